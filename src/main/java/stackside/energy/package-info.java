@@ -1,0 +1,10 @@
+/**
+ * The physics: what a mode delivers into a load, crest factor, RMS current, heating factor and
+ * current density. Knows no machine and no unit, only quantities.
+ *
+ * <p>May import {@code quantity}.
+ */
+@NullMarked
+package stackside.energy;
+
+import org.jspecify.annotations.NullMarked;
