@@ -1,0 +1,20 @@
+package stackside.model;
+
+import java.time.LocalDate;
+import stackside.source.Location;
+
+/** One generator with its number. */
+public record Asset(
+    Location at,
+    ThingId id,
+    Fact<Machine> machine,
+    Fact<String> software,
+    Fact<AssetStatus> status,
+    Fact<LocalDate> since)
+    implements Thing {
+
+  @Override
+  public String title() {
+    return id.slug();
+  }
+}

@@ -1,0 +1,21 @@
+package stackside.model;
+
+import java.util.List;
+import stackside.source.Location;
+import stackside.source.Problem;
+
+/**
+ * A thing that the content names but that could not be read or linked. It keeps its problems, which
+ * may be empty where it is broken only because something that it uses is; rules about absence stay
+ * quiet about it.
+ */
+public record Broken(ThingId id, Location at, List<Problem> problems) implements Thing {
+  public Broken {
+    problems = List.copyOf(problems);
+  }
+
+  @Override
+  public String title() {
+    return id.slug();
+  }
+}

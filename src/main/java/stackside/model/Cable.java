@@ -1,0 +1,20 @@
+package stackside.model;
+
+import stackside.quantity.PeakVolts;
+import stackside.source.Location;
+
+/** A cable or adaptor: the plug at the machine's end, the connector at the patient's end. */
+public record Cable(
+    Location at,
+    ThingId id,
+    Fact<String> name,
+    Fact<ConnectorId> plug,
+    Fact<ConnectorId> connector,
+    Fact<PeakVolts> ratedVoltage)
+    implements Accessory {
+
+  @Override
+  public String title() {
+    return name.value();
+  }
+}

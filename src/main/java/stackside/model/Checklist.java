@@ -1,0 +1,24 @@
+package stackside.model;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.source.Location;
+
+/** Steps read at one moment, for all machines or for some. */
+public record Checklist(
+    Location at,
+    ThingId id,
+    Optional<Fact<String>> name,
+    Fact<ChecklistKind> kind,
+    @Key("for") AppliesTo appliesTo,
+    List<ChecklistStep> steps)
+    implements Thing {
+  public Checklist {
+    steps = List.copyOf(steps);
+  }
+
+  @Override
+  public String title() {
+    return name.map(Fact::value).orElse(kind.value().spoken());
+  }
+}

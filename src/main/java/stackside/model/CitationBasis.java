@@ -1,0 +1,7 @@
+package stackside.model;
+
+/** How a cited statement is known. */
+public enum CitationBasis implements Word {
+  READ,
+  RECALLED
+}

@@ -1,0 +1,4 @@
+package stackside.model;
+
+/** The approved answer is to work without current. */
+public record Cold(Fact<String> how) implements Answer {}

@@ -1,0 +1,12 @@
+package stackside.model;
+
+/** What a mode's current is for, in the words of the trade. */
+public enum CurrentType implements Word {
+  CUT,
+  BLENDED_CUT,
+  PULSED_CUT,
+  SOFT_COAGULATION,
+  FORCED_COAGULATION,
+  SPRAY_COAGULATION,
+  ARGON_PLASMA_COAGULATION
+}

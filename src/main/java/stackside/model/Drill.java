@@ -1,0 +1,27 @@
+package stackside.model;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.source.Location;
+
+/** What to do, step by step, when a sign is seen or after something went wrong. */
+public record Drill(
+    Location at,
+    ThingId id,
+    @Key("title") Fact<String> name,
+    Sign sign,
+    @Key("for") AppliesTo appliesTo,
+    Fact<String> makeSafe,
+    List<DrillCheck> checks,
+    Optional<Fact<String>> never,
+    Fact<Boolean> escalate)
+    implements Thing {
+  public Drill {
+    checks = List.copyOf(checks);
+  }
+
+  @Override
+  public String title() {
+    return name.value();
+  }
+}

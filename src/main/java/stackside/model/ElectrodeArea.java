@@ -1,0 +1,7 @@
+package stackside.model;
+
+/** Whether a neutral electrode's area is in one piece or split for a contact-quality monitor. */
+public enum ElectrodeArea implements Word {
+  SPLIT,
+  PLAIN
+}

@@ -1,0 +1,52 @@
+package stackside.model;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The kinds of things that have an id. The word is what links and references use. */
+public enum Kind {
+  LOCATION("location"),
+  CONTACT("contact"),
+  ROLE("role"),
+  PATIENT_GROUP("patients"),
+  MACHINE("machine"),
+  SOCKET("socket"),
+  MODE("mode"),
+  ASSET("asset"),
+  INSTRUMENT("instrument"),
+  CABLE("cable"),
+  ELECTRODE("electrode"),
+  FOOT_SWITCH("foot-switch"),
+  SITE("site"),
+  SITE_GROUP("site-group"),
+  STEP("step"),
+  LESION("lesion"),
+  PROFILE("profile"),
+  CHECKLIST("checklist"),
+  DRILL("drill"),
+  ROOM("room"),
+  PATH("path"),
+  HANDBOOK("handbook"),
+  CITATION("source");
+
+  private final String word;
+
+  Kind(String word) {
+    this.word = word;
+  }
+
+  /** The word as it stands before the colon of a link: {@code socket}. */
+  public String word() {
+    return word;
+  }
+
+  /** The kind in a sentence: {@code foot switch}. */
+  public String spoken() {
+    return word.replace('-', ' ');
+  }
+
+  /** The kind with this word. */
+  public static Optional<Kind> named(String word) {
+    return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
+  }
+}

@@ -1,0 +1,30 @@
+package stackside.model;
+
+/** The id of a lamp; drills use it for the lamp of that id on any machine. */
+public record LampId(String slug) implements Comparable<LampId> {
+  public LampId {
+    requireSlug(slug, "a lamp");
+  }
+
+  public static LampId parse(String text) {
+    return new LampId(text);
+  }
+
+  static void requireSlug(String slug, String what) {
+    if (!slug.matches("[a-z0-9]+(-[a-z0-9]+)*") || slug.length() > 60) {
+      throw new UnreadableText(
+          "'" + slug + "' is no id of " + what,
+          "use small letters, digits and single hyphens, as in 'three-pin'");
+    }
+  }
+
+  @Override
+  public int compareTo(LampId other) {
+    return slug.compareTo(other.slug);
+  }
+
+  @Override
+  public String toString() {
+    return slug;
+  }
+}

@@ -1,0 +1,22 @@
+package stackside.model;
+
+import java.util.List;
+import stackside.source.Location;
+
+/** What somebody in a role reads, in order. */
+public record LearningPath(
+    Location at,
+    ThingId id,
+    Fact<String> name,
+    @Key("for") Fact<String> reader,
+    List<Fact<ThingId>> reads)
+    implements Thing {
+  public LearningPath {
+    reads = List.copyOf(reads);
+  }
+
+  @Override
+  public String title() {
+    return name.value();
+  }
+}

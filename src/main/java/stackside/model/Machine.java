@@ -1,0 +1,64 @@
+package stackside.model;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stackside.quantity.LoadRange;
+import stackside.source.Location;
+
+/**
+ * A generator model.
+ *
+ * @param software the versions that this description is true of
+ * @param loadRange outside it output is not published
+ * @param footSwitches those that the machine takes
+ */
+public record Machine(
+    Location at,
+    ThingId id,
+    Fact<String> name,
+    List<Fact<String>> software,
+    Fact<LoadRange> loadRange,
+    Fact<MonitorKind> monitor,
+    List<Fact<FootSwitch>> footSwitches,
+    List<Plug> plugs,
+    List<Socket> sockets,
+    Fact<SelectionKind> selectsSocket,
+    Optional<Fact<Socket>> atPowerOn,
+    Optional<Fact<SlotRange>> programs,
+    List<Mode> modes,
+    List<Lamp> lamps,
+    Map<Condition, Response> answers)
+    implements Thing {
+  public Machine {
+    software = List.copyOf(software);
+    footSwitches = List.copyOf(footSwitches);
+    plugs = List.copyOf(plugs);
+    sockets = List.copyOf(sockets);
+    modes = List.copyOf(modes);
+    lamps = List.copyOf(lamps);
+    answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
+  }
+
+  @Override
+  public String title() {
+    return name.value();
+  }
+
+  /** The socket that the machine has selected before anybody chooses. */
+  public Optional<Socket> socketAtPowerOn() {
+    return atPowerOn.map(Fact::value);
+  }
+
+  /** The drawing of a plug, where this machine takes it. */
+  public Optional<Plug> plug(ConnectorId id) {
+    return plugs.stream().filter(plug -> plug.id().equals(id)).findFirst();
+  }
+
+  /** The lamp with this id. */
+  public Optional<Lamp> lamp(LampId id) {
+    return lamps.stream().filter(lamp -> lamp.id().equals(id)).findFirst();
+  }
+}

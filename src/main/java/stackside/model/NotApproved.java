@@ -1,0 +1,6 @@
+package stackside.model;
+
+import java.util.Optional;
+
+/** The approved answer is not to do it here. */
+public record NotApproved(Fact<String> instead, Optional<Fact<Role>> ask) implements Answer {}

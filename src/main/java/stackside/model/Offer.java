@@ -1,0 +1,17 @@
+package stackside.model;
+
+import java.util.List;
+import stackside.source.Location;
+
+/** Lesions that a room treats, at which sites. */
+public record Offer(Location at, List<Fact<Lesion>> lesions, List<Fact<SiteChoice>> sites) {
+  public Offer {
+    lesions = List.copyOf(lesions);
+    sites = List.copyOf(sites);
+  }
+
+  /** The single sites of the offer, in the order written, each once. */
+  public List<Site> allSites() {
+    return sites.stream().flatMap(choice -> choice.value().sites().stream()).distinct().toList();
+  }
+}

@@ -1,0 +1,7 @@
+package stackside.model;
+
+/** What a pedal does. */
+public enum PedalAction implements Word {
+  CUT,
+  COAGULATION
+}

@@ -1,0 +1,7 @@
+package stackside.model;
+
+/** The colour of a pedal. */
+public enum PedalColour implements Word {
+  YELLOW,
+  BLUE
+}

@@ -1,0 +1,24 @@
+package stackside.model;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import stackside.quantity.Watts;
+import stackside.source.Location;
+
+/**
+ * What one pedal of a stored program on one asset showed on a date.
+ *
+ * @param mode absent where the pedal was unassigned
+ */
+public record ProgramReading(
+    Location at,
+    Fact<Asset> asset,
+    Fact<LocalDate> date,
+    Fact<Integer> slot,
+    Fact<String> shownAs,
+    Fact<Socket> socket,
+    Fact<PedalColour> pedal,
+    Optional<Fact<Mode>> mode,
+    Optional<Fact<Level>> level,
+    Optional<Fact<Watts>> limit,
+    Fact<String> initials) {}

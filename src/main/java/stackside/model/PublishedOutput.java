@@ -1,0 +1,21 @@
+package stackside.model;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.quantity.Watts;
+import stackside.source.Location;
+
+/**
+ * Published output of a mode at one setting; it wins over the computed curve.
+ *
+ * @param points rising loads
+ */
+public record PublishedOutput(
+    Location at,
+    Optional<Fact<Level>> level,
+    Optional<Fact<Watts>> limit,
+    List<Fact<OutputPoint>> points) {
+  public PublishedOutput {
+    points = List.copyOf(points);
+  }
+}

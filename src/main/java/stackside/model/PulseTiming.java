@@ -1,0 +1,15 @@
+package stackside.model;
+
+import java.util.Optional;
+import stackside.quantity.Seconds;
+import stackside.source.Location;
+
+/** The rhythm of a pulsed mode. */
+public record PulseTiming(
+    Location at, Fact<Seconds> on, Fact<Seconds> every, Optional<Fact<Boolean>> adjustable) {
+
+  /** The share of time in which current flows, 0 to 1. */
+  public double duty() {
+    return on.value().value() / every.value().value();
+  }
+}

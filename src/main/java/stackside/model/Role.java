@@ -1,0 +1,12 @@
+package stackside.model;
+
+import stackside.source.Location;
+
+/** Somebody who signs or is asked, by function and never by name. */
+public record Role(Location at, ThingId id, Fact<String> name) implements Thing {
+
+  @Override
+  public String title() {
+    return name.value();
+  }
+}

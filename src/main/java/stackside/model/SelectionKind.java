@@ -1,0 +1,10 @@
+package stackside.model;
+
+/** How a socket gets selected. */
+public enum SelectionKind implements Word {
+  BY_PROGRAM,
+  BY_BUTTON,
+  BY_PLUGGING_IN,
+  BY_FOOT_SWITCH,
+  FIXED
+}

@@ -1,0 +1,14 @@
+package stackside.model;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import stackside.source.Location;
+
+/** Something that happened to an asset and ends the validity of earlier readings and checks. */
+public record ServiceEvent(
+    Location at,
+    Fact<Asset> asset,
+    Fact<LocalDate> date,
+    Fact<ServiceEventKind> event,
+    Optional<Fact<String>> softwareAfter,
+    Optional<Fact<String>> note) {}

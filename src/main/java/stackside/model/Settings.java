@@ -1,0 +1,33 @@
+package stackside.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.quantity.LitresPerMinute;
+import stackside.source.Location;
+
+/** Everything that has to be set up and plugged in for an answer with current. */
+public record Settings(
+    Location at,
+    Optional<StoredProgram> program,
+    Fact<Instrument> instrument,
+    Fact<Socket> socket,
+    PedalUse yellow,
+    PedalUse blue,
+    Optional<Fact<Electrode>> neutralElectrode,
+    Optional<Fact<LitresPerMinute>> argonFlow)
+    implements Answer {
+
+  /** What a pedal of this colour does. */
+  public PedalUse pedal(PedalColour colour) {
+    return switch (colour) {
+      case YELLOW -> yellow;
+      case BLUE -> blue;
+    };
+  }
+
+  /** The settings of the pedals that are assigned, yellow first. */
+  public List<PedalSetting> assigned() {
+    return Stream.of(yellow, blue).flatMap(use -> use.setting().stream()).toList();
+  }
+}

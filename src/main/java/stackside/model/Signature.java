@@ -1,0 +1,14 @@
+package stackside.model;
+
+import java.time.LocalDate;
+import stackside.source.Location;
+
+/** One line of the ledger of approvals. */
+public record Signature(
+    Location at,
+    Fact<LocalDate> date,
+    Fact<ThingId> thing,
+    Fact<String> fingerprint,
+    Fact<Role> role,
+    Fact<String> initials,
+    Fact<String> seal) {}

@@ -1,0 +1,18 @@
+package stackside.model;
+
+/** One thing gone wrong, everything else as approved. A closed list: the circuit answers each. */
+public enum SingleFault implements Word {
+  INSTRUMENT_IN_WRONG_SOCKET,
+  INSTRUMENT_PLUG_LOOSE,
+  INSTRUMENT_CABLE_BROKEN,
+  OTHER_INSTRUMENT_LEFT_IN,
+  NEUTRAL_OFF_SKIN,
+  NEUTRAL_PARTLY_OFF,
+  NEUTRAL_CABLE_OUT,
+  NEUTRAL_CABLE_BROKEN,
+  FOOT_SWITCH_OUT,
+  WRONG_PEDAL,
+  WRONG_PROGRAM,
+  ARGON_EMPTY,
+  MAINS_OFF
+}

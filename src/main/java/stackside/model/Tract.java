@@ -1,0 +1,7 @@
+package stackside.model;
+
+/** Upper or lower gastrointestinal tract. */
+public enum Tract implements Word {
+  UPPER,
+  LOWER
+}

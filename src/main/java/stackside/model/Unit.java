@@ -1,0 +1,209 @@
+package stackside.model;
+
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * The whole unit as read and linked. Lists keep the order of the content: lists in a file as
+ * written, one-thing-a-file kinds by id. What could not be linked stands in {@link #broken}.
+ */
+public record Unit(
+    UnitDetails details,
+    List<FootSwitch> footSwitches,
+    List<Instrument> instruments,
+    List<Cable> cables,
+    List<Electrode> electrodes,
+    List<Site> sites,
+    List<SiteGroup> siteGroups,
+    List<Step> steps,
+    List<Lesion> lesions,
+    List<Machine> machines,
+    List<Citation> citations,
+    List<Profile> profiles,
+    List<Asset> assets,
+    List<ProgramReading> programReadings,
+    List<ServiceEvent> serviceEvents,
+    List<OutputCheck> outputChecks,
+    List<Room> rooms,
+    List<Checklist> checklists,
+    List<Drill> drills,
+    List<LearningPath> paths,
+    List<HandbookPage> handbook,
+    List<Signature> signatures,
+    List<Broken> broken) {
+
+  public Unit {
+    footSwitches = List.copyOf(footSwitches);
+    instruments = List.copyOf(instruments);
+    cables = List.copyOf(cables);
+    electrodes = List.copyOf(electrodes);
+    sites = List.copyOf(sites);
+    siteGroups = List.copyOf(siteGroups);
+    steps = List.copyOf(steps);
+    lesions = List.copyOf(lesions);
+    machines = List.copyOf(machines);
+    citations = List.copyOf(citations);
+    profiles = List.copyOf(profiles);
+    assets = List.copyOf(assets);
+    programReadings = List.copyOf(programReadings);
+    serviceEvents = List.copyOf(serviceEvents);
+    outputChecks = List.copyOf(outputChecks);
+    rooms = List.copyOf(rooms);
+    checklists = List.copyOf(checklists);
+    drills = List.copyOf(drills);
+    paths = List.copyOf(paths);
+    handbook = List.copyOf(handbook);
+    signatures = List.copyOf(signatures);
+    broken = List.copyOf(broken);
+  }
+
+  /** Every thing that has an id, linked or broken, grouped by kind. */
+  public Stream<Thing> things() {
+    return Stream.of(
+            details.locations(),
+            details.locations().stream().flatMap(each -> each.contacts().stream()).toList(),
+            details.roles(),
+            details.patients(),
+            footSwitches,
+            instruments,
+            cables,
+            electrodes,
+            sites,
+            siteGroups,
+            steps,
+            lesions,
+            machines,
+            machines.stream().flatMap(each -> each.sockets().stream()).toList(),
+            machines.stream().flatMap(each -> each.modes().stream()).toList(),
+            citations,
+            profiles,
+            assets,
+            rooms,
+            checklists,
+            drills,
+            paths,
+            handbook,
+            broken)
+        .flatMap(List::stream);
+  }
+
+  /** The thing with this id, linked or broken. */
+  public Optional<Thing> find(ThingId id) {
+    return things().filter(thing -> thing.id().equals(id)).findFirst();
+  }
+
+  /** Whether something of this kind is broken, so that its absence says nothing. */
+  public boolean anyBroken(Kind kind) {
+    return broken.stream().anyMatch(each -> each.id().kind() == kind);
+  }
+
+  /** The profiles of a machine, in the order of the content. */
+  public List<Profile> profilesOn(Machine machine) {
+    return profiles.stream()
+        .filter(profile -> profile.machine().value().id().equals(machine.id()))
+        .toList();
+  }
+
+  /** The assets of a machine. */
+  public List<Asset> assetsOf(Machine machine) {
+    return assets.stream()
+        .filter(asset -> asset.machine().value().id().equals(machine.id()))
+        .toList();
+  }
+
+  /** The rooms whose list names the asset. */
+  public List<Room> roomsWith(Asset asset) {
+    return rooms.stream()
+        .filter(
+            room -> room.assets().stream().anyMatch(fact -> fact.value().id().equals(asset.id())))
+        .toList();
+  }
+
+  /** The rooms in which a machine of this model stands. */
+  public List<Room> roomsWith(Machine machine) {
+    return rooms.stream().filter(room -> machinesIn(room).contains(machine)).toList();
+  }
+
+  /** The models that stand in a room, in the order of its assets, each once. */
+  public List<Machine> machinesIn(Room room) {
+    return room.assets().stream().map(fact -> fact.value().machine().value()).distinct().toList();
+  }
+
+  /** The checklists that hold for a machine, in the order set-up, time-out, end of case. */
+  public List<Checklist> checklistsFor(Machine machine) {
+    return checklists.stream()
+        .filter(list -> list.appliesTo().holds(machine))
+        .sorted(Comparator.comparing(list -> list.kind().value()))
+        .toList();
+  }
+
+  /** The drills that hold for a machine. */
+  public List<Drill> drillsFor(Machine machine) {
+    return drills.stream().filter(drill -> drill.appliesTo().holds(machine)).toList();
+  }
+
+  /**
+   * The profiles that answer what a room offers, on the machines that stand in it: same lesion, a
+   * site and a patient group of the offer.
+   */
+  public List<Profile> profilesServing(Room room) {
+    List<Machine> machines = machinesIn(room);
+    return profiles.stream()
+        .filter(profile -> machines.contains(profile.machine().value()))
+        .filter(profile -> serves(room, profile))
+        .toList();
+  }
+
+  private boolean serves(Room room, Profile profile) {
+    boolean patients =
+        profile.patients().isEmpty()
+            || profile.patients().stream()
+                .anyMatch(group -> contains(room.patients(), group.value()));
+    return patients
+        && room.offers().stream()
+            .anyMatch(
+                offer ->
+                    profile.lesions().stream().anyMatch(l -> contains(offer.lesions(), l.value()))
+                        && profile.allSites().stream().anyMatch(offer.allSites()::contains));
+  }
+
+  private static <T extends Thing> boolean contains(List<Fact<T>> facts, T thing) {
+    return facts.stream().anyMatch(fact -> fact.value().id().equals(thing.id()));
+  }
+
+  /** The patient groups that a profile holds for: those named, or all. */
+  public List<PatientGroup> patientsOf(Profile profile) {
+    return profile.patients().isEmpty()
+        ? details.patients()
+        : profile.patients().stream().map(Fact::value).toList();
+  }
+
+  /** The foot switches of a room that a machine takes. */
+  public List<FootSwitch> footSwitchesFor(Room room, Machine machine) {
+    return room.footSwitches().stream()
+        .map(Fact::value)
+        .filter(kept -> contains(machine.footSwitches(), kept))
+        .toList();
+  }
+
+  /** The unit's own word for a thing, or the trade's usual one. */
+  public String word(Term term) {
+    Fact<String> own = details.words().get(term);
+    return own == null ? term.usual() : own.value();
+  }
+
+  /** Every connector form that some plug, cable, instrument or electrode has. */
+  public Set<ConnectorId> connectors() {
+    Set<ConnectorId> forms = new LinkedHashSet<>();
+    machines.forEach(machine -> machine.plugs().forEach(plug -> forms.add(plug.id())));
+    cables.forEach(cable -> forms.add(cable.plug().value()));
+    cables.forEach(cable -> forms.add(cable.connector().value()));
+    instruments.forEach(instrument -> forms.add(instrument.connector().value()));
+    electrodes.forEach(electrode -> forms.add(electrode.plug().value()));
+    return forms;
+  }
+}

@@ -1,0 +1,8 @@
+package stackside.model;
+
+/** The unit's own class of wall thickness at a site, thinnest first. */
+public enum Wall implements Word {
+  THIN,
+  MEDIUM,
+  THICK
+}

@@ -1,0 +1,42 @@
+package stackside.quantity;
+
+import java.math.BigDecimal;
+
+/** A number with its unit. The unit is in the type; the value is in that unit and finite. */
+public sealed interface Quantity
+    permits Amperes,
+        AmpereSquaredSeconds,
+        Kilograms,
+        LitresPerMinute,
+        Millimetres,
+        Months,
+        Ohms,
+        Percent,
+        Seconds,
+        PeakVolts,
+        Watts {
+
+  /** The number, in the unit of the type. */
+  double value();
+
+  /** The unit as it is written behind the number. */
+  String unit();
+
+  /** Number, space, unit, without trailing zeros: {@code 0.8 L/min}. */
+  default String text() {
+    return number(value()) + " " + unit();
+  }
+
+  /** A number as a person writes it: no exponent, no trailing zero, a leading zero. */
+  static String number(double value) {
+    BigDecimal exact = BigDecimal.valueOf(value).stripTrailingZeros();
+    return exact.signum() == 0 ? "0" : exact.toPlainString();
+  }
+
+  /** Refuses what is no number; every quantity calls it. */
+  static void requireFinite(double value) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException("not a finite number: " + value);
+    }
+  }
+}

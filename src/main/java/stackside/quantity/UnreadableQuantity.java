@@ -1,0 +1,26 @@
+package stackside.quantity;
+
+/**
+ * A text that is no quantity of the kind asked for. The reader of content turns it into a problem
+ * at the place of the text.
+ */
+public final class UnreadableQuantity extends IllegalArgumentException {
+  private static final long serialVersionUID = 1L;
+
+  private final String hint;
+
+  UnreadableQuantity(String message, String hint) {
+    super(message);
+    this.hint = hint;
+  }
+
+  /** What is wrong, lower case, without a full stop. */
+  public String problem() {
+    return String.valueOf(getMessage());
+  }
+
+  /** How such a quantity is written, by an example that is no recommendation. */
+  public String hint() {
+    return hint;
+  }
+}
