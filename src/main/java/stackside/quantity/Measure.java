@@ -66,7 +66,7 @@ public record Measure<Q extends Quantity>(
     if (units.stream().anyMatch(known -> known.text().equals(unit + " peak"))) {
       return "'" + text + "' does not say which voltage it is: peak, peak to peak or another";
     }
-    if (unit.matches("k?V (pp|p-p|peak.to.peak)")) {
+    if (unit.matches("k?V ?(pp|p-p|peak.to.peak)")) {
       return "'" + text + "' is peak to peak, and a peak voltage is asked for";
     }
     return "'" + text + "' is not " + noun + ": its unit '" + unit + "' is not " + unitWords();
