@@ -5,25 +5,23 @@ import java.util.List;
 import stackside.derive.Analysis;
 import stackside.model.Unit;
 import stackside.model.UnitStatus;
+import stackside.source.Fault;
 import stackside.source.Problem;
 
 /**
  * Everything that a renderer needs to make the pages and cards of one edition.
  *
  * @param problems sorted, each once
- * @param rules every rule and fault of reading, in the order of the catalogue
+ * @param faults every kind of mistake that has a page: rules in the order of the catalogue, then
+ *     faults of reading
  * @param on the day that the edition is made for; never the clock's
  */
 public record Publication(
-    Analysis analysis,
-    List<Problem> problems,
-    List<RuleText> rules,
-    Marking marking,
-    LocalDate on) {
+    Analysis analysis, List<Problem> problems, List<Fault> faults, Marking marking, LocalDate on) {
 
   public Publication {
     problems = List.copyOf(problems);
-    rules = List.copyOf(rules);
+    faults = List.copyOf(faults);
   }
 
   public Unit unit() {
