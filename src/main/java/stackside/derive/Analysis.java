@@ -1,11 +1,13 @@
 package stackside.derive;
 
+import stackside.derive.coverage.Coverage;
 import stackside.model.Unit;
 
-/** Everything that follows from the unit's content alone, whatever the day. */
-public record Analysis(Unit unit) {
+/** A unit with everything that follows from its content alone, whatever the day. */
+public record Analysis(Unit unit, Coverage coverage) {
 
+  /** Works out all analyses of a unit. */
   public static Analysis of(Unit unit) {
-    return new Analysis(unit);
+    return new Analysis(unit, Coverage.of(unit));
   }
 }
