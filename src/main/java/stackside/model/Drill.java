@@ -4,7 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import stackside.source.Location;
 
-/** What to do, step by step, when a sign is seen or after something went wrong. */
+/**
+ * What to do, step by step, when a sign is seen or after something went wrong.
+ *
+ * @param onCard whether it stands on the card of each of its machines; where no drill of a machine
+ *     says so, the first two do
+ */
 public record Drill(
     Location at,
     ThingId id,
@@ -14,7 +19,8 @@ public record Drill(
     Fact<String> makeSafe,
     List<DrillCheck> checks,
     Optional<Fact<String>> never,
-    Fact<Boolean> escalate)
+    Fact<Boolean> escalate,
+    Optional<Fact<Boolean>> onCard)
     implements Thing {
   public Drill {
     checks = List.copyOf(checks);

@@ -7,6 +7,7 @@ import stackside.source.Location;
  * A procedure room: its generators, what is kept there, what it offers.
  *
  * @param assets a mobile generator may stand in several rooms' lists
+ * @param cards how the settings are shared out over several cards; empty where one card holds them
  * @param copies laminated copies of each card
  */
 public record Room(
@@ -19,6 +20,7 @@ public record Room(
     List<Fact<PatientGroup>> patients,
     Kept keeps,
     List<Offer> offers,
+    List<CardPart> cards,
     Fact<Integer> copies)
     implements Thing {
   public Room {
@@ -26,6 +28,7 @@ public record Room(
     footSwitches = List.copyOf(footSwitches);
     patients = List.copyOf(patients);
     offers = List.copyOf(offers);
+    cards = List.copyOf(cards);
   }
 
   @Override

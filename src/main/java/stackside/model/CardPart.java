@@ -1,0 +1,34 @@
+package stackside.model;
+
+import java.util.List;
+import stackside.source.Location;
+
+/**
+ * One of several settings cards of a room, for the answers at some sites: "lower", "upper".
+ *
+ * @param lesions those on this card; an empty list means all that the room offers at the sites
+ */
+public record CardPart(
+    Location at, Fact<String> name, List<Fact<SiteChoice>> sites, List<Fact<Lesion>> lesions) {
+
+  public CardPart {
+    if (!name.value().matches("[a-z0-9]+([ -][a-z0-9]+)*") || name.value().length() > 30) {
+      throw new UnreadableText(
+          "'" + name.value() + "' is no name of a card",
+          "use small letters and digits, as in 'lower' or 'left colon'");
+    }
+    sites = List.copyOf(sites);
+    lesions = List.copyOf(lesions);
+  }
+
+  /** Whether an answer for this lesion at this site stands on the card. */
+  public boolean holds(Lesion lesion, Site site) {
+    boolean here =
+        sites.stream()
+            .flatMap(choice -> choice.value().sites().stream())
+            .anyMatch(each -> each.id().equals(site.id()));
+    return here
+        && (lesions.isEmpty()
+            || lesions.stream().anyMatch(each -> each.value().id().equals(lesion.id())));
+  }
+}

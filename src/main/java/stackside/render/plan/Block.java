@@ -1,0 +1,142 @@
+package stackside.render.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.render.Drawing;
+
+/** A part of a card that is measured and painted as a whole. */
+public sealed interface Block {
+
+  /** Every phrase of the block, in reading order. */
+  Stream<Phrase> phrases();
+
+  /** Which room, generator and face this is, and when not to use the card. */
+  record Identity(
+      Phrase room, Phrase machine, Phrase asset, Phrase title, Phrase location, Phrase warning)
+      implements Block {
+    @Override
+    public Stream<Phrase> phrases() {
+      return Stream.of(room, machine, asset, title, location, warning);
+    }
+  }
+
+  /** What the reader must know about the card as a whole: a draft, a demonstration. */
+  record Marks(List<Phrase> marks) implements Block {
+    public Marks {
+      marks = List.copyOf(marks);
+    }
+
+    @Override
+    public Stream<Phrase> phrases() {
+      return marks.stream();
+    }
+  }
+
+  /** What to do first whatever is wrong: the same words on every card. */
+  record MakeSafe(List<Phrase> lines) implements Block {
+    public MakeSafe {
+      lines = List.copyOf(lines);
+    }
+
+    @Override
+    public Stream<Phrase> phrases() {
+      return lines.stream();
+    }
+  }
+
+  /** The front panel and the pedals as drawings. */
+  record Maps(Phrase heading, Drawing sockets, List<Drawing> pedals) implements Block {
+    public Maps {
+      pedals = List.copyOf(pedals);
+    }
+
+    @Override
+    public Stream<Phrase> phrases() {
+      return Stream.of(heading);
+    }
+  }
+
+  /** The approved answers, one row for each distinct one. */
+  record Answers(Phrase heading, List<Phrase> columns, List<AnswerRow> rows) implements Block {
+    public Answers {
+      columns = List.copyOf(columns);
+      rows = List.copyOf(rows);
+    }
+
+    @Override
+    public Stream<Phrase> phrases() {
+      return Stream.concat(
+          Stream.concat(Stream.of(heading), columns.stream()),
+          rows.stream().flatMap(AnswerRow::phrases));
+    }
+  }
+
+  /** The set-up checklist. */
+  record SetUp(Phrase heading, List<StepLine> steps) implements Block {
+    public SetUp {
+      steps = List.copyOf(steps);
+    }
+
+    @Override
+    public Stream<Phrase> phrases() {
+      return Stream.concat(Stream.of(heading), steps.stream().flatMap(StepLine::phrases));
+    }
+  }
+
+  /**
+   * One drill.
+   *
+   * @param sign what is seen and heard when it is needed
+   * @param never what makes it worse
+   */
+  record Drilled(Phrase title, Phrase sign, Optional<Phrase> never, List<StepLine> steps)
+      implements Block {
+    public Drilled {
+      steps = List.copyOf(steps);
+    }
+
+    @Override
+    public Stream<Phrase> phrases() {
+      return Stream.concat(
+          Stream.concat(Stream.of(title, sign), never.stream()),
+          steps.stream().flatMap(StepLine::phrases));
+    }
+  }
+
+  /** Whom to call, and when. */
+  record Contacts(List<Call> calls) implements Block {
+
+    /** One contact. */
+    public record Call(Phrase phone, Phrase role, Phrase hours) {}
+
+    public Contacts {
+      calls = List.copyOf(calls);
+    }
+
+    @Override
+    public Stream<Phrase> phrases() {
+      return calls.stream().flatMap(call -> Stream.of(call.phone(), call.role(), call.hours()));
+    }
+  }
+
+  /** Edition, approval, review date, copies and fingerprint, in small type. */
+  record Footer(List<Phrase> lines) implements Block {
+    public Footer {
+      lines = List.copyOf(lines);
+    }
+
+    @Override
+    public Stream<Phrase> phrases() {
+      return lines.stream();
+    }
+  }
+
+  /** The QR code, with the address that it holds. */
+  record Code(Phrase caption, Phrase address) implements Block {
+    @Override
+    public Stream<Phrase> phrases() {
+      return Stream.of(caption, address);
+    }
+  }
+}

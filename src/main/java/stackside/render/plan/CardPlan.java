@@ -1,0 +1,68 @@
+package stackside.render.plan;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.Asset;
+import stackside.model.CardPart;
+import stackside.model.Room;
+
+/**
+ * One face of the card for a room and a generator: its blocks in reading order.
+ *
+ * @param part which of several settings cards of the room, where the unit has split them
+ * @param code what the address on the card ends in; it stays the same from edition to edition
+ * @param address the short address that the card prints and its QR code holds
+ * @param fingerprint of everything printed but the fingerprint itself
+ */
+public record CardPlan(
+    Room room,
+    Asset asset,
+    Face face,
+    Optional<CardPart> part,
+    String code,
+    String address,
+    String fingerprint,
+    List<Block> blocks) {
+
+  public CardPlan {
+    blocks = List.copyOf(blocks);
+  }
+
+  /** The finished card's place in the site folder. */
+  public String path() {
+    return "cards/" + name() + ".pdf";
+  }
+
+  /** Room, asset, face and part in lower case with hyphens: unique among the cards. */
+  public String name() {
+    return nameOf(room, asset, face, part);
+  }
+
+  /** The title as printed: face and part. */
+  public String title() {
+    return face.title() + part.map(each -> ", " + each.name().value()).orElse("");
+  }
+
+  /** The blocks of one kind. */
+  public <B extends Block> List<B> blocks(Class<B> kind) {
+    return blocks.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /** Every phrase of the card, in reading order; the words in drawings are not among them. */
+  public Stream<Phrase> phrases() {
+    return blocks.stream().flatMap(Block::phrases);
+  }
+
+  static String nameOf(Room room, Asset asset, Face face, Optional<CardPart> part) {
+    String name =
+        room.id().slug()
+            + "-"
+            + asset.id().slug()
+            + "-"
+            + face.word()
+            + part.map(each -> "-" + each.name().value().replace(' ', '-')).orElse("");
+    return name.toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,24 @@
+package stackside.render.plan;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * One numbered step of a checklist or a drill.
+ *
+ * @param see what shows that it is done
+ */
+public record StepLine(int number, Part part, Phrase action, Optional<Phrase> see) {
+
+  /** What a step is for. */
+  public enum Part {
+    MAKE_SAFE,
+    CHECK,
+    ESCALATE,
+    END
+  }
+
+  Stream<Phrase> phrases() {
+    return Stream.concat(Stream.of(action), see.stream());
+  }
+}
