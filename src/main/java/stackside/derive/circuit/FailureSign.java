@@ -1,0 +1,56 @@
+package stackside.derive.circuit;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.model.Asset;
+import stackside.model.ChecklistStep;
+import stackside.model.Condition;
+import stackside.model.Drill;
+import stackside.model.Evidence;
+import stackside.model.Machine;
+import stackside.model.Room;
+import stackside.model.SingleFault;
+
+/**
+ * One line of the failure signs of a generator in a room, in the form of IEC 60812: item, failure,
+ * local effect, sign, class, guard, mending.
+ *
+ * @param reach the local effect, at the instrument in hand
+ * @param observed the sign
+ * @param outcomes the single outcomes that this line sums up
+ * @param guards set-up steps that guard against the fault
+ * @param drills drills that mend the fault, those that fit the sign first
+ */
+public record FailureSign(
+    Room room,
+    Asset asset,
+    SingleFault fault,
+    Reach reach,
+    ReturnPath returnPath,
+    Optional<Condition> condition,
+    Observed observed,
+    Evidence.Basis evidence,
+    OutcomeClass outcomeClass,
+    List<Outcome> outcomes,
+    List<ChecklistStep> guards,
+    List<Mending> drills) {
+
+  public FailureSign {
+    outcomes = List.copyOf(outcomes);
+    guards = List.copyOf(guards);
+    drills = List.copyOf(drills);
+  }
+
+  public Item item() {
+    return Item.of(fault);
+  }
+
+  public Machine machine() {
+    return asset.machine().value();
+  }
+
+  /** The drills whose sign fits, whether or not they mend the fault. */
+  public List<Drill> fitting(List<Drill> candidates) {
+    return candidates.stream().filter(drill -> observed.fits(drill.sign())).toList();
+  }
+}

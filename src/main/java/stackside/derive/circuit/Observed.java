@@ -1,0 +1,69 @@
+package stackside.derive.circuit;
+
+import java.util.Collections;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import stackside.model.LampId;
+import stackside.model.Sign;
+import stackside.model.Tone;
+
+/**
+ * What the people in the room see and hear while a pedal is pressed.
+ *
+ * @param lamps the colours that the machine's description gives; any other lamp is as usual
+ * @param display a message on the display; absent where it shows what it always shows
+ */
+public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> display) {
+
+  public Observed {
+    lamps = Collections.unmodifiableMap(new TreeMap<>(lamps));
+  }
+
+  /** Everything as usual. */
+  public static Observed asUsual() {
+    return new Observed(Tone.USUAL, Map.of(), Optional.empty());
+  }
+
+  /** Nothing happens: no tone, and the lamps stay as they were. */
+  public static Observed nothingHappens() {
+    return new Observed(Tone.NONE, Map.of(), Optional.empty());
+  }
+
+  /**
+   * Whether nothing warns: the usual tone, no message, and no lamp that is red, the colour of a
+   * fault (IEC 60601-2-2), or flashing.
+   */
+  public boolean silent() {
+    return tone == Tone.USUAL
+        && display.isEmpty()
+        && lamps.values().stream().noneMatch(Observed::warns);
+  }
+
+  private static boolean warns(String colour) {
+    String words = colour.toLowerCase(Locale.ROOT);
+    return words.contains("red") || words.contains("flash") || words.contains("blink");
+  }
+
+  /**
+   * Whether a drill's sign is this one. What the sign leaves open fits, and so does a lamp that
+   * this machine does not have or whose colour is not described; a sign of tissue alone fits
+   * nothing, for it says nothing of the machine.
+   */
+  public boolean fits(Sign sign) {
+    boolean saysSomething =
+        sign.tone().isPresent() || !sign.lamps().isEmpty() || sign.display().isPresent();
+    return saysSomething
+        && sign.tone().map(wanted -> wanted.value() == tone).orElse(true)
+        && sign.display()
+            .map(wanted -> display.map(wanted.value()::equals).orElse(false))
+            .orElse(true)
+        && sign.lamps().entrySet().stream()
+            .allMatch(
+                wanted -> {
+                  String shown = lamps.get(wanted.getKey());
+                  return shown == null || shown.equals(wanted.getValue().value());
+                });
+  }
+}

@@ -1,0 +1,32 @@
+package stackside.derive.circuit;
+
+import java.util.Optional;
+import stackside.model.PedalUse;
+
+/** What a pedal does in the program in force: a setting, nothing, or nobody knows. */
+public sealed interface PedalMeaning {
+
+  /** The setting, if there is one and it is known. */
+  default Optional<Setting> known() {
+    return Optional.empty();
+  }
+
+  /** What a profile says of a pedal. */
+  static PedalMeaning of(PedalUse use) {
+    return use.setting().<PedalMeaning>map(set -> new Sets(Setting.of(set))).orElse(new Nothing());
+  }
+
+  /** It brings out this setting. */
+  record Sets(Setting setting) implements PedalMeaning {
+    @Override
+    public Optional<Setting> known() {
+      return Optional.of(setting);
+    }
+  }
+
+  /** It is unassigned. */
+  record Nothing() implements PedalMeaning {}
+
+  /** Nobody has read or approved what it does. */
+  record Unknown() implements PedalMeaning {}
+}

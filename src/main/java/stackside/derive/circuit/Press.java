@@ -1,0 +1,34 @@
+package stackside.derive.circuit;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.model.Condition;
+import stackside.model.Evidence;
+import stackside.model.PedalColour;
+
+/**
+ * What pressing a pedal does.
+ *
+ * @param intended the pedal that was meant
+ * @param pressed the pedal that was pressed
+ * @param condition what the machine meets, if anything
+ * @param evidence how the answer to that condition is known; unknown counts as silent
+ * @param strained parts whose rated voltage the mode actually reached may exceed
+ */
+public record Press(
+    PedalColour intended,
+    PedalColour pressed,
+    List<LiveSocket> live,
+    Optional<Condition> condition,
+    Observed observed,
+    Evidence evidence,
+    Reach reach,
+    ReturnPath returnPath,
+    List<Strained> strained,
+    OutcomeClass outcomeClass) {
+
+  public Press {
+    live = List.copyOf(live);
+    strained = List.copyOf(strained);
+  }
+}

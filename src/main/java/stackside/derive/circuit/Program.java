@@ -1,0 +1,52 @@
+package stackside.derive.circuit;
+
+import java.util.Optional;
+import stackside.model.PedalColour;
+import stackside.model.Socket;
+
+/**
+ * What the machine has been told: the program in force, or settings made by hand.
+ *
+ * @param slot absent where set by hand or not known
+ * @param shownAs the name that the display shows
+ * @param socket the socket that the program is for
+ */
+public record Program(
+    Optional<Integer> slot,
+    Optional<String> shownAs,
+    Optional<Socket> socket,
+    PedalMeaning yellow,
+    PedalMeaning blue,
+    Source source) {
+
+  /** How it is known what the program holds. */
+  public enum Source {
+    /** The approved profile that is being followed. */
+    APPROVED,
+    /** The last reading of that slot on that asset. */
+    READ,
+    /** An approved profile of that slot on that model; the slot has no reading that counts. */
+    OTHER_PROFILE,
+    /** Neither read nor approved. */
+    UNKNOWN
+  }
+
+  /** A program that nobody has read or approved. */
+  public static Program unknown(Optional<Integer> slot) {
+    return new Program(
+        slot,
+        Optional.empty(),
+        Optional.empty(),
+        new PedalMeaning.Unknown(),
+        new PedalMeaning.Unknown(),
+        Source.UNKNOWN);
+  }
+
+  /** What a pedal of this colour does. */
+  public PedalMeaning pedal(PedalColour colour) {
+    return switch (colour) {
+      case YELLOW -> yellow;
+      case BLUE -> blue;
+    };
+  }
+}

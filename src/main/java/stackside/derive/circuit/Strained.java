@@ -1,0 +1,9 @@
+package stackside.derive.circuit;
+
+import stackside.derive.chain.Chain;
+import stackside.derive.chain.Rating;
+import stackside.model.Fact;
+import stackside.quantity.PeakVolts;
+
+/** A chain whose weakest part is rated below the peak voltage that now stands on it. */
+public record Strained(Chain chain, Rating weakest, Setting setting, Fact<PeakVolts> peak) {}
