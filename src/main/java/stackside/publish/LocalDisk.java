@@ -1,0 +1,112 @@
+package stackside.publish;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The file operations of publishing, on any file system that the platform knows. */
+public final class LocalDisk implements Disk {
+
+  @Override
+  public Entry at(Path path) throws IOException {
+    try {
+      BasicFileAttributes attributes =
+          Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+      if (attributes.isRegularFile()) {
+        return Entry.FILE;
+      }
+      return attributes.isDirectory() ? Entry.FOLDER : Entry.OTHER;
+    } catch (NoSuchFileException e) {
+      return Entry.ABSENT;
+    }
+  }
+
+  @Override
+  public List<Path> list(Path folder) throws IOException {
+    try (Stream<Path> entries = Files.list(folder)) {
+      return entries.sorted().toList();
+    }
+  }
+
+  @Override
+  public byte[] read(Path file) throws IOException {
+    return Files.readAllBytes(file);
+  }
+
+  @Override
+  public void createFolder(Path folder) throws IOException {
+    Files.createDirectory(folder);
+  }
+
+  @Override
+  public void write(Path file, byte[] bytes) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      ByteBuffer rest = ByteBuffer.wrap(bytes);
+      while (rest.hasRemaining()) {
+        channel.write(rest);
+      }
+      channel.force(true);
+    }
+  }
+
+  @Override
+  public void link(Path existing, Path second) throws IOException {
+    try {
+      Files.createLink(second, existing);
+    } catch (UnsupportedOperationException e) {
+      throw new IOException("this file system gives a file one name only", e);
+    }
+  }
+
+  @Override
+  public void move(Path from, Path to) throws IOException {
+    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+  }
+
+  @Override
+  public void delete(Path path) throws IOException {
+    Files.delete(path);
+  }
+
+  /**
+   * Only POSIX systems let a folder be opened for this; elsewhere the names look after themselves.
+   */
+  @Override
+  public void flush(Path folder) throws IOException {
+    if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+      try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+        channel.force(true);
+      }
+    }
+  }
+
+  @Override
+  public Optional<Closeable> lock(Path file) throws IOException {
+    FileChannel channel =
+        FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+    boolean held = false;
+    try {
+      held = channel.tryLock() != null;
+      return held ? Optional.of(channel) : Optional.empty();
+    } catch (OverlappingFileLockException e) {
+      return Optional.empty();
+    } finally {
+      if (!held) {
+        channel.close();
+      }
+    }
+  }
+}

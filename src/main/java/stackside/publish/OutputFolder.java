@@ -1,0 +1,336 @@
+package stackside.publish;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import stackside.render.OutputFile;
+
+/**
+ * A folder of finished files, held by this run alone from {@link #hold} to {@link #close}. Its
+ * files are replaced all together or not at all: the next tree is built beside the folder and
+ * renamed into its place, and a swap that was cut short is mended by the next run.
+ */
+public final class OutputFolder implements AutoCloseable {
+  private final Disk disk;
+  private final Neighbours names;
+  private final Closeable lock;
+  private final List<String> notices = new ArrayList<>();
+
+  private OutputFolder(Disk disk, Neighbours names, Closeable lock) {
+    this.disk = disk;
+    this.names = names;
+    this.lock = lock;
+  }
+
+  /**
+   * Takes the folder for this run, and first restores it if an earlier run was cut short.
+   *
+   * @throws PublishFailure if another run holds it, if it is not Stackside's, or if the disk
+   *     refuses
+   */
+  public static OutputFolder hold(Disk disk, Path folder) throws PublishFailure {
+    Neighbours names = Neighbours.of(folder);
+    OutputFolder held = new OutputFolder(disk, names, lock(disk, names));
+    try {
+      held.restore();
+      held.refuseWhatIsNotOurs();
+      return held;
+    } catch (IOException e) {
+      held.close();
+      throw held.failure(e);
+    }
+  }
+
+  private static Closeable lock(Disk disk, Neighbours names) throws PublishFailure {
+    try {
+      createFolders(disk, names.parent());
+      return disk.lock(names.lock()).orElseThrow(() -> PublishFailure.busy(names.target()));
+    } catch (PublishFailure e) {
+      throw e;
+    } catch (IOException e) {
+      throw PublishFailure.disk(e, names.target(), "Nothing was changed");
+    }
+  }
+
+  private static void createFolders(Disk disk, Path folder) throws IOException {
+    Path parent = folder.getParent();
+    if (parent != null && disk.at(folder) == Disk.Entry.ABSENT) {
+      createFolders(disk, parent);
+      disk.createFolder(folder);
+    }
+  }
+
+  /** What the user should be told: a folder restored, leftovers that could not be deleted. */
+  public List<String> notices() {
+    return List.copyOf(notices);
+  }
+
+  /** The folder, as an absolute path. */
+  public Path path() {
+    return names.target();
+  }
+
+  /** The files that stand in the folder now. */
+  public SortedMap<String, OutputFile> files() throws PublishFailure {
+    try {
+      Tree target = tree(names.target());
+      return target.isOurs() ? target.files() : Collections.emptySortedMap();
+    } catch (IOException e) {
+      throw failure(e);
+    }
+  }
+
+  /**
+   * Replaces all files of the folder by these.
+   *
+   * @throws IllegalArgumentException if two of the files would meet; that is a bug of a renderer
+   * @throws PublishFailure if the disk refuses; the folder is then as it was, or stands whole where
+   *     the message says
+   */
+  public Replaced replace(Collection<OutputFile> files) throws PublishFailure {
+    FileTree next = FileTree.of(files);
+    SortedMap<String, OutputFile> before = files();
+    try {
+      if (tree(names.target()).isOurs() && before.equals(next.files())) {
+        return new Replaced(before.size(), 0);
+      }
+      stage(next, before);
+      swap();
+    } catch (IOException e) {
+      giveRoomBack(e);
+      throw failure(e);
+    }
+    tidy();
+    return new Replaced(next.files().size(), next.differingFrom(before));
+  }
+
+  /** How many files the folder holds now, and how many of them are new or differ from before. */
+  public record Replaced(int files, long changed) {}
+
+  @Override
+  public void close() {
+    try {
+      lock.close();
+    } catch (IOException e) {
+      notices.add("the lock " + names.lock() + " could not be given back; the system does it soon");
+    }
+  }
+
+  // Staging: what goes wrong for lack of room goes wrong here, beside the folder.
+
+  private void stage(FileTree next, SortedMap<String, OutputFile> before) throws IOException {
+    Path staged = names.staged();
+    disk.createFolder(staged);
+    disk.write(staged.resolve(Marker.NAME), Marker.bytes(next.files().keySet()));
+    for (String folder : next.folders()) {
+      disk.createFolder(staged.resolve(folder));
+    }
+    for (OutputFile file : next.files().values()) {
+      if (!file.equals(before.get(file.path())) || !linked(file.path())) {
+        disk.write(staged.resolve(file.path()), file.bytes());
+      }
+    }
+    for (String folder : next.folders()) {
+      disk.flush(staged.resolve(folder));
+    }
+    disk.flush(staged);
+  }
+
+  /** A file that did not change keeps its place on the disk and its date, where links are known. */
+  private boolean linked(String path) throws IOException {
+    Path second = names.staged().resolve(path);
+    try {
+      disk.link(names.target().resolve(path), second);
+      return true;
+    } catch (IOException e) {
+      if (disk.at(second) != Disk.Entry.ABSENT) {
+        disk.delete(second);
+      }
+      return false;
+    }
+  }
+
+  /** A disk that is full should not stay full of what nobody will use. */
+  private void giveRoomBack(IOException failure) {
+    try {
+      deleteLeftover(names.staged());
+    } catch (IOException e) {
+      failure.addSuppressed(e);
+    }
+  }
+
+  // Swapping: two renames. Between them the earlier tree stands whole at its recovery name.
+
+  private void swap() throws IOException {
+    try {
+      if (tree(names.target()).isEmptyFolder()) {
+        disk.delete(names.target());
+      } else if (!tree(names.target()).isAbsent()) {
+        disk.move(names.target(), names.previous());
+        disk.flush(names.parent());
+      }
+      disk.move(names.staged(), names.target());
+      disk.flush(names.parent());
+    } catch (IOException e) {
+      takeBack(e);
+      throw e;
+    }
+  }
+
+  /**
+   * After a swap that failed: the earlier tree returns to its place, as far as the disk lets it.
+   */
+  private void takeBack(IOException failure) {
+    try {
+      if (tree(names.staged()).isAbsent()) {
+        disk.move(names.target(), names.staged());
+      }
+      if (tree(names.previous()).isOurs() && tree(names.target()).isAbsent()) {
+        disk.move(names.previous(), names.target());
+      }
+    } catch (IOException e) {
+      failure.addSuppressed(e);
+    }
+  }
+
+  private void tidy() {
+    try {
+      discardPrevious();
+    } catch (IOException e) {
+      notices.add(
+          "the new files are in place, but the earlier ones could not be deleted from "
+              + names.parent()
+              + "; the next run tries again");
+    }
+  }
+
+  /** A tree leaves its name before it is deleted, so that the name holds a whole tree or none. */
+  private void discardPrevious() throws IOException {
+    if (!tree(names.previous()).isAbsent()) {
+      disk.move(names.previous(), names.discarded());
+      tree(names.discarded()).delete();
+    }
+  }
+
+  // Restoring: what an earlier run left behind.
+
+  private void restore() throws IOException {
+    deleteLeftover(names.staged());
+    deleteLeftover(names.discarded());
+    Tree previous = tree(names.previous());
+    if (previous.isAbsent()) {
+      return;
+    }
+    if (!previous.isOurs()) {
+      throw inTheWay(names.previous());
+    }
+    Tree target = tree(names.target());
+    if (target.isOurs()) {
+      discardPrevious();
+    } else {
+      putBack(target);
+    }
+  }
+
+  private void putBack(Tree target) throws IOException {
+    if (target.isEmptyFolder()) {
+      disk.delete(target.root());
+    }
+    if (!target.isAbsent()) {
+      throw PublishFailure.notOurs(
+          "an earlier run was cut short, and its files wait whole in "
+              + names.previous()
+              + ", but something else stands at "
+              + target.root()
+              + "; move that to another place");
+    }
+    disk.move(names.previous(), target.root());
+    disk.flush(names.parent());
+    notices.add(
+        "an earlier run was cut short; " + target.root() + " was restored to what it was before");
+  }
+
+  private void deleteLeftover(Path folder) throws IOException {
+    Tree leftover = tree(folder);
+    if (leftover.isAbsent()) {
+      return;
+    }
+    if (!leftover.isOurs() && !leftover.isEmptyFolder()) {
+      throw inTheWay(folder);
+    }
+    leftover.delete();
+  }
+
+  // Looking, before anything is touched.
+
+  private void refuseWhatIsNotOurs() throws IOException {
+    Tree target = tree(names.target());
+    if (target.isAbsent() || target.isEmptyFolder()) {
+      return;
+    }
+    if (!target.isOurs()) {
+      throw PublishFailure.notOurs(
+          target.root()
+              + " was left alone, for Stackside did not make it;"
+              + " name a new or an empty folder with --out");
+    }
+    Optional<String> foreign = target.foreign(marker(target));
+    if (foreign.isPresent()) {
+      throw PublishFailure.notOurs(
+          target.root().resolve(foreign.get())
+              + " was not put there by Stackside, and a build replaces the whole folder;"
+              + " move that file to another place");
+    }
+  }
+
+  private static Marker marker(Tree target) throws IOException {
+    return Marker.read(target.disk().read(target.marker()))
+        .orElseThrow(
+            () ->
+                PublishFailure.notOurs(
+                    target.root()
+                        + " was left alone, for its file "
+                        + Marker.NAME
+                        + " is damaged or of a newer Stackside;"
+                        + " move the folder to another place, or name another with --out"));
+  }
+
+  private static PublishFailure inTheWay(Path path) {
+    return PublishFailure.notOurs(
+        path + " is in the way, and Stackside did not make it; move it to another place");
+  }
+
+  private Tree tree(Path root) {
+    return new Tree(disk, root);
+  }
+
+  // Telling.
+
+  private PublishFailure failure(IOException e) {
+    return e instanceof PublishFailure known
+        ? known
+        : PublishFailure.disk(e, names.target(), state());
+  }
+
+  private String state() {
+    try {
+      boolean inPlace = tree(names.target()).isOurs();
+      if (!tree(names.previous()).isOurs()) {
+        return inPlace ? "The files that were there are unchanged" : "Nothing was changed";
+      }
+      return inPlace
+          ? "The new files are in place; the earlier ones are whole in " + names.previous()
+          : "The earlier files are whole in "
+              + names.previous()
+              + "; the next run puts them back in their place";
+    } catch (IOException e) {
+      return "The earlier files are whole, in " + names.target() + " or in " + names.previous();
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package stackside.publish;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stackside.render.OutputFile;
+
+/** A folder on the disk with everything below it, ours or not. */
+record Tree(Disk disk, Path root) {
+
+  /** What file managers leave in every folder that they show; nobody misses it. */
+  private static final Set<String> LEFT_BY_FILE_MANAGERS =
+      Set.of(".DS_Store", "Thumbs.db", "desktop.ini");
+
+  boolean isAbsent() throws IOException {
+    return disk.at(root) == Disk.Entry.ABSENT;
+  }
+
+  boolean isEmptyFolder() throws IOException {
+    return disk.at(root) == Disk.Entry.FOLDER && disk.list(root).isEmpty();
+  }
+
+  /** Whether Stackside made it. */
+  boolean isOurs() throws IOException {
+    return disk.at(root) == Disk.Entry.FOLDER && disk.at(marker()) == Disk.Entry.FILE;
+  }
+
+  Path marker() {
+    return root.resolve(Marker.NAME);
+  }
+
+  /** A file that the marker does not name; absent if all are Stackside's. */
+  Optional<String> foreign(Marker marker) throws IOException {
+    return paths().stream().filter(path -> !marker.paths().contains(path)).findFirst();
+  }
+
+  /** All files, without the marker. */
+  SortedMap<String, OutputFile> files() throws IOException {
+    SortedMap<String, OutputFile> files = new TreeMap<>();
+    for (String path : paths()) {
+      files.put(path, new OutputFile(path, disk.read(root.resolve(path))));
+    }
+    return files;
+  }
+
+  private List<String> paths() throws IOException {
+    List<String> paths = new ArrayList<>();
+    collect(root, "", paths);
+    paths.remove(Marker.NAME);
+    return paths;
+  }
+
+  private void collect(Path folder, String prefix, List<String> paths) throws IOException {
+    for (Path entry : disk.list(folder)) {
+      String name = String.valueOf(entry.getFileName());
+      if (disk.at(entry) == Disk.Entry.FOLDER) {
+        collect(entry, prefix + name + "/", paths);
+      } else if (!LEFT_BY_FILE_MANAGERS.contains(name)) {
+        paths.add(prefix + name);
+      }
+    }
+  }
+
+  /** Deletes it all; the marker goes last, so that a tree half deleted still says whose it is. */
+  void delete() throws IOException {
+    for (Path entry : disk.list(root)) {
+      if (!entry.equals(marker())) {
+        deleteBelow(entry);
+      }
+    }
+    if (disk.at(marker()) != Disk.Entry.ABSENT) {
+      disk.delete(marker());
+    }
+    disk.delete(root);
+  }
+
+  private void deleteBelow(Path entry) throws IOException {
+    if (disk.at(entry) == Disk.Entry.FOLDER) {
+      for (Path each : disk.list(entry)) {
+        deleteBelow(each);
+      }
+    }
+    disk.delete(entry);
+  }
+}

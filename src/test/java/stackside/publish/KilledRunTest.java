@@ -1,0 +1,85 @@
+package stackside.publish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stackside.render.OutputFile;
+
+/** Kills a process that builds over and over, at moments left to chance, and looks for losses. */
+final class KilledRunTest {
+
+  private static final int KILLS = 20;
+  private static final int FILES = 60;
+
+  /** The process that gets killed: builds one tree after another until it ends by force. */
+  static final class Builder {
+    private Builder() {}
+
+    public static void main(String[] arguments) throws IOException {
+      Path target = Path.of(arguments[0]);
+      for (int edition = Integer.parseInt(arguments[1]); ; edition++) {
+        try (OutputFolder folder = OutputFolder.hold(new LocalDisk(), target)) {
+          folder.replace(tree(edition));
+          System.out.write('.');
+          System.out.flush();
+        }
+      }
+    }
+  }
+
+  private static List<OutputFile> tree(int edition) {
+    return IntStream.range(0, FILES)
+        .mapToObj(n -> OutputFile.text("d" + n % 7 + "/p" + n, edition + " " + "x".repeat(n * 50)))
+        .toList();
+  }
+
+  @Test
+  void treeIsWholeAfterEveryKill(@TempDir Path base) throws Exception {
+    Path target = base.resolve("site");
+    long seed = System.nanoTime();
+    Random chance = new Random(seed);
+    int restored = 0;
+    for (int kill = 0; kill < KILLS; kill++) {
+      killABuilder(target, 1 + kill * 1_000_000, chance.nextInt(120));
+      try (OutputFolder folder = OutputFolder.hold(new LocalDisk(), target)) {
+        restored += folder.notices().size();
+        assertIsOneWholeTree(folder, "seed " + seed + ", kill " + kill);
+      }
+    }
+    System.out.println(
+        KILLS + " kills, " + restored + " restored from between the renames, 0 losses");
+  }
+
+  private static void killABuilder(Path target, int edition, int moreMillis) throws Exception {
+    Process builder =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-cp",
+                System.getProperty("java.class.path"),
+                Builder.class.getName(),
+                target.toString(),
+                String.valueOf(edition))
+            .redirectError(ProcessBuilder.Redirect.INHERIT)
+            .start();
+    assertThat(builder.getInputStream().read()).as("the first build").isEqualTo('.');
+    TimeUnit.MILLISECONDS.sleep(moreMillis);
+    builder.destroyForcibly().waitFor();
+  }
+
+  private static void assertIsOneWholeTree(OutputFolder folder, String when) throws IOException {
+    List<OutputFile> files = List.copyOf(folder.files().values());
+    assertThat(files).as(when).hasSize(FILES);
+    String text = Files.readString(folder.path().resolve("d0/p0"));
+    int edition = Integer.parseInt(text.strip());
+    assertThat(files).as(when).containsExactlyInAnyOrderElementsOf(tree(edition));
+  }
+}
