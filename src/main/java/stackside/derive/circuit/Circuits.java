@@ -1,10 +1,15 @@
 package stackside.derive.circuit;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import stackside.derive.program.Readings;
 import stackside.model.Asset;
+import stackside.model.Fact;
 import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.model.SingleFault;
+import stackside.model.Unit;
 
 /**
  * Every single fault put through every approved answer with current, in every room and on every
@@ -24,6 +29,48 @@ public record Circuits(List<Outcome> outcomes, List<FailureSign> signs, List<Unb
 
   /** An answer that cannot be set up in a room. */
   public record Unbuilt(Room room, Asset asset, Profile profile) {}
+
+  /** Puts every fault through every answer of a unit. */
+  public static Circuits of(Unit unit) {
+    Readings readings = Readings.of(unit);
+    List<Outcome> outcomes = new ArrayList<>();
+    List<FailureSign> signs = new ArrayList<>();
+    List<Unbuilt> unbuilt = new ArrayList<>();
+    for (Room room : unit.rooms()) {
+      for (Fact<Asset> standing : room.assets()) {
+        Asset asset = standing.value();
+        List<Outcome> here = outcomes(unit, readings, room, asset, unbuilt);
+        outcomes.addAll(here);
+        signs.addAll(FailureSigns.of(unit, here));
+      }
+    }
+    return new Circuits(outcomes, signs, unbuilt);
+  }
+
+  private static List<Outcome> outcomes(
+      Unit unit, Readings readings, Room room, Asset asset, List<Unbuilt> unbuilt) {
+    KnownPrograms programs = KnownPrograms.of(unit, readings, asset);
+    List<Outcome> outcomes = new ArrayList<>();
+    for (Profile profile : unit.profilesServing(room)) {
+      if (profile.machine().value().id().equals(asset.machine().value().id())
+          && profile.settings().stream().anyMatch(settings -> !settings.assigned().isEmpty())) {
+        Optional<SetUp> setUp = SetUp.of(unit, room, asset, profile, programs);
+        setUp.ifPresentOrElse(
+            built -> outcomes.addAll(allFaults(built)),
+            () -> unbuilt.add(new Unbuilt(room, asset, profile)));
+      }
+    }
+    return outcomes;
+  }
+
+  private static List<Outcome> allFaults(SetUp setUp) {
+    Pressing pressing = new Pressing(setUp);
+    List<Outcome> outcomes = new ArrayList<>();
+    for (SingleFault fault : SingleFault.values()) {
+      setUp.waysOf(fault).forEach(way -> outcomes.add(pressing.outcome(way)));
+    }
+    return outcomes;
+  }
 
   /** The failure signs of one generator in one room, worst first. */
   public List<FailureSign> signsIn(Room room, Asset asset) {

@@ -3,7 +3,6 @@ package stackside.derive.circuit;
 import java.util.List;
 import java.util.Optional;
 import stackside.model.Asset;
-import stackside.model.ChecklistStep;
 import stackside.model.Condition;
 import stackside.model.Drill;
 import stackside.model.Evidence;
@@ -20,6 +19,7 @@ import stackside.model.SingleFault;
  * @param outcomes the single outcomes that this line sums up
  * @param guards set-up steps that guard against the fault
  * @param drills drills that mend the fault, those that fit the sign first
+ * @param fitting drills whose sign this is, whether or not they mend the fault
  */
 public record FailureSign(
     Room room,
@@ -29,16 +29,18 @@ public record FailureSign(
     ReturnPath returnPath,
     Optional<Condition> condition,
     Observed observed,
-    Evidence.Basis evidence,
+    Optional<Evidence.Basis> evidence,
     OutcomeClass outcomeClass,
     List<Outcome> outcomes,
-    List<ChecklistStep> guards,
-    List<Mending> drills) {
+    List<Guard> guards,
+    List<Mending> drills,
+    List<Drill> fitting) {
 
   public FailureSign {
     outcomes = List.copyOf(outcomes);
     guards = List.copyOf(guards);
     drills = List.copyOf(drills);
+    fitting = List.copyOf(fitting);
   }
 
   public Item item() {
@@ -47,10 +49,5 @@ public record FailureSign(
 
   public Machine machine() {
     return asset.machine().value();
-  }
-
-  /** The drills whose sign fits, whether or not they mend the fault. */
-  public List<Drill> fitting(List<Drill> candidates) {
-    return candidates.stream().filter(drill -> observed.fits(drill.sign())).toList();
   }
 }

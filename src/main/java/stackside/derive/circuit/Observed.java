@@ -5,7 +5,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import stackside.model.Fact;
 import stackside.model.LampId;
+import stackside.model.Response;
 import stackside.model.Sign;
 import stackside.model.Tone;
 
@@ -19,6 +21,14 @@ public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> di
 
   public Observed {
     lamps = Collections.unmodifiableMap(new TreeMap<>(lamps));
+  }
+
+  /** What a known answer says. */
+  static Observed of(Response response) {
+    Map<LampId, String> lamps = new TreeMap<>();
+    response.lamps().forEach((lamp, colour) -> lamps.put(lamp, colour.value()));
+    return new Observed(
+        response.tone().orElseThrow().value(), lamps, response.display().map(Fact::value));
   }
 
   /** Everything as usual. */

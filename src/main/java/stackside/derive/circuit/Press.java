@@ -12,7 +12,8 @@ import stackside.model.PedalColour;
  * @param intended the pedal that was meant
  * @param pressed the pedal that was pressed
  * @param condition what the machine meets, if anything
- * @param evidence how the answer to that condition is known; unknown counts as silent
+ * @param evidence how what is observed is known, where it does not follow from the circuit alone;
+ *     unknown counts as silent
  * @param strained parts whose rated voltage the mode actually reached may exceed
  */
 public record Press(
@@ -21,7 +22,7 @@ public record Press(
     List<LiveSocket> live,
     Optional<Condition> condition,
     Observed observed,
-    Evidence evidence,
+    Optional<Evidence> evidence,
     Reach reach,
     ReturnPath returnPath,
     List<Strained> strained,

@@ -1,0 +1,240 @@
+package stackside.derive.circuit;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.Condition;
+import stackside.model.EnergyKind;
+import stackside.model.Evidence;
+import stackside.model.Fact;
+import stackside.model.OutputSeen;
+import stackside.model.Response;
+import stackside.model.SelectionKind;
+import stackside.model.Socket;
+import stackside.model.SocketKind;
+import stackside.model.Tone;
+
+/**
+ * A pedal pressed in a state of the circuit: which sockets go live, what the machine meets, what it
+ * shows and sounds, and how the current gets back.
+ *
+ * @param meaning what the pressed pedal does in the program in force
+ */
+record Activation(CircuitState state, PedalMeaning meaning) {
+
+  /** What the machine meets; where several things are wrong, what it reports first. */
+  Optional<Condition> condition() {
+    return Stream.of(Condition.values())
+        .filter(this::meets)
+        .min(Comparator.comparingInt(Activation::precedence));
+  }
+
+  private static int precedence(Condition condition) {
+    return switch (condition) {
+      case MAINS_OFF -> 1;
+      case FOOT_SWITCH_MISSING -> 2;
+      case NEUTRAL_CIRCUIT_OPEN -> 3;
+      case NEUTRAL_CONTACT_POOR -> 4;
+      case SELECTED_SOCKET_EMPTY -> 5;
+      case ARGON_EMPTY -> 6;
+      case INSTRUMENT_CIRCUIT_OPEN -> 7;
+    };
+  }
+
+  private boolean meets(Condition condition) {
+    return switch (condition) {
+      case MAINS_OFF -> state.mains() == Supply.MISSING;
+      case FOOT_SWITCH_MISSING -> state.footSwitch() == Supply.MISSING;
+      case NEUTRAL_CIRCUIT_OPEN, NEUTRAL_CONTACT_POOR ->
+          asked()
+              && needsNeutral()
+              && Monitoring.condition(state).stream().anyMatch(condition::equals);
+      case SELECTED_SOCKET_EMPTY -> asked() && feelsNoPlug();
+      case ARGON_EMPTY ->
+          kind().stream().anyMatch(EnergyKind.ARGON::equals) && state.argon() == Supply.MISSING;
+      case INSTRUMENT_CIRCUIT_OPEN -> asked() && reached().isEmpty();
+    };
+  }
+
+  /** Whether the pedal asks for current at all. */
+  private boolean asked() {
+    return !(meaning instanceof PedalMeaning.Nothing);
+  }
+
+  private Optional<EnergyKind> kind() {
+    return meaning.known().map(setting -> setting.mode().kind().value());
+  }
+
+  /** The sockets that the pedal would make live, if nothing stopped it. */
+  List<Socket> candidates() {
+    if (!asked()) {
+      return List.of();
+    }
+    return state.selected().map(List::of).orElseGet(this::allOfTheKind).stream()
+        .filter(this::carries)
+        .toList();
+  }
+
+  /** On a machine with nothing to select, every socket of the mode's kind goes live together. */
+  private List<Socket> allOfTheKind() {
+    return state.selectedBy() == SelectedBy.FIXED ? state.machine().sockets() : List.of();
+  }
+
+  private boolean carries(Socket socket) {
+    return switch (socket.kind().value()) {
+      case MONOPOLAR, ARGON -> kind().map(mode -> mode != EnergyKind.BIPOLAR).orElse(true);
+      case BIPOLAR -> kind().map(mode -> mode == EnergyKind.BIPOLAR).orElse(true);
+      case NEUTRAL, FOOT_SWITCH -> false;
+    };
+  }
+
+  private boolean feelsNoPlug() {
+    List<Socket> sockets = candidates();
+    if (sockets.isEmpty()) {
+      return selectsByPlug() && state.selected().isEmpty();
+    }
+    return sockets.stream()
+        .allMatch(
+            socket -> senses(socket) && state.in(socket).stream().noneMatch(Activation::felt));
+  }
+
+  private static boolean felt(Occupant occupant) {
+    return occupant.integrity().sensed();
+  }
+
+  /** A machine that selects by the plug must feel it, whatever else its description says. */
+  private boolean senses(Socket socket) {
+    return socket.noticesPlug() || selectsByPlug();
+  }
+
+  private boolean selectsByPlug() {
+    return state.machine().selectsSocket().value() == SelectionKind.BY_PLUGGING_IN;
+  }
+
+  /** The instruments that would get current through a closed circuit on the active side. */
+  List<Occupant> reached() {
+    return candidates().stream()
+        .flatMap(socket -> state.in(socket).stream())
+        .filter(this::closes)
+        .toList();
+  }
+
+  /** A monopolar instrument joins only one pole of a bipolar socket. */
+  private boolean closes(Occupant occupant) {
+    boolean bipolar = occupant.socket().kind().value() == SocketKind.BIPOLAR;
+    return occupant.integrity().conducts()
+        && (!bipolar || occupant.instrument().kind().value() == EnergyKind.BIPOLAR);
+  }
+
+  private boolean needsNeutral() {
+    return kind()
+        .map(mode -> mode != EnergyKind.BIPOLAR)
+        .orElseGet(
+            () ->
+                candidates().stream()
+                    .anyMatch(socket -> socket.kind().value() != SocketKind.BIPOLAR));
+  }
+
+  /** The machine's answer to what it meets, unless it is unknown. */
+  Optional<Response> answer() {
+    return description().filter(Activation::isKnown);
+  }
+
+  private Optional<Response> description() {
+    return condition().flatMap(met -> Optional.ofNullable(state.machine().answers().get(met)));
+  }
+
+  private static boolean isKnown(Response response) {
+    return response.tone().isPresent()
+        && response.output().isPresent()
+        && response.evidence().value().basis() != Evidence.Basis.UNKNOWN;
+  }
+
+  /** What is seen and heard; an unknown answer is taken to be silent. */
+  Observed observed() {
+    if (condition().isEmpty()) {
+      return asked() ? Observed.asUsual() : Observed.nothingHappens();
+    }
+    return answer().map(Observed::of).orElseGet(Observed::asUsual);
+  }
+
+  /** How what is observed is known, where it does not follow from the circuit alone. */
+  Optional<Evidence> evidence() {
+    if (condition().isEmpty()) {
+      return asked() ? Optional.empty() : Optional.of(Evidence.of(Evidence.Basis.ASSUMED));
+    }
+    return Optional.of(
+        answer()
+            .map(response -> response.evidence().value())
+            .orElse(Evidence.of(Evidence.Basis.UNKNOWN)));
+  }
+
+  Optional<OutputSeen> output() {
+    return answer().flatMap(Response::output).map(Fact::value);
+  }
+
+  /** The sockets with voltage on them. An open circuit that is not alarmed carries it too. */
+  List<LiveSocket> live() {
+    if (state.mains() == Supply.MISSING || state.footSwitch() == Supply.MISSING || blocked()) {
+      return List.of();
+    }
+    return candidates().stream()
+        .map(socket -> new LiveSocket(socket, meaning, state.in(socket)))
+        .toList();
+  }
+
+  private boolean blocked() {
+    boolean none = output().stream().anyMatch(OutputSeen.NONE::equals);
+    boolean open = condition().stream().anyMatch(Condition.INSTRUMENT_CIRCUIT_OPEN::equals);
+    return none && !(open && observed().tone() != Tone.ALARM);
+  }
+
+  ReturnPath returnPath() {
+    if (live().isEmpty() || reached().isEmpty()) {
+      return ReturnPath.NONE;
+    }
+    if (!needsNeutral()) {
+      return ReturnPath.BETWEEN_POLES;
+    }
+    return switch (state.neutral()) {
+      case ON_SKIN -> ReturnPath.NEUTRAL_ELECTRODE;
+      case PARTLY_OFF -> ReturnPath.PART_OF_NEUTRAL_ELECTRODE;
+      case NOT_USED, OFF_SKIN, CABLE_OUT, CABLE_BROKEN -> ReturnPath.STRAY;
+    };
+  }
+
+  /** The instruments with voltage on them and a whole way to the tip. */
+  List<Occupant> energised() {
+    return live().isEmpty() ? List.of() : reached();
+  }
+
+  /** What reaches the instrument in hand, given what was approved for the pedal meant. */
+  Reach reach(Optional<Setting> approved) {
+    boolean comesBack =
+        switch (returnPath()) {
+          case NEUTRAL_ELECTRODE, PART_OF_NEUTRAL_ELECTRODE, BETWEEN_POLES -> true;
+          case STRAY, NONE -> false;
+        };
+    boolean inHand =
+        energised().stream().anyMatch(occupant -> occupant.use() == Occupant.Use.IN_HAND);
+    if (!comesBack || !inHand || output().stream().anyMatch(OutputSeen.NONE::equals)) {
+      return Reach.NOTHING;
+    }
+    if (condition().stream().anyMatch(Condition.ARGON_EMPTY::equals)) {
+      return withoutGas();
+    }
+    if (output().stream().anyMatch(OutputSeen.WEAK::equals)) {
+      return Reach.LESS;
+    }
+    if (meaning.known().isEmpty()) {
+      return Reach.UNKNOWN_SETTING;
+    }
+    return meaning.known().equals(approved) ? Reach.AS_APPROVED : Reach.ANOTHER_SETTING;
+  }
+
+  /** Without gas there is no beam; current flows at most where the probe touches. */
+  private Reach withoutGas() {
+    return output().isPresent() ? Reach.LESS : Reach.NOTHING;
+  }
+}

@@ -1,0 +1,10 @@
+/**
+ * What the assets' stored programs are known to hold, against what is approved. Start from {@link
+ * stackside.derive.program.Readings}.
+ *
+ * <p>May import what {@code derive} may.
+ */
+@NullMarked
+package stackside.derive.program;
+
+import org.jspecify.annotations.NullMarked;
