@@ -1,0 +1,226 @@
+package stackside.render;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import stackside.model.PanelPlace;
+import stackside.render.PanelPlan.Misfit;
+import stackside.render.PanelPlan.Place;
+import stackside.render.PanelPlan.Use;
+import stackside.render.Shape.Paint;
+import stackside.render.Shape.Weight;
+
+/**
+ * Lays out and draws the front panel itself: a column and a row for every place, the label and the
+ * plug of each socket, what would happen to a plug that also fits, and the cables as far as the
+ * lower edge.
+ */
+final class PanelFront {
+  private static final double TALLEST_PLUG = 2.7;
+
+  private final List<Place> places;
+  private final Pen pen;
+  private final double width;
+  private final double pad;
+  private final Wording wording;
+
+  /** Where the words on a socket stand. */
+  enum Wording {
+    INSIDE,
+    ELSEWHERE
+  }
+
+  /** A cable that leaves the panel downwards at an x, from the plug of a place. */
+  record Exit(Place place, double x, Route soFar) {}
+
+  PanelFront(List<Place> places, Pen pen, double width, Wording wording) {
+    this.places = places;
+    this.pen = pen;
+    this.width = width;
+    this.pad = 0.7 * pen.text();
+    this.wording = wording;
+  }
+
+  /** Whether every word fits into its column, the name beside the label. */
+  static boolean holdsWords(List<Place> places, Pen pen, double width) {
+    PanelFront front = new PanelFront(places, pen, width, Wording.INSIDE);
+    return places.stream().allMatch(front::holdsWords);
+  }
+
+  private boolean holdsWords(Place place) {
+    double room = room(place);
+    return headingWidth(place) <= room
+        && place.misfits().stream().allMatch(misfit -> MisfitNote.fits(misfit, pen, room));
+  }
+
+  /** Draws the panel with its top left corner at a place; returns its lower edge. */
+  double draw(double left, double top, List<Exit> exits) {
+    int frame = pen.here();
+    double y = top + pad;
+    for (int row : rows()) {
+      y = row(row, left, y, exits);
+    }
+    Paint paint = Paint.both(pen.heavy(Ink.INK), Ink.PAPER);
+    double line = pen.thick() / 2;
+    pen.addAt(
+        frame,
+        new Shape.Rect(left + line, top, width - 2 * line, y - top, 0.9 * pen.text(), paint));
+    exits.sort(Comparator.comparingDouble(Exit::x));
+    return y;
+  }
+
+  private List<Integer> rows() {
+    return places.stream().map(place -> at(place).row()).distinct().sorted().toList();
+  }
+
+  private double row(int row, double left, double top, List<Exit> exits) {
+    List<Place> inRow =
+        places.stream()
+            .filter(place -> at(place).row() == row)
+            .sorted(Comparator.comparing(PanelFront::at))
+            .toList();
+    double plug = inRow.stream().mapToDouble(this::plugHeight).max().orElse(0);
+    double middle = top + pen.pillHeight() + 0.45 * pen.text() + plug / 2;
+    double end = middle + plug / 2 + 0.5 * pen.text();
+    for (Place place : inRow) {
+      double x = left + middleOf(place);
+      heading(place, x, top);
+      PlugOutline.of(place).draw(pen, x, middle, scale(), place.use());
+      double notes = middle + plug / 2 + 0.5 * pen.text();
+      if (place.use() == Use.USED) {
+        double turn = middle + plug / 2 + 0.35 * pen.text();
+        exits.add(exit(place, left, middle + plugHeight(place) / 2, turn));
+        notes += place.misfits().isEmpty() ? 0 : 0.35 * pen.text();
+      }
+      end = Math.max(end, notes(place, x, notes));
+    }
+    return end + 0.35 * pen.text();
+  }
+
+  private static PanelPlace at(Place place) {
+    return place.socket().place().value();
+  }
+
+  // Columns, and the gutters in which cables pass the sockets below
+
+  private double cellWidth() {
+    int columns = places.stream().mapToInt(place -> at(place).column()).max().orElse(1);
+    return (width - 2 * pad) / columns;
+  }
+
+  private double cellLeft(Place place) {
+    return pad + (at(place).column() - 1) * cellWidth();
+  }
+
+  private double lane() {
+    return CableRuns.lane(pen);
+  }
+
+  private List<Place> passingIn(int column) {
+    List<Place> passing = new ArrayList<>();
+    for (Place place : places) {
+      if (at(place).column() == column && place.use() == Use.USED && goesRound(place)) {
+        passing.add(place);
+      }
+    }
+    passing.sort(Comparator.comparing(PanelFront::at));
+    return passing;
+  }
+
+  /** Whether words or sockets stand under this one in its column, so that its cable goes round. */
+  private boolean goesRound(Place place) {
+    boolean words = wording == Wording.INSIDE && !place.misfits().isEmpty();
+    return words
+        || places.stream()
+            .map(PanelFront::at)
+            .anyMatch(
+                other -> other.column() == at(place).column() && other.row() > at(place).row());
+  }
+
+  private double gutterWidth(Place place) {
+    int cables = passingIn(at(place).column()).size();
+    return cables == 0 ? 0 : cables * lane() + 0.3 * pen.text();
+  }
+
+  private double middleOf(Place place) {
+    double gutter = gutterWidth(place);
+    return cellLeft(place) + gutter + (cellWidth() - gutter) / 2;
+  }
+
+  private double room(Place place) {
+    return cellWidth() - gutterWidth(place) - 0.5 * pen.text();
+  }
+
+  private Exit exit(Place place, double left, double from, double turn) {
+    double x = left + middleOf(place);
+    if (!goesRound(place)) {
+      return new Exit(place, x, Route.from(x, from));
+    }
+    int lane = passingIn(at(place).column()).indexOf(place);
+    double gutter = left + cellLeft(place) + (lane + 0.3) * lane();
+    return new Exit(place, gutter, Route.from(x, from).down(turn).across(gutter));
+  }
+
+  // One socket
+
+  private void heading(Place place, double x, double top) {
+    double pill = pen.pillWidth(place.label());
+    if (wording == Wording.ELSEWHERE) {
+      label(place, pen, x - pill / 2, top);
+      return;
+    }
+    double left = x - headingWidth(place) / 2;
+    label(place, pen, left, top);
+    double base = top + pen.pillHeight() / 2 + pen.capital() / 2;
+    pen.words(left + pill + 0.4 * pen.text(), base, place.name(), Weight.REGULAR, ink(place.use()));
+  }
+
+  private double headingWidth(Place place) {
+    return pen.pillWidth(place.label())
+        + 0.4 * pen.text()
+        + pen.width(place.name(), Weight.REGULAR);
+  }
+
+  private static Ink ink(Use use) {
+    return use == Use.UNUSED ? Ink.GREY : Ink.INK;
+  }
+
+  /** The label as the machine carries it, in the frame of a callout. */
+  static void label(Place place, Pen pen, double left, double top) {
+    if (place.use() == Use.USED) {
+      pen.pill(place.label(), left, top, Paint.fill(Ink.INK), Ink.PAPER);
+    } else {
+      Ink ink = ink(place.use());
+      pen.pill(place.label(), left, top, Paint.both(pen.line(ink), Ink.PAPER), ink);
+    }
+  }
+
+  private double plugHeight(Place place) {
+    return PlugOutline.of(place).height() * scale();
+  }
+
+  /** One scale for all plugs of a panel, so that their sizes compare; never over life size. */
+  private double scale() {
+    double scale = 1;
+    for (Place place : places) {
+      PlugOutline plug = PlugOutline.of(place);
+      scale = Math.min(scale, room(place) * 0.95 / plug.width());
+      scale = Math.min(scale, TALLEST_PLUG * pen.text() / plug.height());
+    }
+    return scale;
+  }
+
+  private double notes(Place place, double x, double top) {
+    if (wording == Wording.ELSEWHERE || place.misfits().isEmpty()) {
+      return top;
+    }
+    double end = top;
+    double room = room(place);
+    double block =
+        place.misfits().stream().mapToDouble(m -> MisfitNote.width(m, pen, room)).max().orElse(0);
+    for (Misfit misfit : place.misfits()) {
+      end = MisfitNote.draw(misfit, pen, x - block / 2, end, room);
+    }
+    return end;
+  }
+}

@@ -1,0 +1,64 @@
+package stackside.render;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.model.Machine;
+import stackside.model.Plug;
+import stackside.model.Socket;
+
+/**
+ * What is to be said about each socket of a front panel: what goes in, and what would happen to
+ * something that also fits. The drawing and the table beside it are both made from this.
+ *
+ * @param places in the true order of the panel, row by row
+ */
+public record PanelPlan(Machine machine, List<Place> places) {
+
+  public PanelPlan {
+    places = List.copyOf(places);
+  }
+
+  /**
+   * One socket.
+   *
+   * @param plug the shape drawn in it: the right one, or the first that it takes
+   * @param leads what goes in, with its cables
+   * @param misfits what else fits and must not go in
+   */
+  public record Place(Socket socket, Optional<Plug> plug, List<Lead> leads, List<Misfit> misfits) {
+    public Place {
+      leads = List.copyOf(leads);
+      misfits = List.copyOf(misfits);
+    }
+
+    public String label() {
+      return socket.label().value();
+    }
+
+    public String name() {
+      return socket.name().value();
+    }
+
+    public Use use() {
+      if (!leads.isEmpty()) {
+        return Use.USED;
+      }
+      return misfits.isEmpty() ? Use.UNUSED : Use.ALSO_FITS;
+    }
+  }
+
+  /** What becomes of a socket in a plan. */
+  public enum Use {
+    USED,
+    ALSO_FITS,
+    UNUSED
+  }
+
+  /** Something that goes into a socket, and the cables between. */
+  public record Lead(String name, Optional<String> through) {}
+
+  /**
+   * Something that fits and does not belong: what it is, what would happen, and how bad that is.
+   */
+  public record Misfit(String what, String outcome, Mark mark) {}
+}

@@ -1,0 +1,125 @@
+package stackside.render;
+
+import java.util.stream.Collectors;
+import stackside.model.PedalColour;
+import stackside.render.PedalPlan.Place;
+import stackside.render.Shape.Paint;
+import stackside.render.Shape.Weight;
+
+/**
+ * Draws a foot switch as the person standing at it sees it from above: each pedal under its side,
+ * with its colour outlined in ink, the colour's word, what it does, and what is set on it.
+ */
+public final class PedalMap {
+  private final PedalPlan plan;
+  private final Pen pen;
+  private final double width;
+
+  private PedalMap(PedalPlan plan, Sheet sheet) {
+    this.plan = plan;
+    this.pen = new Pen(sheet.text());
+    this.width = sheet.width();
+  }
+
+  public static Drawing of(PedalPlan plan, Sheet sheet) {
+    return new PedalMap(plan, sheet).draw();
+  }
+
+  private Drawing draw() {
+    double base = pen.capital() + pen.thin();
+    String caption = plan.footSwitch().title() + ", seen from where you stand";
+    double top = pen.block(0, base - pen.capital(), width, caption, Weight.REGULAR, Ink.INK);
+    double gap = 0.8 * pen.text();
+    int count = plan.pedals().size();
+    double pad = 0.6 * pen.text();
+    double each = Math.min((width - 2 * pad - (count - 1) * gap) / count, 22 * pen.text());
+    int plate = pen.here();
+    double x = pad;
+    double height =
+        plan.pedals().stream().mapToDouble(place -> height(place, each)).max().orElse(0);
+    for (Place place : plan.pedals()) {
+      pedal(place, x, top + pad, each, height);
+      x += each + gap;
+    }
+    double end = top + height + 2 * pad;
+    double line = pen.thick() / 2;
+    pen.addAt(
+        plate,
+        new Shape.Rect(
+            line,
+            top,
+            x - gap + pad - 2 * line,
+            end - top,
+            0.9 * pen.text(),
+            Paint.both(pen.heavy(Ink.INK), Ink.PAPER)));
+    return new Drawing(
+        "Pedals of " + plan.footSwitch().title(),
+        plan.pedals().stream().map(PedalMap::sentence).collect(Collectors.joining(" ")),
+        width,
+        end + pen.thick(),
+        pen.shapes());
+  }
+
+  private double height(Place place, double room) {
+    Pen trial = new Pen(pen.text());
+    return new PedalMap(plan, new Sheet(width, pen.text())).words(trial, place, 0, 0, room)
+        + 0.4 * pen.text();
+  }
+
+  private void pedal(Place place, double x, double y, double width, double height) {
+    double line = pen.thin();
+    pen.add(
+        new Shape.Rect(
+            x, y, width, height, 0.5 * pen.text(), Paint.both(pen.line(Ink.INK), Ink.PAPER)));
+    pen.add(
+        new Shape.Rect(
+            x + line * 4,
+            y + line * 4,
+            width - line * 8,
+            swatch() - line * 4,
+            0.3 * pen.text(),
+            Paint.both(pen.line(Ink.INK), fill(place.colour()))));
+    words(pen, place, x, y, width);
+  }
+
+  private double swatch() {
+    return 1.5 * pen.text();
+  }
+
+  /** The words on a pedal; returns where they end. */
+  private double words(Pen pen, Place place, double x, double top, double width) {
+    double left = x + 0.6 * pen.text();
+    double room = width - 1.2 * pen.text();
+    double y = top + swatch() + 0.65 * pen.text();
+    y =
+        pen.block(
+            left, y, room, place.side() + ": " + place.colour().spoken(), Weight.REGULAR, Ink.INK);
+    y = pen.block(left, y, room, capitalised(place.action().spoken()), Weight.BOLD, Ink.INK);
+    for (String line : place.set()) {
+      y = pen.block(left, y, room, line, Weight.REGULAR, Ink.INK);
+    }
+    return y;
+  }
+
+  private static Ink fill(PedalColour colour) {
+    return switch (colour) {
+      case YELLOW -> Ink.YELLOW;
+      case BLUE -> Ink.BLUE;
+    };
+  }
+
+  private static String capitalised(String words) {
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+
+  private static String sentence(Place place) {
+    String set = place.set().isEmpty() ? "" : ": " + String.join(", ", place.set());
+    return place.side()
+        + ", "
+        + place.colour().spoken()
+        + ", "
+        + place.action().spoken()
+        + set
+        + ".";
+  }
+}
