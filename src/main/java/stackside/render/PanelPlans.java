@@ -1,0 +1,186 @@
+package stackside.render;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stackside.derive.Analysis;
+import stackside.derive.chain.Chain;
+import stackside.derive.chain.Chains;
+import stackside.derive.circuit.Outcome;
+import stackside.derive.circuit.Press;
+import stackside.model.Asset;
+import stackside.model.Cable;
+import stackside.model.Electrode;
+import stackside.model.Fitted;
+import stackside.model.FootSwitch;
+import stackside.model.Instrument;
+import stackside.model.Machine;
+import stackside.model.PanelPlace;
+import stackside.model.Plug;
+import stackside.model.Profile;
+import stackside.model.Room;
+import stackside.model.Settings;
+import stackside.model.SingleFault;
+import stackside.model.Socket;
+import stackside.model.SocketKind;
+import stackside.render.PanelPlan.Lead;
+import stackside.render.PanelPlan.Misfit;
+import stackside.render.PanelPlan.Place;
+
+/**
+ * Plans a front panel for a room, for one answer in a room, or for a model wherever it stands. What
+ * would happen to a plug in another socket comes from the analysis of the circuit, never from here.
+ */
+public final class PanelPlans {
+  private final Analysis analysis;
+  private final Machine machine;
+  private final Map<Socket, Set<Lead>> leads = new LinkedHashMap<>();
+  private final Map<Socket, Map<String, Misfit>> misfits = new LinkedHashMap<>();
+
+  private PanelPlans(Analysis analysis, Machine machine) {
+    this.analysis = analysis;
+    this.machine = machine;
+  }
+
+  /** All that goes into a generator in a room, over all its approved answers. */
+  public static PanelPlan in(Analysis analysis, Room room, Asset asset) {
+    Machine machine = asset.machine().value();
+    PanelPlans plans = new PanelPlans(analysis, machine);
+    analysis.unit().profilesServing(room).stream()
+        .filter(profile -> profile.machine().value().id().equals(machine.id()))
+        .forEach(profile -> plans.add(room, profile));
+    return plans.plan();
+  }
+
+  /** What goes in for one answer in a room. */
+  public static PanelPlan in(Analysis analysis, Room room, Profile profile) {
+    PanelPlans plans = new PanelPlans(analysis, profile.machine().value());
+    plans.add(room, profile);
+    return plans.plan();
+  }
+
+  /** All that goes into a model, over all rooms. */
+  public static PanelPlan of(Analysis analysis, Machine machine) {
+    PanelPlans plans = new PanelPlans(analysis, machine);
+    for (Room room : analysis.unit().roomsWith(machine)) {
+      analysis.unit().profilesServing(room).stream()
+          .filter(profile -> profile.machine().value().id().equals(machine.id()))
+          .forEach(profile -> plans.add(room, profile));
+    }
+    return plans.plan();
+  }
+
+  private void add(Room room, Profile profile) {
+    profile.settings().ifPresent(settings -> add(room, settings));
+    for (Outcome outcome : analysis.circuits().outcomesOf(profile, room)) {
+      if (outcome.fault() == SingleFault.INSTRUMENT_IN_WRONG_SOCKET) {
+        outcome.deviation().socket().ifPresent(socket -> add(room, profile, socket, outcome));
+      }
+    }
+  }
+
+  private void add(Room room, Settings settings) {
+    Chains chains = Chains.in(room);
+    Instrument instrument = settings.instrument().value();
+    lead(settings.socket().value(), instrument.title(), through(chains, instrument, settings));
+    settings.neutralElectrode().ifPresent(fact -> neutral(chains, fact.value()));
+    for (Socket socket : machine.sockets()) {
+      if (socket.kind().value() == SocketKind.FOOT_SWITCH) {
+        analysis.unit().footSwitchesFor(room, machine).stream()
+            .map(FootSwitch::title)
+            .forEach(name -> lead(socket, name, Optional.empty()));
+      }
+    }
+  }
+
+  private void neutral(Chains chains, Electrode electrode) {
+    for (Socket socket : machine.sockets()) {
+      if (socket.kind().value() == SocketKind.NEUTRAL) {
+        chains
+            .shortest(electrode, socket)
+            .ifPresent(chain -> lead(socket, electrode.title(), through(chain)));
+      }
+    }
+  }
+
+  private void lead(Socket socket, String name, Optional<String> through) {
+    leads
+        .computeIfAbsent(socket, key -> new LinkedHashSet<>())
+        .add(new Lead(Numbers.bind(name), through.map(Numbers::bind)));
+  }
+
+  private static Optional<String> through(Chains chains, Fitted end, Settings settings) {
+    return chains.shortest(end, settings.socket().value()).flatMap(PanelPlans::through);
+  }
+
+  private static Optional<String> through(Chain chain) {
+    return chain.cables().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "through "
+                + chain.cables().stream().map(Cable::title).collect(Collectors.joining(" and ")));
+  }
+
+  private void add(Room room, Profile profile, Socket socket, Outcome outcome) {
+    Press press = outcome.worst();
+    String what = plugged(room, profile, socket) + " also fits";
+    Misfit misfit =
+        new Misfit(what, OutcomeWords.brief(press), OutcomeWords.mark(press.outcomeClass()));
+    misfits
+        .computeIfAbsent(socket, key -> new LinkedHashMap<>())
+        .merge(what, misfit, PanelPlans::worse);
+  }
+
+  /** What the hand holds: the cable's plug, or the instrument's own. */
+  private static String plugged(Room room, Profile profile, Socket socket) {
+    Instrument instrument = profile.settings().orElseThrow().instrument().value();
+    return Numbers.bind(
+        Chains.in(room)
+            .shortest(instrument, socket)
+            .filter(chain -> !chain.cables().isEmpty())
+            .map(chain -> chain.cables().get(chain.cables().size() - 1).title())
+            .orElse(instrument.title()));
+  }
+
+  /** Of two outcomes of the same mistake, the one whose mark stands first. */
+  private static Misfit worse(Misfit one, Misfit other) {
+    return badness(one.mark()) <= badness(other.mark()) ? one : other;
+  }
+
+  private static int badness(Mark mark) {
+    return List.of(Mark.FULL_DIAMOND, Mark.DIAMOND, Mark.RING, Mark.BARRED_SQUARE, Mark.DISC)
+        .indexOf(mark);
+  }
+
+  private PanelPlan plan() {
+    List<Place> places = new ArrayList<>();
+    machine.sockets().stream()
+        .sorted((a, b) -> place(a).compareTo(place(b)))
+        .forEach(
+            socket ->
+                places.add(
+                    new Place(
+                        socket,
+                        plug(socket),
+                        List.copyOf(leads.getOrDefault(socket, Set.of())),
+                        List.copyOf(misfits.getOrDefault(socket, Map.of()).values()))));
+    return new PanelPlan(machine, places);
+  }
+
+  private static PanelPlace place(Socket socket) {
+    return socket.place().value();
+  }
+
+  private Optional<Plug> plug(Socket socket) {
+    return Stream.of(socket)
+        .flatMap(each -> each.takes().stream())
+        .flatMap(form -> machine.plug(form.value()).stream())
+        .findFirst();
+  }
+}
