@@ -1,0 +1,26 @@
+package stackside.energy;
+
+import stackside.quantity.Amperes;
+import stackside.quantity.Seconds;
+
+/** Current over area, in amperes per square centimetre, taken as even. */
+public record CurrentDensity(double amperesPerSquareCentimetre) {
+
+  /** J = I / A. */
+  public static CurrentDensity of(Amperes current, Area area) {
+    return new CurrentDensity(current.value() / area.squareCentimetres());
+  }
+
+  /**
+   * The rise of temperature in kelvin if no heat leaves the tissue: J² t / (σ ρ c) (Pearce,
+   * Electrosurgery, 1986). It does not foretell what happens under a neutral electrode (Pearce,
+   * IEEE EMBC 2015, 2559).
+   */
+  public double adiabaticRise(Tissue tissue, Seconds time) {
+    double perSquareMetre = amperesPerSquareCentimetre * 1e4;
+    return perSquareMetre
+        * perSquareMetre
+        * time.value()
+        / (tissue.conductivity() * tissue.density() * tissue.heatCapacity());
+  }
+}

@@ -1,0 +1,35 @@
+package stackside.energy;
+
+import stackside.quantity.Amperes;
+import stackside.quantity.Seconds;
+import stackside.quantity.Watts;
+
+/** The share of time in which current flows: over 0 and up to 1. */
+public record Duty(double share) {
+
+  public Duty {
+    if (!(share > 0 && share <= 1)) {
+      throw new IllegalArgumentException("no share of time: " + share);
+    }
+  }
+
+  /** Current all the time. */
+  public static Duty always() {
+    return new Duty(1);
+  }
+
+  /** A burst in every so much time. */
+  public static Duty of(Seconds on, Seconds every) {
+    return new Duty(on.value() / every.value());
+  }
+
+  /** The power over the whole rhythm, from that within the burst. */
+  public Watts averaged(Watts withinBurst) {
+    return new Watts(withinBurst.value() * share);
+  }
+
+  /** The root mean square current over the whole rhythm, from that within the burst. */
+  public Amperes averaged(Amperes withinBurst) {
+    return new Amperes(withinBurst.value() * StrictMath.sqrt(share));
+  }
+}

@@ -1,0 +1,17 @@
+package stackside.energy;
+
+import stackside.quantity.Ohms;
+
+/** The loads from one to another, both included; they may be the same. */
+public record LoadSpan(Ohms from, Ohms to) {
+
+  public LoadSpan {
+    if (from.value() > to.value()) {
+      throw new IllegalArgumentException("no span of loads: " + from + " to " + to);
+    }
+  }
+
+  public boolean holds(Ohms load) {
+    return from.value() <= load.value() && load.value() <= to.value();
+  }
+}

@@ -1,0 +1,17 @@
+package stackside.energy;
+
+import stackside.quantity.Seconds;
+
+/**
+ * Time at a temperature as the time at 43 °C that does the same: a factor of 2 a degree from 43 °C
+ * up, of 4 a degree below (Sapareto and Dewey, Int J Radiat Oncol Biol Phys 1984; from memory).
+ */
+public final class ThermalDose {
+  private ThermalDose() {}
+
+  /** The equivalent time at 43 °C. */
+  public static Seconds at43(double celsius, Seconds time) {
+    double base = celsius >= 43 ? 0.5 : 0.25;
+    return new Seconds(time.value() * StrictMath.pow(base, 43 - celsius));
+  }
+}
