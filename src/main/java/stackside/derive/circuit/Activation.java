@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stackside.derive.output.Setting;
 import stackside.model.Condition;
 import stackside.model.EnergyKind;
 import stackside.model.Evidence;

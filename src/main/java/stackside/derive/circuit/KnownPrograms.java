@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stackside.derive.output.Setting;
 import stackside.derive.program.Readings;
 import stackside.derive.program.SlotReading;
 import stackside.model.Asset;

@@ -1,6 +1,7 @@
 package stackside.derive.circuit;
 
 import java.util.Optional;
+import stackside.derive.output.Setting;
 import stackside.model.PedalUse;
 
 /** What a pedal does in the program in force: a setting, nothing, or nobody knows. */

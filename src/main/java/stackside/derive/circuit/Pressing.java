@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.derive.chain.Chain;
 import stackside.derive.chain.Rating;
+import stackside.derive.output.Setting;
 import stackside.model.PedalColour;
 import stackside.model.Settings;
 import stackside.model.SingleFault;

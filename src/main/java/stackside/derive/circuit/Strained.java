@@ -2,6 +2,7 @@ package stackside.derive.circuit;
 
 import stackside.derive.chain.Chain;
 import stackside.derive.chain.Rating;
+import stackside.derive.output.Setting;
 import stackside.model.Fact;
 import stackside.quantity.PeakVolts;
 

@@ -1,0 +1,151 @@
+package stackside.derive.output;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import stackside.energy.Duty;
+import stackside.energy.LimitedOutput;
+import stackside.energy.LoadSpan;
+import stackside.energy.OutputCurve;
+import stackside.energy.OutputLimits;
+import stackside.energy.TabulatedOutput;
+import stackside.model.EnergyKind;
+import stackside.model.Fact;
+import stackside.model.Machine;
+import stackside.model.Mode;
+import stackside.model.PublishedOutput;
+import stackside.quantity.LoadRange;
+import stackside.quantity.Ohms;
+import stackside.quantity.Watts;
+
+/**
+ * What a machine delivers at one setting, within the burst where the mode is pulsed.
+ *
+ * @param curve over loads that the machine's publisher states
+ * @param duty the share of time in which current flows
+ */
+public record ModeOutput(
+    Machine machine, Setting setting, OutputCurve curve, Source source, Duty duty) {
+
+  /** The loads of the standard's diagrams (IEC 60601-2-2, from memory). */
+  private static final List<Integer> USUAL_LOADS = List.of(50, 100, 200, 500, 1000, 2000);
+
+  private static final Ohms DRIED = new Ohms(1000);
+
+  /** Where a curve comes from. */
+  public enum Source {
+    /** From points that the machine's publisher states for this very setting. */
+    PUBLISHED,
+    /** From the mode's limits. */
+    CALCULATED
+  }
+
+  /**
+   * The output at a setting. Absent for argon, where the gas path and not the load decides, and
+   * where neither points nor enough limits are published.
+   */
+  public static Optional<ModeOutput> of(Machine machine, Setting setting) {
+    Mode mode = setting.mode();
+    if (mode.kind().value() == EnergyKind.ARGON) {
+      return Optional.empty();
+    }
+    Duty duty =
+        mode.pulse()
+            .map(pulse -> Duty.of(pulse.on().value(), pulse.every().value()))
+            .orElse(Duty.always());
+    LoadRange loads = machine.loadRange().value();
+    return published(setting, loads)
+        .map(curve -> new ModeOutput(machine, setting, curve, Source.PUBLISHED, duty))
+        .or(
+            () ->
+                limits(setting)
+                    .map(
+                        limits ->
+                            new ModeOutput(
+                                machine,
+                                setting,
+                                new LimitedOutput(loads, limits),
+                                Source.CALCULATED,
+                                duty)));
+  }
+
+  private static Optional<OutputCurve> published(Setting setting, LoadRange loads) {
+    return setting.mode().published().stream()
+        .filter(published -> isFor(published, setting))
+        .map(published -> points(published, loads))
+        .filter(points -> points.size() > 1)
+        .map(points -> (OutputCurve) new TabulatedOutput(points, setting.crest(), setting.peak()))
+        .findFirst();
+  }
+
+  private static boolean isFor(PublishedOutput published, Setting setting) {
+    return published.level().map(Fact::value).equals(setting.level())
+        && published.limit().map(Fact::value).equals(setting.limit());
+  }
+
+  private static List<TabulatedOutput.Point> points(PublishedOutput published, LoadRange loads) {
+    return published.points().stream()
+        .map(Fact::value)
+        .filter(point -> loads.holds(point.load()))
+        .map(point -> new TabulatedOutput.Point(point.load(), point.power()))
+        .toList();
+  }
+
+  private static Optional<OutputLimits> limits(Setting setting) {
+    Optional<Watts> power = setting.dialled();
+    var current = setting.currentLimit();
+    if (power.isEmpty() && current.isEmpty()) {
+      return Optional.empty();
+    }
+    return setting
+        .peak()
+        .flatMap(
+            peak -> setting.crest().map(crest -> new OutputLimits(current, power, peak, crest)));
+  }
+
+  /** The loads into which the power that was set flows in full; absent if there is none. */
+  public Optional<LoadSpan> fullPower() {
+    return setting.dialled().flatMap(curve::reaching);
+  }
+
+  /** Whether the power that was set flows into none of the published loads. */
+  public boolean neverReachesLimit() {
+    return setting.dialled().isPresent() && fullPower().isEmpty();
+  }
+
+  /** What is left where tissue has dried: the power into 1,000 ohm. */
+  public Optional<Watts> dried() {
+    return curve.power(DRIED);
+  }
+
+  /** The loads worth a line in a table: the usual ones and the ends. */
+  public List<Ohms> tableLoads() {
+    TreeSet<Ohms> loads = new TreeSet<>();
+    USUAL_LOADS.stream().map(Ohms::new).filter(curve.loads()::holds).forEach(loads::add);
+    loads.add(curve.loads().from());
+    loads.add(curve.loads().to());
+    return List.copyOf(loads);
+  }
+
+  /** The table over {@link #tableLoads}. */
+  public List<Row> table() {
+    List<Row> rows = new ArrayList<>();
+    tableLoads().forEach(load -> at(load).ifPresent(rows::add));
+    return rows;
+  }
+
+  /** What is delivered into a load; absent where that is not published. */
+  public Optional<Row> at(Ohms load) {
+    return curve
+        .power(load)
+        .map(
+            power ->
+                new Row(
+                    load,
+                    power,
+                    duty.averaged(power),
+                    curve.current(load).orElseThrow(),
+                    curve.peakVoltage(load)));
+  }
+}

@@ -1,0 +1,10 @@
+/**
+ * What a machine's modes deliver over its published load range, and whether what was measured
+ * agrees. Start from {@link stackside.derive.output.ModeOutput}.
+ *
+ * <p>May import what {@code derive} may.
+ */
+@NullMarked
+package stackside.derive.output;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,10 @@
+/**
+ * The peak voltage of each approved setting against the weakest rating between machine and patient.
+ * Start from {@link stackside.derive.voltage.VoltageCheck}.
+ *
+ * <p>May import what {@code derive} may.
+ */
+@NullMarked
+package stackside.derive.voltage;
+
+import org.jspecify.annotations.NullMarked;
