@@ -1,0 +1,66 @@
+package stackside.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** What all commands share: their console, their surroundings, and how they begin and end. */
+record Desk(Console console, Surroundings surroundings) {
+
+  /** The content folder that was asked for. */
+  Path contentFolder(Asked asked) throws UsageException {
+    Path folder = path(asked.content());
+    if (!Files.isDirectory(folder)) {
+      throw new UsageException(
+          "there is no folder '"
+              + asked.content()
+              + "'; name the folder with the unit's content, or begin one with 'stackside start'");
+    }
+    return folder;
+  }
+
+  /** A path of the command line, as seen from the working folder. */
+  Path path(Path given) {
+    return surroundings.folder().resolve(given);
+  }
+
+  /** The folder for the output; never one that holds the content or lies in it. */
+  Path outputFolder(Path given, Path content) throws UsageException {
+    Path folder = path(given);
+    Path place = folder.toAbsolutePath().normalize();
+    Path read = content.toAbsolutePath().normalize();
+    if (place.startsWith(read) || read.startsWith(place)) {
+      throw new UsageException(
+          "'"
+              + given
+              + "' and the content would lie in each other; name another folder with --out");
+    }
+    return folder;
+  }
+
+  /** The unit's own templates, if it has some. */
+  Optional<Path> templates(Optional<Path> given) throws UsageException {
+    if (given.isPresent() && !Files.isDirectory(path(given.get()))) {
+      throw new UsageException("there is no folder '" + given.get() + "' with templates");
+    }
+    return given.map(this::path);
+  }
+
+  LocalDate day(Asked asked) {
+    return asked.on(surroundings);
+  }
+
+  Progress progress() {
+    return Progress.on(console, surroundings.terminal());
+  }
+
+  /** Prints the outcome in the form that was asked for, and answers its exit code. */
+  int close(Asked asked, Outcome outcome) {
+    switch (asked.format()) {
+      case TEXT -> new OutcomeText(console).print(outcome);
+      case JSON -> console.result(OutcomeJson.of(outcome));
+    }
+    return outcome.exitCode().number();
+  }
+}

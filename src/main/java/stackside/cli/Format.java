@@ -1,0 +1,9 @@
+package stackside.cli;
+
+/** For whom a command prints. */
+enum Format {
+  /** For a person. */
+  TEXT,
+  /** For another program: one JSON document on standard output, as DEVELOPERS.md describes it. */
+  JSON
+}

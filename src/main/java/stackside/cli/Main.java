@@ -1,0 +1,10 @@
+package stackside.cli;
+
+/** Where the program starts. */
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] arguments) {
+    System.exit(new Cli(System.out, System.err).run(arguments));
+  }
+}

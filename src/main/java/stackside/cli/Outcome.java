@@ -1,0 +1,54 @@
+package stackside.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import stackside.source.Problem;
+import stackside.source.Severity;
+import stackside.source.Sources;
+
+/**
+ * What a command that judges content has to say at its end.
+ *
+ * @param command its name
+ * @param on the day that it worked for
+ * @param sources for showing the lines that problems are about
+ * @param problems sorted, each once
+ * @param notices what happened on the way, in sentences
+ * @param written absent where nothing was
+ */
+record Outcome(
+    String command,
+    LocalDate on,
+    Sources sources,
+    List<Problem> problems,
+    List<String> notices,
+    Optional<Written> written) {
+
+  Outcome {
+    problems = List.copyOf(problems);
+    notices = List.copyOf(notices);
+  }
+
+  /**
+   * Files that a command wrote.
+   *
+   * @param changed how many of them are new or differ from what was there
+   * @param open the file to open first
+   */
+  record Written(Path folder, int files, long changed, Path open) {}
+
+  ExitCode exitCode() {
+    return ExitCode.of(problems);
+  }
+
+  long count(Severity severity) {
+    return problems.stream().filter(problem -> problem.severity() == severity).count();
+  }
+
+  /** The same outcome, with what was written. */
+  Outcome with(Written written) {
+    return new Outcome(command, on, sources, problems, notices, Optional.of(written));
+  }
+}

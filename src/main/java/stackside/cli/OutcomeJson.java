@@ -1,0 +1,77 @@
+package stackside.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import stackside.derive.signed.CanonicalJson;
+import stackside.derive.signed.Json;
+import stackside.source.Location;
+import stackside.source.Note;
+import stackside.source.Problem;
+import stackside.source.Severity;
+
+/** Prints an outcome for another program, in the shape that DEVELOPERS.md describes. */
+final class OutcomeJson {
+  private static final int FORMAT = 1;
+
+  private OutcomeJson() {}
+
+  static String of(Outcome outcome) {
+    Map<String, Json> members = new TreeMap<>();
+    members.put("format", Json.number(FORMAT));
+    members.put("command", Json.text(outcome.command()));
+    members.put("on", Json.text(outcome.on().toString()));
+    members.put("problems", Json.items(outcome.problems().stream().map(OutcomeJson::of).toList()));
+    members.put("notices", Json.items(outcome.notices().stream().map(Json::text).toList()));
+    members.put("errors", Json.number(outcome.count(Severity.ERROR)));
+    members.put("warnings", Json.number(outcome.count(Severity.WARNING)));
+    members.put("exit", Json.number(outcome.exitCode().number()));
+    outcome.written().ifPresent(written -> members.put("written", of(written)));
+    return CanonicalJson.of(Json.members(members));
+  }
+
+  private static Json of(Outcome.Written written) {
+    return Json.members(
+        Map.of(
+            "folder", Json.text(written.folder().toString()),
+            "files", Json.number(written.files()),
+            "changed", Json.number(written.changed()),
+            "open", Json.text(written.open().toString())));
+  }
+
+  private static Json of(Problem problem) {
+    Map<String, Json> members = place(problem.at());
+    members.put("rule", Json.text(problem.fault().id()));
+    members.put("severity", Json.text(problem.severity().word()));
+    members.put("message", text(problem.message()));
+    problem.help().ifPresent(help -> members.put("help", text(help)));
+    List<Json> notes = new ArrayList<>();
+    for (Note note : problem.notes()) {
+      Map<String, Json> second = place(note.at());
+      second.put("message", text(note.message()));
+      notes.add(Json.members(second));
+    }
+    members.put("notes", Json.items(notes));
+    return Json.members(members);
+  }
+
+  private static Map<String, Json> place(Location at) {
+    Map<String, Json> members = new TreeMap<>();
+    members.put("file", text(at.file()));
+    members.put("line", Json.number(at.line()));
+    members.put("column", Json.number(at.column()));
+    members.put("length", Json.number(at.length()));
+    return members;
+  }
+
+  /** Half a surrogate pair, which no JSON text may hold, becomes a replacement mark. */
+  private static Json text(String words) {
+    return Json.text(
+        words
+            .codePoints()
+            .map(point -> Character.getType(point) == Character.SURROGATE ? 0xfffd : point)
+            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+            .toString());
+  }
+}

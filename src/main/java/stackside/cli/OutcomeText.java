@@ -1,0 +1,42 @@
+package stackside.cli;
+
+import stackside.source.Problem;
+import stackside.source.Severity;
+
+/** Prints an outcome for a person: problems to the one stream, the sum of it to the other. */
+final class OutcomeText {
+  private final Console console;
+
+  OutcomeText(Console console) {
+    this.console = console;
+  }
+
+  void print(Outcome outcome) {
+    ProblemText words = new ProblemText(outcome.sources());
+    for (Problem problem : outcome.problems()) {
+      words.lines(problem).forEach(console::problem);
+    }
+    outcome.notices().forEach(notice -> console.problem("note: " + notice));
+    console.result(counts(outcome));
+    outcome.written().map(OutcomeText::written).ifPresent(console::result);
+  }
+
+  private static String counts(Outcome outcome) {
+    return number(outcome.count(Severity.ERROR), "error")
+        + ", "
+        + number(outcome.count(Severity.WARNING), "warning");
+  }
+
+  private static String written(Outcome.Written written) {
+    return number(written.files(), "file")
+        + " in "
+        + written.folder()
+        + (written.changed() == 0 ? ", none changed" : ", " + written.changed() + " changed")
+        + "; open "
+        + written.open();
+  }
+
+  private static String number(long count, String noun) {
+    return (count == 0 ? "no" : count) + " " + noun + (count == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,115 @@
+package stackside.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import stackside.publish.LocalDisk;
+
+/** The command line from the outside: arguments in; streams and an exit code out. */
+final class CliTest {
+
+  @TempDir Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  private int run(String... arguments) {
+    return cli(out).run(arguments);
+  }
+
+  private Cli cli(OutputStream results) {
+    return new Cli(
+        results,
+        err,
+        new Surroundings(
+            folder,
+            () -> LocalDate.of(2026, 3, 1),
+            new LocalDisk(),
+            Surroundings.Audience.PIPE,
+            new ByteArrayInputStream(new byte[0])));
+  }
+
+  private String out() {
+    return out.toString(UTF_8);
+  }
+
+  private String err() {
+    return err.toString(UTF_8);
+  }
+
+  @Test
+  void help_isAResult() {
+    assertThat(run("--help")).isZero();
+    assertThat(out())
+        .startsWith("Usage: stackside")
+        .contains("  check ")
+        .contains("Exit codes: 0 ");
+    assertThat(err()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "|say which command to run",
+        "chek|stackside check?",
+        "check --onn x|--on",
+        "check --on 1.3.2026|'1.3.2026' is no date such as 2026-03-01",
+        "check --format yaml|'--format'",
+        "check nowhere|there is no folder 'nowhere'",
+        "check one two|'two'",
+        "explain no-such-rule|there is no rule 'no-such-rule'"
+      })
+  void wrongUsage_isOneSentenceAndTwo(String line, String words) {
+    assertThat(run(line == null ? new String[0] : line.split(" "))).isEqualTo(2);
+    assertThat(err()).startsWith("stackside: ").contains(words).doesNotContain("\tat ");
+    assertThat(out()).isEmpty();
+  }
+
+  @Test
+  void wrongUsage_isTheSameInTurkish() {
+    Locale before = Locale.getDefault();
+    Locale.setDefault(new Locale("tr", "TR"));
+    try {
+      assertThat(run("check", "--format", "JSON", "nowhere")).isEqualTo(2);
+      assertThat(err()).contains("there is no folder 'nowhere'");
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void explainsAFault() {
+    assertThat(run("explain", "not-a-quantity")).isZero();
+    assertThat(out()).startsWith("not-a-quantity (error): a text is no quantity with its unit\n");
+  }
+
+  @Test
+  void explainAlone_listsAll() {
+    assertThat(run("explain")).isZero();
+    assertThat(out().lines().count()).isEqualTo(Faults.all().size());
+  }
+
+  @Test
+  void resultsThatNobodyCanRead_areAFailure() {
+    OutputStream full =
+        new OutputStream() {
+          @Override
+          public void write(int b) throws IOException {
+            throw new IOException("No space left on device");
+          }
+        };
+    assertThat(cli(full).run("explain")).isEqualTo(3);
+  }
+}
