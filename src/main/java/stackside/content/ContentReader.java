@@ -1,10 +1,12 @@
 package stackside.content;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import stackside.source.Sources;
+import stackside.model.Unit;
+import stackside.source.Location;
+import stackside.source.Problem;
 
 /** Reads a content folder into the unit that it describes. */
 public final class ContentReader {
@@ -16,6 +18,23 @@ public final class ContentReader {
    * @throws IOException if the disk fails
    */
   public static Reading read(Path folder) throws IOException {
-    return new Reading(Optional.empty(), List.of(), Sources.of(List.of()));
+    Findings findings = new Findings();
+    ContentFolder content = ContentFolder.read(folder, findings);
+    if (!content.has(Layout.UNIT)) {
+      findings.add(noUnit(folder));
+    }
+    Optional<Unit> unit = new UnitAssembly(content, findings).assemble();
+    return new Reading(unit, findings.sorted(), content.sources());
+  }
+
+  private static Problem noUnit(Path folder) {
+    String shown = Quote.of(folder.toString());
+    return ReadingFaults.NO_CONTENT
+        .at(
+            Location.startOf(Layout.UNIT),
+            Files.isDirectory(folder)
+                ? "the folder " + shown + " holds no file '" + Layout.UNIT + "'"
+                : "there is no folder " + shown)
+        .help("name the folder that holds a unit's content, or begin one with 'stackside start'");
   }
 }

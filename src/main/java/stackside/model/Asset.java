@@ -6,7 +6,7 @@ import stackside.source.Location;
 /** One generator with its number. */
 public record Asset(
     Location at,
-    ThingId id,
+    @Key("asset") ThingId id,
     Fact<Machine> machine,
     Fact<String> software,
     Fact<AssetStatus> status,

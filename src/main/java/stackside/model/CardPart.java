@@ -9,7 +9,10 @@ import stackside.source.Location;
  * @param lesions those on this card; an empty list means all that the room offers at the sites
  */
 public record CardPart(
-    Location at, Fact<String> name, List<Fact<SiteChoice>> sites, List<Fact<Lesion>> lesions) {
+    Location at,
+    Fact<String> name,
+    @AtLeastOne List<Fact<SiteChoice>> sites,
+    List<Fact<Lesion>> lesions) {
 
   public CardPart {
     if (!name.value().matches("[a-z0-9]+([ -][a-z0-9]+)*") || name.value().length() > 30) {

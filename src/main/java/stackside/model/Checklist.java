@@ -11,7 +11,7 @@ public record Checklist(
     Optional<Fact<String>> name,
     Fact<ChecklistKind> kind,
     @Key("for") AppliesTo appliesTo,
-    List<ChecklistStep> steps)
+    @AtLeastOne List<ChecklistStep> steps)
     implements Thing {
   public Checklist {
     steps = List.copyOf(steps);

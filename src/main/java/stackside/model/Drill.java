@@ -17,7 +17,7 @@ public record Drill(
     Sign sign,
     @Key("for") AppliesTo appliesTo,
     Fact<String> makeSafe,
-    List<DrillCheck> checks,
+    @AtLeastOne List<DrillCheck> checks,
     Optional<Fact<String>> never,
     Fact<Boolean> escalate,
     Optional<Fact<Boolean>> onCard)

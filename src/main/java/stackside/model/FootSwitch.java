@@ -4,7 +4,7 @@ import java.util.List;
 import stackside.source.Location;
 
 /** A foot switch; pedals left to right as the person standing at it sees them. */
-public record FootSwitch(Location at, ThingId id, Fact<String> name, List<Pedal> pedals)
+public record FootSwitch(Location at, ThingId id, Fact<String> name, @AtLeastOne List<Pedal> pedals)
     implements Thing {
   public FootSwitch {
     pedals = List.copyOf(pedals);

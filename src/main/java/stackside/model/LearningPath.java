@@ -9,7 +9,7 @@ public record LearningPath(
     ThingId id,
     Fact<String> name,
     @Key("for") Fact<String> reader,
-    List<Fact<ThingId>> reads)
+    @AtLeastOne List<Fact<ThingId>> reads)
     implements Thing {
   public LearningPath {
     reads = List.copyOf(reads);

@@ -15,7 +15,7 @@ public record Lesion(
     Optional<Fact<LesionShape>> shape,
     Optional<Fact<LesionKind>> kind,
     Optional<Fact<Band<Millimetres>>> size,
-    List<Fact<Step>> steps)
+    @AtLeastOne List<Fact<Step>> steps)
     implements Thing {
   public Lesion {
     also = List.copyOf(also);

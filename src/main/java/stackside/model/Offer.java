@@ -4,7 +4,8 @@ import java.util.List;
 import stackside.source.Location;
 
 /** Lesions that a room treats, at which sites. */
-public record Offer(Location at, List<Fact<Lesion>> lesions, List<Fact<SiteChoice>> sites) {
+public record Offer(
+    Location at, @AtLeastOne List<Fact<Lesion>> lesions, @AtLeastOne List<Fact<SiteChoice>> sites) {
   public Offer {
     lesions = List.copyOf(lesions);
     sites = List.copyOf(sites);

@@ -8,7 +8,8 @@ import stackside.source.Location;
  *
  * @param contacts together they cover every hour of the week
  */
-public record Premises(Location at, ThingId id, Fact<String> name, List<Contact> contacts)
+public record Premises(
+    Location at, ThingId id, Fact<String> name, @AtLeastOne List<Contact> contacts)
     implements Thing {
   public Premises {
     contacts = List.copyOf(contacts);

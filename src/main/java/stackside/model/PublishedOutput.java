@@ -14,7 +14,7 @@ public record PublishedOutput(
     Location at,
     Optional<Fact<Level>> level,
     Optional<Fact<Watts>> limit,
-    List<Fact<OutputPoint>> points) {
+    @AtLeastOne List<Fact<OutputPoint>> points) {
   public PublishedOutput {
     points = List.copyOf(points);
   }

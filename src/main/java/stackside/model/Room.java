@@ -15,11 +15,11 @@ public record Room(
     ThingId id,
     Fact<String> name,
     Fact<Premises> location,
-    List<Fact<Asset>> assets,
+    @AtLeastOne List<Fact<Asset>> assets,
     List<Fact<FootSwitch>> footSwitches,
-    List<Fact<PatientGroup>> patients,
+    @AtLeastOne List<Fact<PatientGroup>> patients,
     Kept keeps,
-    List<Offer> offers,
+    @AtLeastOne List<Offer> offers,
     List<CardPart> cards,
     Fact<Integer> copies)
     implements Thing {

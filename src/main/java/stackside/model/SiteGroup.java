@@ -4,7 +4,7 @@ import java.util.List;
 import stackside.source.Location;
 
 /** Several sites under one name. */
-public record SiteGroup(Location at, ThingId id, Fact<String> name, List<Fact<Site>> of)
+public record SiteGroup(Location at, ThingId id, Fact<String> name, @AtLeastOne List<Fact<Site>> of)
     implements SiteChoice {
   public SiteGroup {
     of = List.copyOf(of);

@@ -25,12 +25,12 @@ public record UnitDetails(
     Fact<UnitStatus> status,
     Fact<String> language,
     Fact<URI> address,
-    List<Premises> locations,
+    @AtLeastOne List<Premises> locations,
     ReadingDistance readingDistance,
-    List<PatientGroup> patients,
-    List<Role> roles,
-    Map<SignedKind, List<Fact<Role>>> signatures,
-    Map<SignedKind, Fact<Months>> reviewAfter,
+    @AtLeastOne List<PatientGroup> patients,
+    @AtLeastOne List<Role> roles,
+    @AtLeastOne Map<SignedKind, List<Fact<Role>>> signatures,
+    @AtLeastOne Map<SignedKind, Fact<Months>> reviewAfter,
     OutputCheckPolicy outputCheck,
     Map<Term, Fact<String>> words) {
   public UnitDetails {

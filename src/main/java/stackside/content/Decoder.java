@@ -1,0 +1,113 @@
+package stackside.content;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stackside.source.Location;
+
+/** Turns the bytes of a file into text, or says in words why they are none. */
+final class Decoder {
+  private static final int MOST_REPORTED = 5;
+
+  private final Findings findings;
+
+  /** The text, and whether every character of it may be used. */
+  record Decoded(TextFile file, boolean usable) {}
+
+  Decoder(Findings findings) {
+    this.findings = findings;
+  }
+
+  /** Decodes a file; what is unusable still shows its lines under messages. */
+  Decoded decode(String name, byte[] bytes) {
+    if (looksLikeUtf16(bytes)) {
+      findings.add(
+          ReadingFaults.NOT_UTF_8
+              .at(Location.startOf(name), "the file is saved as UTF-16, not as UTF-8")
+              .help("save it again with the encoding UTF-8"));
+      return new Decoded(TextFile.of(name, ""), false);
+    }
+    Optional<String> text = strictly(bytes);
+    if (text.isEmpty()) {
+      TextFile loose = TextFile.of(name, plain(new String(bytes, StandardCharsets.UTF_8)));
+      reportFirstBadByte(loose);
+      return new Decoded(loose, false);
+    }
+    TextFile file = TextFile.of(name, plain(text.orElseThrow()));
+    return new Decoded(file, allVisible(file) && notEmpty(file));
+  }
+
+  private static boolean looksLikeUtf16(byte[] bytes) {
+    if (bytes.length < 2) {
+      return false;
+    }
+    int first = bytes[0] & 0xFF;
+    int second = bytes[1] & 0xFF;
+    boolean marked = (first == 0xFE && second == 0xFF) || (first == 0xFF && second == 0xFE);
+    return marked || (first == 0) != (second == 0);
+  }
+
+  private static Optional<String> strictly(byte[] bytes) {
+    CharsetDecoder decoder =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    try {
+      CharBuffer text = decoder.decode(ByteBuffer.wrap(bytes));
+      return Optional.of(text.toString());
+    } catch (CharacterCodingException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static String plain(String text) {
+    String withoutMark = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    return withoutMark.replace("\r\n", "\n").replace('\r', '\n');
+  }
+
+  private void reportFirstBadByte(TextFile loose) {
+    List<String> lines = loose.source().lines();
+    int line = 0;
+    while (line < lines.size() - 1 && lines.get(line).indexOf('\uFFFD') < 0) {
+      line++;
+    }
+    int column = Math.max(0, lines.get(line).indexOf('\uFFFD'));
+    findings.add(
+        ReadingFaults.NOT_UTF_8
+            .at(loose.at(line + 1, column + 1, 1), "a character here is not saved as UTF-8")
+            .help("save the file again with the encoding UTF-8"));
+  }
+
+  private boolean notEmpty(TextFile file) {
+    if (!file.text().isBlank()) {
+      return true;
+    }
+    findings.add(
+        ReadingFaults.EMPTY_FILE
+            .at(Location.startOf(file.name()), "the file is empty")
+            .help("write its content, or remove the file"));
+    return false;
+  }
+
+  private boolean allVisible(TextFile file) {
+    List<Location> hidden = new ArrayList<>();
+    List<String> lines = file.source().lines();
+    for (int line = 0; line < lines.size() && hidden.size() < MOST_REPORTED; line++) {
+      int column = HiddenCharacters.firstIn(lines.get(line));
+      if (column >= 0) {
+        hidden.add(file.at(line + 1, column + 1, 1));
+        findings.add(
+            HiddenCharacters.problem(
+                lines.get(line).codePointAt(column), file.at(line + 1, column + 1, 1)));
+      }
+    }
+    return hidden.isEmpty();
+  }
+}

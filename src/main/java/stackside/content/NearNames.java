@@ -1,0 +1,79 @@
+package stackside.content;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/**
+ * Finds the names that somebody may have meant: at most four, at most a third of the letters apart.
+ * Digits are never guessed.
+ */
+final class NearNames {
+  private static final int MOST = 4;
+
+  private NearNames() {}
+
+  private record Near(String name, int distance) {}
+
+  /** The names near to what was written, nearest first. */
+  static List<String> of(String written, Collection<String> known) {
+    String word = written.toLowerCase(Locale.ROOT);
+    int reach = word.length() / 3;
+    String digits = digits(word);
+    return known.stream()
+        .filter(name -> Math.abs(name.length() - word.length()) <= reach)
+        .filter(name -> digits(name).equals(digits))
+        .map(name -> new Near(name, distance(word, name.toLowerCase(Locale.ROOT))))
+        .filter(near -> near.distance() <= reach)
+        .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
+        .map(Near::name)
+        .distinct()
+        .limit(MOST)
+        .toList();
+  }
+
+  /** The question that a message asks about near names. */
+  static String question(List<String> names) {
+    return "did you mean " + quoted(names, " or ") + "?";
+  }
+
+  /** Names in quotes: {@code 'a', 'b' or 'c'}. */
+  static String quoted(List<String> names, String last) {
+    List<String> marked = names.stream().map(name -> "'" + name + "'").toList();
+    int count = marked.size();
+    return count < 2
+        ? String.join("", marked)
+        : marked.stream().limit(count - 1L).collect(Collectors.joining(", "))
+            + last
+            + marked.get(count - 1);
+  }
+
+  private static String digits(String text) {
+    return text.replaceAll("\\D", "");
+  }
+
+  /**
+   * The optimal string alignment distance: letters put in, left out, changed, or swapped with their
+   * neighbour.
+   */
+  static int distance(String a, String b) {
+    int[][] steps = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        steps[i][j] = i == 0 ? j : j == 0 ? i : cheapest(steps, a, b, i, j);
+      }
+    }
+    return steps[a.length()][b.length()];
+  }
+
+  private static int cheapest(int[][] steps, String a, String b, int i, int j) {
+    int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+    int best =
+        Math.min(steps[i - 1][j - 1] + change, Math.min(steps[i - 1][j] + 1, steps[i][j - 1] + 1));
+    boolean swapped =
+        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+    return swapped ? Math.min(best, steps[i - 2][j - 2] + 1) : best;
+  }
+}

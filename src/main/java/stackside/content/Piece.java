@@ -1,0 +1,55 @@
+package stackside.content;
+
+import java.util.List;
+import stackside.source.Location;
+import stackside.source.Problem;
+
+/**
+ * A piece of content as it was written, before anybody knows what it means. YAML and CSV both turn
+ * into pieces; binding turns pieces into records.
+ */
+sealed interface Piece {
+  Location at();
+
+  /** How a text stands in its file, which decides where its parts are. */
+  enum Style {
+    PLAIN,
+    QUOTED,
+    LITERAL,
+    FOLDED
+  }
+
+  /**
+   * A single text.
+   *
+   * @param text without quotes
+   * @param lastLine the last line of the file that belongs to it
+   */
+  record Scalar(Location at, String text, Style style, int lastLine) implements Piece {
+
+    /** Whether nothing at all is written here. */
+    boolean nothing() {
+      return text.isBlank() || (style == Style.PLAIN && text.matches("~|null|Null|NULL"));
+    }
+  }
+
+  /** A list. */
+  record Sequence(Location at, List<Piece> items) implements Piece {
+    public Sequence {
+      items = List.copyOf(items);
+    }
+  }
+
+  /** A group of keys, as written: a key may stand there twice. */
+  record Mapping(Location at, List<Entry> entries) implements Piece {
+    public Mapping {
+      entries = List.copyOf(entries);
+    }
+  }
+
+  /** One key with its value. */
+  record Entry(Scalar key, Piece value) {}
+
+  /** What may not stand in content at all, such as an alias. */
+  record Refused(Location at, Problem problem) implements Piece {}
+}

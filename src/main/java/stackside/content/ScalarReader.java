@@ -1,0 +1,254 @@
+package stackside.content;
+
+import java.lang.reflect.Field;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import stackside.model.Level;
+import stackside.model.UnreadableText;
+import stackside.model.Word;
+import stackside.quantity.Band;
+import stackside.quantity.Measure;
+import stackside.quantity.Quantity;
+import stackside.quantity.UnreadableQuantity;
+import stackside.source.Location;
+import stackside.source.Problem;
+
+/** Turns a single text into a value: a quantity, a date, a word of a closed list, plain words. */
+final class ScalarReader {
+  private static final int LONGEST_TEXT = 2_000;
+  private static final int LONGEST_VALUE = 200;
+
+  private final Findings findings;
+
+  ScalarReader(Findings findings) {
+    this.findings = findings;
+  }
+
+  /** The value; absent where it is none and was reported. */
+  Optional<Object> read(Type type, Piece.Scalar scalar, String key) {
+    if (scalar.nothing()) {
+      return report(
+          ReadingFaults.NO_VALUE
+              .at(scalar.at(), Quote.of(key) + " has no value")
+              .help("write its value; a key that may be missing can be removed"));
+    }
+    return text(scalar).flatMap(text -> value(type, text, scalar.at(), key));
+  }
+
+  /** The text on one line, with plain spaces only. */
+  Optional<String> text(Piece.Scalar scalar) {
+    int hidden = HiddenCharacters.firstIn(scalar.text());
+    if (hidden >= 0) {
+      findings.add(HiddenCharacters.problem(scalar.text().codePointAt(hidden), scalar.at()));
+      return Optional.empty();
+    }
+    String text =
+        scalar
+            .text()
+            .replaceAll("[\\u00A0\\u2007\\u2009\\u202F]", " ")
+            .replaceAll("\\s*\\n\\s*", " ")
+            .strip();
+    if (text.length() > LONGEST_TEXT) {
+      findings.add(
+          ReadingFaults.TOO_LONG
+              .at(scalar.at(), "this text is " + text.length() + " characters long")
+              .help("keep it under " + LONGEST_TEXT + " characters"));
+      return Optional.empty();
+    }
+    return Optional.of(text);
+  }
+
+  private Optional<Object> value(Type type, String text, Location at, String key) {
+    if (type == String.class) {
+      return Optional.of(text);
+    }
+    if (text.length() > LONGEST_VALUE) {
+      return report(
+          ReadingFaults.TOO_LONG
+              .at(at, "the text of " + Quote.of(key) + " is " + text.length() + " characters long")
+              .help("look for a quote or a line end that is missing"));
+    }
+    if (type instanceof ParameterizedType band && band.getRawType() == Band.class) {
+      return attempt(at, () -> band(text, (Class<?>) band.getActualTypeArguments()[0]));
+    }
+    Class<?> plain = (Class<?>) type;
+    if (plain.isEnum()) {
+      return word(plain, text, at, key);
+    }
+    if (plain == Integer.class) {
+      return wholeNumber(text, at);
+    }
+    if (plain == Boolean.class) {
+      return yesOrNo(text, at, key);
+    }
+    if (plain == LocalDate.class) {
+      return date(text, at);
+    }
+    if (plain == URI.class) {
+      return address(text, at);
+    }
+    if (plain == Level.class) {
+      return level(text, at);
+    }
+    return attempt(at, () -> parsed(plain, text));
+  }
+
+  private Optional<Object> report(Problem problem) {
+    findings.add(problem);
+    return Optional.empty();
+  }
+
+  private Optional<Object> word(Class<?> type, String text, Location at, String key) {
+    List<Word> words = words(type);
+    Optional<Word> chosen =
+        words.stream()
+            .filter(word -> word.word().equals(text) || word.spoken().equals(text))
+            .findFirst();
+    if (chosen.isPresent()) {
+      return chosen.map(word -> word);
+    }
+    List<String> names = words.stream().map(Word::word).toList();
+    List<String> near = NearNames.of(text, names);
+    return report(
+        ReadingFaults.UNKNOWN_WORD
+            .at(at, Quote.of(text) + " is no choice for " + Quote.of(key))
+            .help(
+                near.isEmpty()
+                    ? "choose " + NearNames.quoted(names, " or ")
+                    : NearNames.question(near)));
+  }
+
+  static List<Word> words(Class<?> type) {
+    return Arrays.stream(type.getEnumConstants()).map(Word.class::cast).toList();
+  }
+
+  private Optional<Object> wholeNumber(String text, Location at) {
+    if (text.matches("0|[1-9]\\d{0,3}")) {
+      return Optional.of(Integer.valueOf(text));
+    }
+    String message =
+        text.matches("0\\d+")
+            ? " starts with a zero too many"
+            : text.matches("\\d+") ? " is absurdly large" : " is not a whole number";
+    return report(
+        ReadingFaults.NOT_A_NUMBER
+            .at(at, Quote.of(text) + message)
+            .help("write a whole number in digits, without sign, unit or leading zero"));
+  }
+
+  private Optional<Object> yesOrNo(String text, Location at, String key) {
+    if (text.equals("yes") || text.equals("no")) {
+      return Optional.of(text.equals("yes"));
+    }
+    return report(
+        ReadingFaults.NOT_YES_OR_NO
+            .at(at, Quote.of(text) + " is neither yes nor no")
+            .help("write 'yes' or 'no' for " + Quote.of(key)));
+  }
+
+  private Optional<Object> date(String text, Location at) {
+    if (!text.matches("(19|20|21)\\d\\d-\\d\\d-\\d\\d")) {
+      return report(
+          ReadingFaults.NOT_A_DATE
+              .at(at, Quote.of(text) + " is not a date")
+              .help("write year, month and day in the form '2026-03-02'"));
+    }
+    try {
+      return Optional.of(LocalDate.parse(text));
+    } catch (DateTimeException e) {
+      return report(
+          ReadingFaults.NOT_A_DATE
+              .at(at, Quote.of(text) + " is no day of the calendar")
+              .help("write year, month and day in this order"));
+    }
+  }
+
+  private Optional<Object> address(String text, Location at) {
+    try {
+      URI address = new URI(text);
+      if (("https".equals(address.getScheme()) || "http".equals(address.getScheme()))
+          && address.getHost() != null
+          && address.getUserInfo() == null) {
+        return Optional.of(address);
+      }
+    } catch (URISyntaxException e) {
+      // told below, in the same words
+    }
+    return report(
+        ReadingFaults.NO_SENSE
+            .at(at, Quote.of(text) + " is no address of a website")
+            .help("write the whole address, beginning with 'https://'"));
+  }
+
+  private Optional<Object> level(String text, Location at) {
+    if (text.matches("0\\d+")) {
+      return wholeNumber(text, at);
+    }
+    return Optional.of(new Level(text));
+  }
+
+  private static Object band(String text, Class<?> quantity) {
+    return bandOf(text, measure(quantity));
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"}) // every quantity compares with its own kind
+  private static Object bandOf(String text, Measure<?> measure) {
+    return Band.parse(text, (Measure) measure);
+  }
+
+  private static Measure<?> measure(Class<?> quantity) {
+    try {
+      Field measure = quantity.getField("MEASURE");
+      return (Measure<?>) measure.get(null);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(quantity + " has no measure", e);
+    }
+  }
+
+  /** Whether values of a type are read from a text by the type itself. */
+  static boolean reads(Class<?> type) {
+    return Arrays.stream(type.getMethods())
+        .anyMatch(
+            method ->
+                method.getName().equals("parse")
+                    && Modifier.isStatic(method.getModifiers())
+                    && Arrays.equals(method.getParameterTypes(), new Class<?>[] {String.class}));
+  }
+
+  private static Object parsed(Class<?> type, String text) {
+    if (Quantity.class.isAssignableFrom(type)) {
+      return measure(type).parse(text);
+    }
+    try {
+      Method parse = type.getMethod("parse", String.class);
+      return parse.invoke(null, text);
+    } catch (InvocationTargetException e) {
+      if (e.getCause() instanceof IllegalArgumentException unreadable) {
+        throw unreadable;
+      }
+      throw new IllegalStateException(type + " failed to read " + text, e);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("nobody knows how to read a " + type, e);
+    }
+  }
+
+  private Optional<Object> attempt(Location at, java.util.function.Supplier<Object> reading) {
+    try {
+      return Optional.of(reading.get());
+    } catch (UnreadableQuantity e) {
+      return report(ReadingFaults.NOT_A_QUANTITY.at(at, e.problem()).help(e.hint()));
+    } catch (UnreadableText e) {
+      return report(ReadingFaults.NO_SENSE.at(at, e.problem()).help(e.hint()));
+    }
+  }
+}

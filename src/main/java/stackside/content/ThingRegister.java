@@ -1,0 +1,168 @@
+package stackside.content;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stackside.model.Asset;
+import stackside.model.Cable;
+import stackside.model.Checklist;
+import stackside.model.Citation;
+import stackside.model.Contact;
+import stackside.model.Drill;
+import stackside.model.Electrode;
+import stackside.model.Fact;
+import stackside.model.FootSwitch;
+import stackside.model.HandbookPage;
+import stackside.model.Instrument;
+import stackside.model.Kind;
+import stackside.model.LearningPath;
+import stackside.model.Lesion;
+import stackside.model.Machine;
+import stackside.model.Mode;
+import stackside.model.PatientGroup;
+import stackside.model.Premises;
+import stackside.model.Profile;
+import stackside.model.Role;
+import stackside.model.Room;
+import stackside.model.Site;
+import stackside.model.SiteGroup;
+import stackside.model.Socket;
+import stackside.model.Step;
+import stackside.model.Thing;
+import stackside.model.ThingId;
+import stackside.source.Location;
+import stackside.source.Problem;
+
+/** Reads the ids that things carry and enters the things under them, each id once. */
+final class ThingRegister {
+  private static final int LONGEST = 80;
+  private static final Map<Class<?>, Kind> KINDS =
+      Map.ofEntries(
+          Map.entry(Premises.class, Kind.LOCATION),
+          Map.entry(Contact.class, Kind.CONTACT),
+          Map.entry(Role.class, Kind.ROLE),
+          Map.entry(PatientGroup.class, Kind.PATIENT_GROUP),
+          Map.entry(Machine.class, Kind.MACHINE),
+          Map.entry(Socket.class, Kind.SOCKET),
+          Map.entry(Mode.class, Kind.MODE),
+          Map.entry(Asset.class, Kind.ASSET),
+          Map.entry(Instrument.class, Kind.INSTRUMENT),
+          Map.entry(Cable.class, Kind.CABLE),
+          Map.entry(Electrode.class, Kind.ELECTRODE),
+          Map.entry(FootSwitch.class, Kind.FOOT_SWITCH),
+          Map.entry(Site.class, Kind.SITE),
+          Map.entry(SiteGroup.class, Kind.SITE_GROUP),
+          Map.entry(Step.class, Kind.STEP),
+          Map.entry(Lesion.class, Kind.LESION),
+          Map.entry(Profile.class, Kind.PROFILE),
+          Map.entry(Checklist.class, Kind.CHECKLIST),
+          Map.entry(Drill.class, Kind.DRILL),
+          Map.entry(Room.class, Kind.ROOM),
+          Map.entry(LearningPath.class, Kind.PATH),
+          Map.entry(HandbookPage.class, Kind.HANDBOOK),
+          Map.entry(Citation.class, Kind.CITATION));
+
+  private final Findings findings;
+  private final Scope scope;
+
+  ThingRegister(Findings findings, Scope scope) {
+    this.findings = findings;
+    this.scope = scope;
+  }
+
+  /** The id that a thing of a type carries; where there is none its kind counts as incomplete. */
+  Optional<Fact<ThingId>> id(Class<?> type, Optional<Piece.Mapping> mapping, Frame frame) {
+    Kind kind = Optional.ofNullable(KINDS.get(type)).orElseThrow();
+    Optional<Fact<ThingId>> id =
+        mapping.stream()
+            .flatMap(each -> each.entries().stream())
+            .filter(entry -> entry.key().text().equals(keyOf(type)))
+            .findFirst()
+            .map(Piece.Entry::value)
+            .flatMap(value -> id(kind, value, frame));
+    if (id.isEmpty()) {
+      scope.markIncomplete(kind);
+    }
+    return id;
+  }
+
+  /** An asset is known by its number, which its row calls by the asset's own name. */
+  private static String keyOf(Class<?> type) {
+    return RecordForm.of(type).slots().stream()
+        .filter(slot -> slot.type() == ThingId.class)
+        .map(RecordForm.Slot::key)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Optional<Fact<ThingId>> id(Kind kind, Piece value, Frame frame) {
+    if (!(value instanceof Piece.Scalar scalar)) {
+      findings.add(
+          value instanceof Piece.Refused refused
+              ? refused.problem()
+              : ReadingFaults.WRONG_SHAPE
+                  .at(value.at(), "an id is one word, and this is a list or a group of keys")
+                  .help("write one id"));
+      return Optional.empty();
+    }
+    if (scalar.nothing()) {
+      findings.add(ReadingFaults.NO_VALUE.at(scalar.at(), "the id has no value").help(form(kind)));
+      return Optional.empty();
+    }
+    String text = scalar.text().strip();
+    String owner =
+        kind == Kind.SOCKET || kind == Kind.MODE
+            ? frame.machine().map(each -> each.slug() + "/").orElse("")
+            : "";
+    if (!ThingId.isId(kind, text) || owner.length() + text.length() > LONGEST) {
+      findings.add(
+          ReadingFaults.NOT_AN_ID
+              .at(scalar.at(), Quote.of(text) + " is no id of " + spoken(kind))
+              .help(form(kind)));
+      return Optional.empty();
+    }
+    return Optional.of(new Fact<>(new ThingId(kind, owner + text), scalar.at()));
+  }
+
+  private static String spoken(Kind kind) {
+    return kind == Kind.PATIENT_GROUP ? "a patient group" : References.withArticle(kind.spoken());
+  }
+
+  private static String form(Kind kind) {
+    return kind == Kind.ASSET
+        ? "an asset number is made of letters and digits with single hyphens between, at most 60 in all"
+        : "an id is made of small letters and digits with single hyphens between, at most 60 in all";
+  }
+
+  /** Enters a thing, or its broken remains; an id that is taken breaks both. */
+  Optional<Thing> put(
+      Fact<ThingId> id, Location at, Optional<Thing> whole, List<Problem> problems) {
+    Optional<Thing> earlier = scope.find(id.value());
+    if (earlier.isPresent()) {
+      Problem twice = twice(id, earlier.orElseThrow().at());
+      findings.add(twice);
+      scope.putBroken(id.value(), earlier.orElseThrow().at(), List.of(twice));
+      return Optional.empty();
+    }
+    whole.ifPresentOrElse(scope::put, () -> scope.putBroken(id.value(), at, problems));
+    return whole;
+  }
+
+  private static Problem twice(Fact<ThingId> id, Location earlier) {
+    Kind kind = id.value().kind();
+    String where =
+        earlier.file().equals(id.at().file())
+            ? "on line " + earlier.line()
+            : "in " + earlier.file() + " on line " + earlier.line();
+    return ReadingFaults.WRITTEN_TWICE
+        .at(
+            id.at(),
+            References.withArticle(kind == Kind.PATIENT_GROUP ? "patient group" : kind.spoken())
+                + " "
+                + Quote.of(id.value().local())
+                + " was there before, "
+                + where)
+        .note(earlier, "the first of this id")
+        .help("give one of the two another id, or remove it");
+  }
+}

@@ -1,0 +1,269 @@
+package stackside.content;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stackside.model.Asset;
+import stackside.model.AtLeastOne;
+import stackside.model.Cable;
+import stackside.model.Checklist;
+import stackside.model.Citation;
+import stackside.model.Drill;
+import stackside.model.Electrode;
+import stackside.model.FootSwitch;
+import stackside.model.HandbookPage;
+import stackside.model.Instrument;
+import stackside.model.Kind;
+import stackside.model.LearningPath;
+import stackside.model.Lesion;
+import stackside.model.Machine;
+import stackside.model.OutputCheck;
+import stackside.model.Profile;
+import stackside.model.ProgramReading;
+import stackside.model.Room;
+import stackside.model.ServiceEvent;
+import stackside.model.Signature;
+import stackside.model.Site;
+import stackside.model.SiteGroup;
+import stackside.model.Step;
+import stackside.model.Thing;
+import stackside.model.ThingId;
+import stackside.model.Unit;
+import stackside.model.UnitDetails;
+import stackside.source.Location;
+
+/**
+ * Reads the files of a folder in the order in which they refer to each other, so that whatever a
+ * text names was read before, and puts the unit together.
+ */
+final class UnitAssembly {
+  private static final String FORMAT = "1";
+
+  private final ContentFolder folder;
+  private final Findings findings;
+  private final Scope scope = new Scope();
+  private final Mentions mentions;
+  private final ProseReader prose;
+  private final ValueBinder values;
+
+  /** What {@code sites.yaml} holds. */
+  @WholeFile
+  record SitesFile(Location at, @AtLeastOne List<Site> sites, List<SiteGroup> groups) {}
+
+  /** What {@code lesions.yaml} holds. */
+  @WholeFile
+  record LesionsFile(Location at, @AtLeastOne List<Step> steps, @AtLeastOne List<Lesion> lesions) {}
+
+  /** What a file of profiles holds; its machine is that of each profile. */
+  record ProfilesFile(Location at, Piece machine, @AtLeastOne List<Piece> profiles) {}
+
+  UnitAssembly(ContentFolder folder, Findings findings) {
+    this.folder = folder;
+    this.findings = findings;
+    this.mentions = new Mentions(findings);
+    this.prose = new ProseReader(findings, mentions);
+    this.values = new ValueBinder(findings, scope, mentions, prose);
+  }
+
+  Optional<Unit> assemble() {
+    Optional<Piece> unitFile = yaml(Layout.UNIT);
+    if (unitFile.isPresent() && isOfAnotherFormat(unitFile.orElseThrow())) {
+      return Optional.empty();
+    }
+    Optional<UnitDetails> details = unitFile.flatMap(file -> record(UnitDetails.class, file));
+    if (details.isEmpty()) {
+      markIncomplete(Layout.Single.UNIT_DETAILS);
+    }
+    readThings();
+    List<ProgramReading> readings = rows(Layout.Single.PROGRAM_READINGS, ProgramReading.class);
+    List<ServiceEvent> events = rows(Layout.Single.SERVICE_EVENTS, ServiceEvent.class);
+    List<OutputCheck> checks = rows(Layout.Single.OUTPUT_CHECKS, OutputCheck.class);
+    mentions.check(values.references());
+    List<Signature> signatures = rows(Layout.Single.APPROVALS, Signature.class);
+    return details.map(each -> unit(each, readings, events, checks, signatures));
+  }
+
+  private boolean isOfAnotherFormat(Piece file) {
+    if (!(file instanceof Piece.Mapping mapping)) {
+      return false;
+    }
+    Optional<Piece.Scalar> other =
+        mapping.entries().stream()
+            .filter(entry -> entry.key().text().equals("format"))
+            .map(Piece.Entry::value)
+            .filter(Piece.Scalar.class::isInstance)
+            .map(Piece.Scalar.class::cast)
+            .filter(format -> format.text().strip().matches("[1-9]\\d{0,3}"))
+            .filter(format -> !format.text().strip().equals(FORMAT))
+            .findFirst();
+    other.ifPresent(
+        format ->
+            findings.add(
+                ReadingFaults.UNKNOWN_FORMAT
+                    .at(
+                        format.at(),
+                        "this content is of format "
+                            + format.text().strip()
+                            + ", and this program reads format "
+                            + FORMAT)
+                    .help("use the version of the program that this content was written for")));
+    return other.isPresent();
+  }
+
+  private void readThings() {
+    list(Layout.Single.FOOT_SWITCHES, FootSwitch.class);
+    list(Layout.Single.INSTRUMENTS, Instrument.class);
+    list(Layout.Single.CABLES, Cable.class);
+    list(Layout.Single.ELECTRODES, Electrode.class);
+    whole(Layout.Single.SITES, SitesFile.class);
+    whole(Layout.Single.LESIONS, LesionsFile.class);
+    list(Layout.Single.SOURCES, Citation.class);
+    each(Layout.Folder.MACHINES, Machine.class);
+    rows(Layout.Single.ASSETS, Asset.class);
+    folder.in(Layout.Folder.PROFILES).forEach(this::profiles);
+    each(Layout.Folder.ROOMS, Room.class);
+    each(Layout.Folder.CHECKLISTS, Checklist.class);
+    each(Layout.Folder.DRILLS, Drill.class);
+    each(Layout.Folder.PATHS, LearningPath.class);
+    handbook();
+  }
+
+  private Optional<Piece> yaml(String name) {
+    Optional<TextFile> file = folder.file(name);
+    file.ifPresent(prose::open);
+    Optional<Piece> piece = file.flatMap(text -> YamlReader.read(text, findings));
+    if (piece.isEmpty() && folder.has(name)) {
+      Layout.single(name).ifPresent(this::markIncomplete);
+    }
+    return piece;
+  }
+
+  private void markIncomplete(Layout.Single file) {
+    file.kinds().forEach(scope::markIncomplete);
+  }
+
+  private <T> Optional<T> record(Class<T> type, Piece piece) {
+    return values.bind(type, piece, Frame.WHOLE_FILE).map(type::cast);
+  }
+
+  private <T> Optional<T> item(Class<T> type, Piece piece) {
+    return values.bind(type, piece, Frame.WHOLE_FILE.item()).map(type::cast);
+  }
+
+  private void whole(Layout.Single file, Class<?> type) {
+    Optional<Piece> piece = yaml(file.file());
+    if (piece.isPresent() && record(type, piece.orElseThrow()).isEmpty()) {
+      markIncomplete(file);
+    }
+  }
+
+  private void list(Layout.Single file, Class<? extends Thing> type) {
+    Optional<Piece> piece = yaml(file.file());
+    if (piece.isEmpty()) {
+      return;
+    }
+    if (piece.orElseThrow() instanceof Piece.Sequence items) {
+      items.items().forEach(each -> item(type, each));
+    } else {
+      markIncomplete(file);
+      values.refuseShape(piece.orElseThrow(), Frame.WHOLE_FILE, Shape.LIST);
+    }
+  }
+
+  private void each(Layout.Folder wanted, Class<? extends Thing> type) {
+    for (String name : folder.in(wanted)) {
+      int mark = findings.mark();
+      Optional<Piece> piece = yaml(name);
+      piece.ifPresent(file -> record(type, file));
+      new NamedFile(name, wanted.kind(), piece).compare(scope, findings, mark);
+    }
+  }
+
+  private void profiles(String name) {
+    Optional<ProfilesFile> file = yaml(name).flatMap(piece -> record(ProfilesFile.class, piece));
+    if (file.isEmpty()) {
+      scope.markIncomplete(Kind.PROFILE);
+      return;
+    }
+    Piece machine = file.orElseThrow().machine();
+    Piece.Scalar key =
+        new Piece.Scalar(machine.at(), "machine", Piece.Style.PLAIN, machine.at().line());
+    for (Piece profile : file.orElseThrow().profiles()) {
+      item(Profile.class, withMachine(profile, new Piece.Entry(key, machine)));
+    }
+  }
+
+  private static Piece withMachine(Piece profile, Piece.Entry machine) {
+    if (!(profile instanceof Piece.Mapping mapping)) {
+      return profile;
+    }
+    List<Piece.Entry> entries = new ArrayList<>();
+    entries.add(machine);
+    entries.addAll(mapping.entries());
+    return new Piece.Mapping(mapping.at(), entries);
+  }
+
+  private void handbook() {
+    HandbookReader reader = new HandbookReader(findings, scope, mentions);
+    for (String name : folder.in(Layout.Folder.HANDBOOK)) {
+      int mark = findings.mark();
+      Optional<ThingId> id = NamedFile.id(name, Kind.HANDBOOK, findings);
+      Optional<TextFile> file = folder.file(name);
+      if (id.isPresent() && file.isPresent()) {
+        reader.read(file.orElseThrow(), id.orElseThrow());
+      } else if (id.isPresent()) {
+        scope.putBroken(id.orElseThrow(), Location.startOf(name), findings.errorsSince(mark));
+      }
+    }
+  }
+
+  private <T> List<T> rows(Layout.Single file, Class<T> type) {
+    Optional<TextFile> text = folder.file(file.file());
+    Optional<List<Piece>> rows =
+        text.flatMap(each -> CsvTable.read(each, values.records().form(type), findings));
+    if (rows.isEmpty() && folder.has(file.file())) {
+      markIncomplete(file);
+    }
+    List<T> whole = new ArrayList<>();
+    for (Piece row : rows.orElse(List.of())) {
+      int mark = findings.mark();
+      Optional<T> bound = item(type, row);
+      if (findings.errorsSince(mark).isEmpty()) {
+        bound.ifPresent(whole::add);
+      }
+    }
+    return whole;
+  }
+
+  private Unit unit(
+      UnitDetails details,
+      List<ProgramReading> readings,
+      List<ServiceEvent> events,
+      List<OutputCheck> checks,
+      List<Signature> signatures) {
+    return new Unit(
+        details,
+        scope.whole(Kind.FOOT_SWITCH, FootSwitch.class),
+        scope.whole(Kind.INSTRUMENT, Instrument.class),
+        scope.whole(Kind.CABLE, Cable.class),
+        scope.whole(Kind.ELECTRODE, Electrode.class),
+        scope.whole(Kind.SITE, Site.class),
+        scope.whole(Kind.SITE_GROUP, SiteGroup.class),
+        scope.whole(Kind.STEP, Step.class),
+        scope.whole(Kind.LESION, Lesion.class),
+        scope.whole(Kind.MACHINE, Machine.class),
+        scope.whole(Kind.CITATION, Citation.class),
+        scope.whole(Kind.PROFILE, Profile.class),
+        scope.whole(Kind.ASSET, Asset.class),
+        readings,
+        events,
+        checks,
+        scope.whole(Kind.ROOM, Room.class),
+        scope.whole(Kind.CHECKLIST, Checklist.class),
+        scope.whole(Kind.DRILL, Drill.class),
+        scope.whole(Kind.PATH, LearningPath.class),
+        scope.whole(Kind.HANDBOOK, HandbookPage.class),
+        signatures,
+        scope.broken());
+  }
+}

@@ -1,0 +1,261 @@
+package stackside.content;
+
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.events.AliasEvent;
+import org.yaml.snakeyaml.events.DocumentStartEvent;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.events.MappingEndEvent;
+import org.yaml.snakeyaml.events.MappingStartEvent;
+import org.yaml.snakeyaml.events.NodeEvent;
+import org.yaml.snakeyaml.events.ScalarEvent;
+import org.yaml.snakeyaml.events.SequenceEndEvent;
+import org.yaml.snakeyaml.events.SequenceStartEvent;
+import stackside.source.Location;
+import stackside.source.Problem;
+
+/**
+ * Reads a YAML file into pieces. Texts stay as typed: YAML's own guesses at numbers, dates and
+ * yes-or-no are never asked for. Aliases, tags and several documents are refused in words.
+ */
+final class YamlReader {
+  private static final int DEEPEST = 50;
+
+  private final TextFile file;
+  private final Iterator<Event> events;
+
+  /** Stops the reading of a file that cannot be understood any further. */
+  private static final class Unreadable extends Exception {
+    private static final long serialVersionUID = 1L;
+    private final transient Problem problem;
+
+    Unreadable(Problem problem) {
+      super(problem.message());
+      this.problem = problem;
+    }
+  }
+
+  private YamlReader(TextFile file) {
+    this.file = file;
+    LoaderOptions options = new LoaderOptions();
+    options.setCodePointLimit(Integer.MAX_VALUE);
+    options.setProcessComments(false);
+    this.events = new Yaml(options).parse(new StringReader(file.text())).iterator();
+  }
+
+  /** The content of the file; absent where its problem was reported. */
+  static Optional<Piece> read(TextFile file, Findings findings) {
+    try {
+      refuseTabs(file);
+      return Optional.of(new YamlReader(file).document());
+    } catch (Unreadable e) {
+      findings.add(e.problem);
+    } catch (YAMLException e) {
+      findings.add(YamlMistake.in(file, e).problem());
+    }
+    return Optional.empty();
+  }
+
+  private static void refuseTabs(TextFile file) throws Unreadable {
+    int tab = file.text().indexOf('\t');
+    if (tab < 0) {
+      return;
+    }
+    String before = file.text().substring(0, tab);
+    int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
+    int column = tab - before.lastIndexOf('\n');
+    throw new Unreadable(
+        ReadingFaults.TAB
+            .at(file.at(line, column, 1), "a tab stands here")
+            .help("type spaces instead of every tab in this file"));
+  }
+
+  private Piece document() throws Unreadable {
+    Event event = next();
+    while (!(event instanceof NodeEvent)) {
+      if (event.is(Event.ID.StreamEnd)) {
+        throw empty();
+      }
+      event = next();
+    }
+    Piece piece = piece(event, 0);
+    if (piece instanceof Piece.Scalar scalar && scalar.nothing()) {
+      throw empty();
+    }
+    refuseFurtherDocuments();
+    return piece;
+  }
+
+  private void refuseFurtherDocuments() throws Unreadable {
+    while (events.hasNext()) {
+      Event event = next();
+      if (event instanceof DocumentStartEvent) {
+        throw new Unreadable(
+            ReadingFaults.SEVERAL_DOCUMENTS
+                .at(
+                    place(event.getStartMark(), event.getEndMark()),
+                    "a second document begins here")
+                .help("keep one document to a file, without lines of '---' between"));
+      }
+    }
+  }
+
+  private Unreadable empty() {
+    return new Unreadable(
+        ReadingFaults.EMPTY_FILE
+            .at(Location.startOf(file.name()), "the file is empty")
+            .help("write its content, or remove the file"));
+  }
+
+  private Event next() {
+    return events.next();
+  }
+
+  private Piece piece(Event event, int depth) throws Unreadable {
+    if (depth > DEEPEST) {
+      throw new Unreadable(
+          ReadingFaults.NESTED_TOO_DEEP
+              .at(start(event), "lists or groups nest more than " + DEEPEST + " deep here")
+              .help("look for brackets that are not closed"));
+    }
+    if (event instanceof AliasEvent alias) {
+      return refused(alias, ReadingFaults.ALIAS.at(whole(alias), "an alias stands here"));
+    }
+    Piece piece = content(event, depth);
+    return event instanceof NodeEvent node ? unlessMarked(node, piece) : piece;
+  }
+
+  private Piece content(Event event, int depth) throws Unreadable {
+    if (event instanceof ScalarEvent scalar) {
+      return scalar(scalar);
+    }
+    if (event instanceof SequenceStartEvent start) {
+      return sequence(start, depth);
+    }
+    if (event instanceof MappingStartEvent start) {
+      return mapping(start, depth);
+    }
+    throw new IllegalStateException("no content can begin with " + event);
+  }
+
+  private Piece unlessMarked(NodeEvent event, Piece piece) {
+    if (event.getAnchor() != null) {
+      return refused(event, ReadingFaults.ALIAS.at(start(event), "an anchor stands here"));
+    }
+    String tag =
+        event instanceof ScalarEvent scalar
+            ? scalar.getTag()
+            : event instanceof MappingStartEvent mapping
+                ? mapping.getTag()
+                : event instanceof SequenceStartEvent sequence ? sequence.getTag() : null;
+    if (tag == null) {
+      return piece;
+    }
+    Problem problem =
+        ReadingFaults.TAG
+            .at(start(event), "a tag stands here")
+            .help("remove the word that begins with '!', or put the text in quotes");
+    return new Piece.Refused(problem.at(), problem);
+  }
+
+  private Piece.Refused refused(NodeEvent event, Problem problem) {
+    String mark = event instanceof AliasEvent ? "'*'" : "'&'";
+    Problem complete =
+        problem.help("write the value out, or put a text that begins with " + mark + " in quotes");
+    return new Piece.Refused(problem.at(), complete);
+  }
+
+  private Piece.Scalar scalar(ScalarEvent event) {
+    Piece.Style style =
+        switch (event.getScalarStyle()) {
+          case LITERAL -> Piece.Style.LITERAL;
+          case FOLDED -> Piece.Style.FOLDED;
+          case DOUBLE_QUOTED, SINGLE_QUOTED -> Piece.Style.QUOTED;
+          default -> Piece.Style.PLAIN;
+        };
+    return new Piece.Scalar(
+        whole(event), event.getValue(), style, event.getEndMark().getLine() + 1);
+  }
+
+  private Piece.Sequence sequence(SequenceStartEvent start, int depth) throws Unreadable {
+    List<Piece> items = new ArrayList<>();
+    Event event = next();
+    while (!(event instanceof SequenceEndEvent)) {
+      items.add(piece(event, depth + 1));
+      event = next();
+    }
+    return new Piece.Sequence(collection(start.isFlow(), start, event, List.of()), items);
+  }
+
+  private Piece.Mapping mapping(MappingStartEvent start, int depth) throws Unreadable {
+    List<Piece.Entry> entries = new ArrayList<>();
+    Event event = next();
+    while (!(event instanceof MappingEndEvent)) {
+      Piece key = piece(event, depth + 1);
+      entries.add(entry(key, piece(next(), depth + 1)));
+      event = next();
+    }
+    return new Piece.Mapping(collection(start.isFlow(), start, event, entries), entries);
+  }
+
+  private static Piece.Entry entry(Piece key, Piece value) {
+    if (key instanceof Piece.Scalar name) {
+      return new Piece.Entry(name, name.text().equals("<<") ? mergeKey(name) : value);
+    }
+    Piece.Scalar nameless = new Piece.Scalar(key.at(), "", Piece.Style.PLAIN, key.at().line());
+    if (key instanceof Piece.Refused) {
+      return new Piece.Entry(nameless, key);
+    }
+    Problem problem =
+        ReadingFaults.WRONG_SHAPE
+            .at(key.at(), "a key is a single word, and this is a list or a group")
+            .help("look for a bracket that stands too early");
+    return new Piece.Entry(nameless, new Piece.Refused(key.at(), problem));
+  }
+
+  private static Piece.Refused mergeKey(Piece.Scalar name) {
+    Problem problem =
+        ReadingFaults.ALIAS
+            .at(name.at(), "a merge key stands here")
+            .help("write the keys out where they belong");
+    return new Piece.Refused(name.at(), problem);
+  }
+
+  /** A flow collection from bracket to bracket; a block one shows the first line of it. */
+  private Location collection(boolean flow, Event start, Event end, List<Piece.Entry> entries) {
+    if (flow) {
+      return place(start.getStartMark(), end.getEndMark());
+    }
+    Location from = start(start);
+    if (entries.isEmpty()) {
+      return from;
+    }
+    Location key = entries.get(0).key().at();
+    Location value = entries.get(0).value().at();
+    Location last = value.line() == key.line() ? value : key;
+    return file.at(key.line(), key.column(), last.column() + last.length() - key.column());
+  }
+
+  private Location start(Event event) {
+    Location from = place(event.getStartMark(), event.getStartMark());
+    return file.at(from.line(), from.column(), 1);
+  }
+
+  private Location whole(Event event) {
+    if (event instanceof ScalarEvent scalar && (scalar.isLiteral() || scalar.isFolded())) {
+      return start(event);
+    }
+    return place(event.getStartMark(), event.getEndMark());
+  }
+
+  private Location place(Mark from, Mark to) {
+    return YamlMistake.place(file, from, to);
+  }
+}
