@@ -12,12 +12,11 @@ public sealed interface Block {
   Stream<Phrase> phrases();
 
   /** Which room, generator and face this is, and when not to use the card. */
-  record Identity(
-      Phrase room, Phrase machine, Phrase asset, Phrase title, Phrase location, Phrase warning)
+  record Identity(Phrase room, Phrase machine, Phrase asset, Phrase title, Phrase warning)
       implements Block {
     @Override
     public Stream<Phrase> phrases() {
-      return Stream.of(room, machine, asset, title, location, warning);
+      return Stream.of(room, machine, asset, title, warning);
     }
   }
 
@@ -46,19 +45,19 @@ public sealed interface Block {
   }
 
   /** The front panel and the pedals as drawings. */
-  record Maps(Phrase heading, Drawing sockets, List<Drawing> pedals) implements Block {
+  record Maps(Drawing sockets, List<Drawing> pedals) implements Block {
     public Maps {
       pedals = List.copyOf(pedals);
     }
 
     @Override
     public Stream<Phrase> phrases() {
-      return Stream.of(heading);
+      return Stream.empty();
     }
   }
 
   /** The approved answers, one row for each distinct one. */
-  record Answers(Phrase heading, List<Phrase> columns, List<AnswerRow> rows) implements Block {
+  record Answers(List<Phrase> columns, List<AnswerRow> rows) implements Block {
     public Answers {
       columns = List.copyOf(columns);
       rows = List.copyOf(rows);
@@ -66,9 +65,7 @@ public sealed interface Block {
 
     @Override
     public Stream<Phrase> phrases() {
-      return Stream.concat(
-          Stream.concat(Stream.of(heading), columns.stream()),
-          rows.stream().flatMap(AnswerRow::phrases));
+      return Stream.concat(columns.stream(), rows.stream().flatMap(AnswerRow::phrases));
     }
   }
 

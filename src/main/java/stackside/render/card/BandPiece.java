@@ -1,0 +1,68 @@
+package stackside.render.card;
+
+import com.lowagie.text.pdf.PdfStructureElement;
+import java.util.ArrayList;
+import java.util.List;
+import stackside.render.plan.Block;
+import stackside.source.Problem;
+
+/** Lines in a box over the whole width: the make-safe band, the marks of a draft. */
+final class BandPiece implements Piece {
+
+  private final List<Paragraph> lines;
+  private final double stroke;
+  private final double pad;
+  private final String role;
+
+  private BandPiece(List<Paragraph> lines, double stroke, double pad, String role) {
+    this.lines = lines;
+    this.stroke = stroke;
+    this.pad = pad;
+    this.role = role;
+  }
+
+  static BandPiece makeSafe(Block.MakeSafe block, Setting setting) {
+    double width = Setting.WIDTH - 10;
+    return new BandPiece(
+        block.lines().stream().map(line -> setting.far(line, width)).toList(), 1.6, 1.4, "H2");
+  }
+
+  /** The marks stand one behind the other. */
+  static BandPiece marks(Block.Marks block, Setting setting) {
+    Run[] runs =
+        block.marks().stream()
+            .map(mark -> Run.bold(mark, setting.scale().near()))
+            .toArray(Run[]::new);
+    return new BandPiece(List.of(setting.paragraph(Setting.WIDTH - 10, runs)), 0.5, 0.4, "P");
+  }
+
+  @Override
+  public double height() {
+    return lines.stream().mapToDouble(Paragraph::height).sum() + 2 * (pad + stroke / 2);
+  }
+
+  @Override
+  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+    double half = stroke / 2;
+    canvas.artifact(
+        () ->
+            canvas.box(
+                Setting.LEFT + half, y + half, Setting.WIDTH - stroke, height() - stroke, stroke));
+    canvas.in(
+        Canvas.element(document, role),
+        () -> {
+          double top = y + half + pad;
+          for (Paragraph line : lines) {
+            line.paint(canvas, Setting.LEFT + 5, top);
+            top += line.height();
+          }
+        });
+  }
+
+  @Override
+  public List<Problem> problems() {
+    List<Problem> problems = new ArrayList<>();
+    lines.forEach(line -> problems.addAll(line.problems()));
+    return problems;
+  }
+}

@@ -1,0 +1,124 @@
+package stackside.render.card;
+
+import com.lowagie.text.pdf.PdfStructureElement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stackside.render.plan.Block;
+import stackside.render.plan.CardPlan;
+import stackside.source.Problem;
+
+/**
+ * The blocks of one card, measured and placed: identity and make-safe band from the top, contacts,
+ * footer and code from the bottom, at places that depend only on the location and the edition, and
+ * everything else between them.
+ */
+final class CardPage {
+
+  private static final double GAP = 3;
+  private static final double MOST_GAP = 7;
+
+  private final CardPlan plan;
+  private final List<Piece> top = new ArrayList<>();
+  private final List<Piece> body = new ArrayList<>();
+  private final ContactsPiece contacts;
+  private final FooterPiece footer;
+  private final CodePiece code;
+
+  CardPage(CardPlan plan, Setting setting) {
+    this.plan = plan;
+    this.code = new CodePiece(only(Block.Code.class));
+    double left = Setting.WIDTH - code.width() - code.quiet();
+    this.contacts = new ContactsPiece(only(Block.Contacts.class), setting, left);
+    this.footer = new FooterPiece(only(Block.Footer.class), only(Block.Code.class), setting, left);
+    plan.blocks().forEach(block -> place(block, setting));
+  }
+
+  private <B extends Block> B only(Class<B> kind) {
+    List<B> blocks = plan.blocks(kind);
+    if (blocks.size() != 1) {
+      throw new IllegalStateException(plan.name() + " has " + blocks.size() + " of " + kind);
+    }
+    return blocks.get(0);
+  }
+
+  private void place(Block block, Setting setting) {
+    if (block instanceof Block.Identity identity) {
+      top.add(new IdentityPiece(identity, setting));
+    } else if (block instanceof Block.Marks marks) {
+      top.add(BandPiece.marks(marks, setting));
+    } else if (block instanceof Block.MakeSafe makeSafe) {
+      top.add(BandPiece.makeSafe(makeSafe, setting));
+    } else if (block instanceof Block.Maps maps) {
+      body.add(new MapsPiece(maps));
+    } else if (block instanceof Block.Answers answers) {
+      body.add(new AnswersPiece(answers, setting));
+    } else if (block instanceof Block.SetUp setUp) {
+      body.add(TitledSteps.setUp(setUp, setting));
+    } else if (block instanceof Block.Drilled drill) {
+      body.add(TitledSteps.drill(drill, setting));
+    }
+  }
+
+  private static double height(List<? extends Piece> pieces) {
+    return pieces.stream().mapToDouble(Piece::height).sum();
+  }
+
+  private double bodyTop() {
+    return Setting.TOP + height(top) + GAP * top.size();
+  }
+
+  private double footTop() {
+    double left = contacts.height() + footer.height();
+    return Setting.BOTTOM - Math.max(left, code.height() + code.quiet());
+  }
+
+  /** Millimetres that the body is too high; negative where there is room left. */
+  double overflow() {
+    return height(body) + GAP * (body.size() - 1) - (footTop() - GAP - bodyTop());
+  }
+
+  /** The table of answers, if this is a settings face. */
+  Optional<AnswersPiece> answers() {
+    return body.stream()
+        .filter(AnswersPiece.class::isInstance)
+        .map(AnswersPiece.class::cast)
+        .findFirst();
+  }
+
+  /** What cannot be printed, the page's height aside. */
+  List<Problem> problems() {
+    List<Problem> problems = new ArrayList<>();
+    top.forEach(piece -> problems.addAll(piece.problems()));
+    body.forEach(piece -> problems.addAll(piece.problems()));
+    problems.addAll(contacts.problems());
+    problems.addAll(footer.problems());
+    problems.addAll(code.problems());
+    return problems;
+  }
+
+  void paint(Canvas canvas, PdfStructureElement document) {
+    double y = Setting.TOP;
+    for (Piece piece : top) {
+      piece.paint(canvas, document, y);
+      y += piece.height() + GAP;
+    }
+    double gap = Math.min(MOST_GAP, GAP - overflow() / body.size());
+    for (Piece piece : body) {
+      piece.paint(canvas, document, y);
+      y += piece.height() + gap;
+    }
+    foot(canvas, document);
+  }
+
+  private void foot(Canvas canvas, PdfStructureElement document) {
+    double y = footTop();
+    canvas.artifact(
+        () ->
+            canvas.line(
+                Setting.LEFT, y - 1.2, Setting.RIGHT - code.width() - code.quiet(), y - 1.2, 0.7));
+    contacts.paint(canvas, document, y);
+    footer.paint(canvas, document, Setting.BOTTOM - footer.height());
+    code.paint(canvas, document, Setting.BOTTOM - code.height());
+  }
+}

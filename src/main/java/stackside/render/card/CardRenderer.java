@@ -1,0 +1,73 @@
+package stackside.render.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import stackside.render.OutputFile;
+import stackside.render.Publication;
+import stackside.render.plan.CardPlan;
+import stackside.render.plan.CardPlanner;
+import stackside.render.plan.LetterHeights;
+import stackside.render.plan.Phrase;
+import stackside.render.plan.TypeScale;
+import stackside.source.Problem;
+
+/**
+ * Prints card plans as PDF, one page each. A card that cannot be printed as planned becomes a page
+ * that says so, never one that lacks a row.
+ */
+public final class CardRenderer {
+
+  private final Publication publication;
+  private final LetterHeights letters = LetterHeights.measured();
+  private final TypeScale scale;
+
+  private CardRenderer(Publication publication) {
+    this.publication = publication;
+    this.scale = TypeScale.of(publication.unit().details().readingDistance());
+  }
+
+  /** All cards of an edition. */
+  public static RenderedCards render(Publication publication) {
+    return render(publication, CardPlanner.plans(publication));
+  }
+
+  /** The cards of these plans. */
+  public static RenderedCards render(Publication publication, List<CardPlan> plans) {
+    CardRenderer renderer = new CardRenderer(publication);
+    List<OutputFile> files = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    for (CardPlan plan : plans) {
+      files.add(renderer.card(plan, problems));
+    }
+    return new RenderedCards(files, problems.stream().distinct().sorted().toList());
+  }
+
+  private OutputFile card(CardPlan plan, List<Problem> problems) {
+    Typeface typeface = Typeface.forDocument(plan.name());
+    Setting setting = new Setting(typeface, letters, scale);
+    CardPage page = new CardPage(plan, setting);
+    List<Problem> found = new ArrayList<>(page.problems());
+    if (page.overflow() > 0) {
+      found.add(Overflow.of(plan, page));
+    }
+    problems.addAll(found);
+    CardDocument document = document(plan, typeface);
+    byte[] bytes =
+        found.isEmpty()
+            ? document.bytes(page::paint)
+            : document.bytes(new UnprintableCard(plan, found, setting)::paint);
+    return new OutputFile(plan.path(), bytes);
+  }
+
+  private CardDocument document(CardPlan plan, Typeface typeface) {
+    String title = plan.room().title() + ", " + plan.asset().title() + ": " + plan.title();
+    String said = plan.phrases().map(Phrase::words).collect(Collectors.joining("\n"));
+    return new CardDocument(
+        title,
+        publication.unit().details().language().value(),
+        publication.on(),
+        said + plan.fingerprint(),
+        typeface);
+  }
+}

@@ -1,0 +1,11 @@
+package stackside.render.card;
+
+/** Writes a length in a message. */
+final class Millimetre {
+  private Millimetre() {}
+
+  /** Whole millimetres, rounded up. */
+  static String words(double millimetres) {
+    return (long) Math.ceil(millimetres - 1e-6) + " mm";
+  }
+}

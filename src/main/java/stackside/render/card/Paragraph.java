@@ -1,0 +1,181 @@
+package stackside.render.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import stackside.render.Ink;
+import stackside.render.Shape.Weight;
+import stackside.render.plan.CardFaults;
+import stackside.render.plan.TypeScale;
+import stackside.source.Problem;
+
+/**
+ * Words broken into lines of a width. Each line is as high as its largest type asks for, capitals
+ * in its middle; nothing is set smaller to make it fit.
+ */
+final class Paragraph {
+
+  private final Typeface typeface;
+  private final double width;
+  private final double pitch;
+  private final double capital;
+  private final List<Line> lines = new ArrayList<>();
+
+  /** Words of one face that stand on one line, x from the paragraph's left edge. */
+  private record Piece(String words, double x, Weight weight, double points, Run run) {}
+
+  private static final class Line {
+    private final List<Piece> pieces = new ArrayList<>();
+    private double width;
+    private int letters;
+
+    double points() {
+      return pieces.stream().mapToDouble(Piece::points).max().orElse(0);
+    }
+  }
+
+  private Paragraph(Setting setting, double width, double pitch) {
+    this.typeface = setting.typeface();
+    this.capital = setting.letters().capital();
+    this.width = width;
+    this.pitch = pitch;
+  }
+
+  /** Runs one behind the other. */
+  static Paragraph of(Setting setting, double width, double pitch, Run... runs) {
+    Paragraph paragraph = new Paragraph(setting, width, pitch);
+    paragraph.lines.add(new Line());
+    for (Run run : runs) {
+      paragraph.add(run);
+    }
+    return paragraph;
+  }
+
+  private void add(Run run) {
+    if (run.words().isEmpty()) {
+      return;
+    }
+    for (String word : run.words().split(" +", -1)) {
+      place(word, run);
+    }
+  }
+
+  private void place(String word, Run run) {
+    Line line = lines.get(lines.size() - 1);
+    boolean first = line.pieces.isEmpty();
+    double space = first ? 0 : typeface.width(" ", run.weight(), run.points());
+    double wide = typeface.width(word, run.weight(), run.points());
+    boolean fits =
+        line.width + space + wide <= width
+            && line.letters + 1 + word.length() <= TypeScale.LONGEST_LINE;
+    if (!first && !fits) {
+      line = new Line();
+      lines.add(line);
+      first = true;
+      space = 0;
+    }
+    append(line, word, run, space, wide);
+  }
+
+  /** Puts a word on a line, into the piece before it where that is of the same run. */
+  private void append(Line line, String word, Run run, double space, double wide) {
+    int last = line.pieces.size() - 1;
+    if (last >= 0 && line.pieces.get(last).run().equals(run)) {
+      Piece before = line.pieces.get(last);
+      line.pieces.set(
+          last,
+          new Piece(before.words() + " " + word, before.x(), run.weight(), run.points(), run));
+    } else {
+      line.pieces.add(new Piece(word, line.width + space, run.weight(), run.points(), run));
+    }
+    line.width += space + wide;
+    line.letters += word.length() + 1;
+  }
+
+  double height() {
+    return lines.stream().mapToDouble(this::height).sum();
+  }
+
+  private double height(Line line) {
+    return line.points() * pitch * Typeface.MILLIMETRES_PER_POINT;
+  }
+
+  int lineCount() {
+    return lines.size();
+  }
+
+  double widest() {
+    return lines.stream().mapToDouble(line -> line.width).max().orElse(0);
+  }
+
+  double lastWidth() {
+    return lines.get(lines.size() - 1).width;
+  }
+
+  /** The base line of a line, from the paragraph's top. */
+  double base(int index) {
+    double top = lines.stream().limit(index).mapToDouble(this::height).sum();
+    Line line = lines.get(index);
+    double high = line.points() * capital * Typeface.MILLIMETRES_PER_POINT;
+    return top + (height(line) + high) / 2;
+  }
+
+  double lastBase() {
+    return base(lines.size() - 1);
+  }
+
+  /** Paints the lines; a space ends each but the last, so that words read aloud stay apart. */
+  void paint(Canvas canvas, double x, double y) {
+    for (int i = 0; i < lines.size(); i++) {
+      List<Piece> pieces = lines.get(i).pieces;
+      for (int j = 0; j < pieces.size(); j++) {
+        Piece piece = pieces.get(j);
+        canvas.words(
+            x + piece.x(),
+            y + base(i),
+            piece.words() + " ",
+            piece.weight(),
+            piece.points(),
+            Ink.INK);
+      }
+    }
+  }
+
+  /** Words that are wider than the paragraph, and letters that the typeface lacks. */
+  List<Problem> problems() {
+    List<Problem> problems = new ArrayList<>();
+    for (Line line : lines) {
+      if (line.width > width + 0.01) {
+        problems.add(tooWide(line));
+      }
+      for (Piece piece : line.pieces) {
+        missing(piece, problems);
+      }
+    }
+    return problems;
+  }
+
+  private Problem tooWide(Line line) {
+    Piece piece = line.pieces.get(0);
+    return CardFaults.WORDS_TOO_WIDE_FOR_CARD
+        .at(
+            piece.run().source().at(),
+            "`"
+                + Typeface.shown(piece.words())
+                + "` is "
+                + Millimetre.words(line.width - width)
+                + " wider than its place on the card")
+        .help("use a shorter name");
+  }
+
+  private void missing(Piece piece, List<Problem> problems) {
+    String missing = typeface.missing(piece.words());
+    if (!missing.isEmpty()) {
+      problems.add(
+          CardFaults.LETTER_NOT_IN_FONT
+              .at(
+                  piece.run().source().at(),
+                  "the typeface of the cards has no `" + missing + "`, which would not be printed")
+              .help("write it in words"));
+    }
+  }
+}

@@ -1,0 +1,18 @@
+package stackside.render.card;
+
+import java.util.List;
+import stackside.render.OutputFile;
+import stackside.source.Problem;
+
+/**
+ * The finished cards and what kept any of them from being printed as it should be.
+ *
+ * @param files one for each plan, in the order of the plans
+ * @param problems sorted, each once
+ */
+public record RenderedCards(List<OutputFile> files, List<Problem> problems) {
+  public RenderedCards {
+    files = List.copyOf(files);
+    problems = List.copyOf(problems);
+  }
+}

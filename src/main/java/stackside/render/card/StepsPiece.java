@@ -1,0 +1,106 @@
+package stackside.render.card;
+
+import com.lowagie.text.pdf.PdfStructureElement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stackside.render.Ink;
+import stackside.render.Shape.Weight;
+import stackside.render.plan.StepLine;
+import stackside.source.Problem;
+
+/** Numbered steps: what to do, a row of dots, what to see. */
+final class StepsPiece implements Piece {
+
+  private static final double NUMBER = 9;
+  private static final double SEE = 122;
+  private static final double GAP = 3;
+  private static final double AFTER = 0.6;
+
+  private final Setting setting;
+  private final List<Row> rows = new ArrayList<>();
+
+  private record Row(StepLine step, Paragraph action, Optional<Paragraph> see) {
+    double height() {
+      double lines = Math.max(action.height(), see.map(Paragraph::height).orElse(0.0));
+      return lines + AFTER + (boxed() ? 1.6 : 0);
+    }
+
+    boolean boxed() {
+      return step.part() == StepLine.Part.MAKE_SAFE;
+    }
+  }
+
+  StepsPiece(List<StepLine> steps, Setting setting) {
+    this.setting = setting;
+    steps.forEach(step -> rows.add(row(step)));
+  }
+
+  private Row row(StepLine step) {
+    double width = step.see().isPresent() ? SEE - NUMBER - GAP : Setting.WIDTH - NUMBER - GAP;
+    Paragraph action =
+        step.part() == StepLine.Part.CHECK
+            ? setting.near(step.action(), width)
+            : setting.nearBold(step.action(), width);
+    return new Row(step, action, step.see().map(see -> setting.nearBold(see, Setting.WIDTH - SEE)));
+  }
+
+  @Override
+  public double height() {
+    return rows.stream().mapToDouble(Row::height).sum();
+  }
+
+  @Override
+  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+    PdfStructureElement list = Canvas.element(document, "L");
+    double top = y;
+    for (Row row : rows) {
+      paint(canvas, list, row, top);
+      top += row.height();
+    }
+  }
+
+  private void paint(Canvas canvas, PdfStructureElement list, Row row, double top) {
+    PdfStructureElement item = Canvas.element(list, "LI");
+    double y = row.boxed() ? top + 0.8 : top;
+    if (row.boxed()) {
+      double high = row.height() - AFTER;
+      canvas.artifact(
+          () -> canvas.box(Setting.LEFT + 0.45, top + 0.1, Setting.WIDTH - 0.9, high - 0.2, 0.9));
+    }
+    canvas.in(
+        Canvas.element(item, "Lbl"),
+        () ->
+            canvas.words(
+                Setting.LEFT + 2.2,
+                y + row.action().base(0),
+                row.step().number() + " ",
+                Weight.BOLD,
+                setting.scale().near(),
+                Ink.INK));
+    PdfStructureElement body = Canvas.element(item, "LBody");
+    canvas.in(body, () -> row.action().paint(canvas, Setting.LEFT + NUMBER, y));
+    row.see().ifPresent(see -> see(canvas, body, row, see, y));
+  }
+
+  private void see(Canvas canvas, PdfStructureElement body, Row row, Paragraph see, double y) {
+    double lower = row.action().lastBase() - row.action().base(0);
+    double drop = see.lineCount() == 1 ? lower : 0;
+    double from = Setting.LEFT + NUMBER + row.action().lastWidth() + 2.5;
+    double to = Setting.LEFT + SEE - 2;
+    if (drop == lower && to - from > 3) {
+      canvas.artifact(() -> canvas.leader(from, to, y + row.action().lastBase() - 0.4));
+    }
+    canvas.in(body, () -> see.paint(canvas, Setting.LEFT + SEE, y + drop));
+  }
+
+  @Override
+  public List<Problem> problems() {
+    List<Problem> problems = new ArrayList<>();
+    for (Row row : rows) {
+      problems.addAll(row.action().problems());
+      row.see().ifPresent(see -> problems.addAll(see.problems()));
+    }
+    return problems;
+  }
+}

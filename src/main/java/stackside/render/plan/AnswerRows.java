@@ -1,0 +1,223 @@
+package stackside.render.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stackside.derive.coverage.Cell;
+import stackside.derive.coverage.Cover;
+import stackside.derive.coverage.Coverage;
+import stackside.model.Lesion;
+import stackside.model.PatientGroup;
+import stackside.model.Profile;
+import stackside.model.Site;
+import stackside.model.Step;
+import stackside.model.Unit;
+import stackside.source.Location;
+
+/**
+ * Turns the answers of a room on one generator into the rows of its card: one row for each distinct
+ * answer, with all lesions and sites that it answers in words, so that no question is missing.
+ */
+final class AnswerRows {
+
+  private final Unit unit;
+  private final Coverage coverage;
+  private final ToldAnswers told;
+
+  /** A question together with one of the answers to it. */
+  private record Answered(Cell cell, AnswerRow.Told answer, Optional<Phrase> instead, Location at) {
+
+    /** Two answers are one where the card says the same of both. */
+    List<String> words() {
+      List<String> words = new ArrayList<>();
+      words.add(answer.getClass().getSimpleName());
+      words.add(instead.map(Phrase::words).orElse(""));
+      answer.phrases().map(Phrase::words).forEach(words::add);
+      return words;
+    }
+  }
+
+  /** For whom, at which step, at which sites. */
+  private record Extent(Set<Site> sites, Set<Step> steps, Set<PatientGroup> patients) {}
+
+  AnswerRows(Unit unit, Coverage coverage) {
+    this.unit = unit;
+    this.coverage = coverage;
+    this.told = new ToldAnswers(unit);
+  }
+
+  /** The rows for these questions, by site and then by lesion. */
+  List<AnswerRow> of(List<Cell> cells) {
+    Map<List<String>, List<Answered>> groups = new LinkedHashMap<>();
+    cells.stream()
+        .sorted(bySiteThenLesion())
+        .flatMap(cell -> answers(cell).stream())
+        .forEach(each -> groups.computeIfAbsent(each.words(), w -> new ArrayList<>()).add(each));
+    return groups.values().stream().map(this::row).toList();
+  }
+
+  private Comparator<Cell> bySiteThenLesion() {
+    return Comparator.<Cell>comparingInt(cell -> unit.sites().indexOf(cell.site()))
+        .thenComparingInt(cell -> unit.lesions().indexOf(cell.lesion()))
+        .thenComparingInt(cell -> unit.steps().indexOf(cell.step()));
+  }
+
+  private List<Answered> answers(Cell cell) {
+    List<Answered> answers = new ArrayList<>();
+    Cover cover = cell.cover();
+    if (cover.preferred().isEmpty()) {
+      answers.add(new Answered(cell, withoutAnswer(cell), Optional.empty(), cell.offer().at()));
+    }
+    if (cover.preferred().size() > 1) {
+      answers.add(
+          new Answered(cell, told.several(cell.offer().at()), Optional.empty(), cell.offer().at()));
+    }
+    for (Profile profile : cover.answer().stream().toList()) {
+      answers.add(new Answered(cell, told.of(profile), Optional.empty(), profile.at()));
+    }
+    for (Profile profile : cover.alternatives()) {
+      answers.add(new Answered(cell, told.of(profile), told.alternative(profile), profile.at()));
+    }
+    return answers;
+  }
+
+  /** What the card says where there is no answer on this generator. */
+  private AnswerRow.Told withoutAnswer(Cell cell) {
+    return coverage.of(cell.room()).stream()
+        .filter(other -> sameQuestion(cell, other) && !other.asset().id().equals(cell.asset().id()))
+        .filter(other -> other.cover().answer().isPresent())
+        .filter(other -> other.cover().answer().orElseThrow().notApproved().isEmpty())
+        .findFirst()
+        .map(other -> told.elsewhere(other, cell.offer().at()))
+        .orElseGet(() -> told.none(cell.offer().at()));
+  }
+
+  private static boolean sameQuestion(Cell one, Cell other) {
+    return one.lesion().id().equals(other.lesion().id())
+        && one.site().id().equals(other.site().id())
+        && one.step().id().equals(other.step().id())
+        && one.patients().id().equals(other.patients().id());
+  }
+
+  private AnswerRow row(List<Answered> group) {
+    Answered first = group.get(0);
+    return new AnswerRow(scopes(group), first.instead(), first.answer());
+  }
+
+  private List<AnswerRow.Scope> scopes(List<Answered> group) {
+    Map<Extent, Set<Lesion>> lesions = new LinkedHashMap<>();
+    stepsTogether(group)
+        .forEach(
+            (lesion, extents) ->
+                extents.forEach(
+                    extent ->
+                        lesions.computeIfAbsent(extent, e -> new LinkedHashSet<>()).add(lesion)));
+    List<AnswerRow.Scope> scopes = new ArrayList<>();
+    lesions.forEach((extent, which) -> scopes.add(scope(group, extent, which)));
+    return scopes;
+  }
+
+  /** Each lesion's extents, steps merged where sites and patients are the same. */
+  private static Map<Lesion, List<Extent>> stepsTogether(List<Answered> group) {
+    Map<Lesion, Map<List<Set<?>>, Extent>> merged = new LinkedHashMap<>();
+    patientsTogether(group)
+        .forEach(
+            (lesion, extents) ->
+                extents.forEach(
+                    extent ->
+                        merged
+                            .computeIfAbsent(lesion, l -> new LinkedHashMap<>())
+                            .merge(
+                                List.of(extent.sites(), extent.patients()),
+                                extent,
+                                (one, other) ->
+                                    new Extent(
+                                        one.sites(),
+                                        union(one.steps(), other.steps()),
+                                        one.patients()))));
+    return lists(merged);
+  }
+
+  /** Each lesion's extents a step, patients merged where the sites are the same. */
+  private static Map<Lesion, List<Extent>> patientsTogether(List<Answered> group) {
+    Map<Lesion, Map<List<Set<?>>, Extent>> merged = new LinkedHashMap<>();
+    sitesTogether(group)
+        .forEach(
+            (lesion, extents) ->
+                extents.forEach(
+                    extent ->
+                        merged
+                            .computeIfAbsent(lesion, l -> new LinkedHashMap<>())
+                            .merge(
+                                List.of(extent.sites(), extent.steps()),
+                                extent,
+                                (one, other) ->
+                                    new Extent(
+                                        one.sites(),
+                                        one.steps(),
+                                        union(one.patients(), other.patients())))));
+    return lists(merged);
+  }
+
+  /** Each lesion's extents a step and patient group. */
+  private static Map<Lesion, List<Extent>> sitesTogether(List<Answered> group) {
+    Map<Lesion, Map<List<Set<?>>, Extent>> merged = new LinkedHashMap<>();
+    for (Answered each : group) {
+      Cell cell = each.cell();
+      Extent single = new Extent(Set.of(cell.site()), Set.of(cell.step()), Set.of(cell.patients()));
+      merged
+          .computeIfAbsent(cell.lesion(), l -> new LinkedHashMap<>())
+          .merge(
+              List.of(single.steps(), single.patients()),
+              single,
+              (one, other) ->
+                  new Extent(union(one.sites(), other.sites()), one.steps(), one.patients()));
+    }
+    return lists(merged);
+  }
+
+  private static <K> Map<Lesion, List<Extent>> lists(Map<Lesion, Map<K, Extent>> merged) {
+    Map<Lesion, List<Extent>> lists = new LinkedHashMap<>();
+    merged.forEach((lesion, extents) -> lists.put(lesion, List.copyOf(extents.values())));
+    return lists;
+  }
+
+  private static <T> Set<T> union(Set<T> one, Set<T> other) {
+    Set<T> both = new LinkedHashSet<>(one);
+    both.addAll(other);
+    return both;
+  }
+
+  private AnswerRow.Scope scope(List<Answered> group, Extent extent, Set<Lesion> lesions) {
+    Location at = group.get(0).at();
+    String which = WordLists.continued(lesions.stream().map(Lesion::title).toList(), "; ");
+    String steps =
+        unit.steps().stream()
+            .filter(extent.steps()::contains)
+            .map(step -> WordLists.inSentence(step.title()))
+            .collect(Collectors.joining(", "));
+    return new AnswerRow.Scope(
+        Phrase.of(which + ": " + steps, at),
+        Phrase.of(WordLists.sites(unit, extent.sites()) + patients(group, extent), at));
+  }
+
+  /** Names the patients only where the room has others too. */
+  private String patients(List<Answered> group, Extent extent) {
+    int treated = group.get(0).cell().room().patients().size();
+    if (extent.patients().size() == treated) {
+      return "";
+    }
+    return ", "
+        + unit.details().patients().stream()
+            .filter(extent.patients()::contains)
+            .map(each -> WordLists.inSentence(each.title()))
+            .collect(Collectors.joining(" and "))
+        + " only";
+  }
+}

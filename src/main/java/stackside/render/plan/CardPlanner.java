@@ -1,0 +1,103 @@
+package stackside.render.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stackside.derive.coverage.Cell;
+import stackside.model.Asset;
+import stackside.model.AssetStatus;
+import stackside.model.CardPart;
+import stackside.model.Fact;
+import stackside.model.Room;
+import stackside.render.Publication;
+
+/**
+ * Makes the plans of all cards of an edition: for each room and each of its generators the settings
+ * face, in one or several parts, and the set-up face. A quarantined generator has no card.
+ */
+public final class CardPlanner {
+
+  private final Publication publication;
+  private final CardWords words;
+  private final AnswerRows rows;
+
+  private CardPlanner(Publication publication) {
+    this.publication = publication;
+    this.words = new CardWords(publication);
+    this.rows = new AnswerRows(publication.unit(), publication.analysis().coverage());
+  }
+
+  /** The plans in the order of rooms and assets, settings before set-up. */
+  public static List<CardPlan> plans(Publication publication) {
+    return new CardPlanner(publication).plans();
+  }
+
+  private List<CardPlan> plans() {
+    List<CardPlan> plans = new ArrayList<>();
+    Set<String> codes = new LinkedHashSet<>();
+    for (Room room : publication.unit().rooms()) {
+      for (Fact<Asset> asset : room.assets()) {
+        if (asset.value().status().value() != AssetStatus.QUARANTINED) {
+          faces(room, asset.value(), codes, plans);
+        }
+      }
+    }
+    return List.copyOf(plans);
+  }
+
+  private void faces(Room room, Asset asset, Set<String> codes, List<CardPlan> plans) {
+    if (room.cards().isEmpty()) {
+      plans.add(plan(room, asset, Face.SETTINGS, Optional.empty(), codes));
+    }
+    for (CardPart part : room.cards()) {
+      plans.add(plan(room, asset, Face.SETTINGS, Optional.of(part), codes));
+    }
+    plans.add(plan(room, asset, Face.SET_UP, Optional.empty(), codes));
+  }
+
+  private CardPlan plan(
+      Room room, Asset asset, Face face, Optional<CardPart> part, Set<String> codes) {
+    String code = CardCode.of(CardPlan.nameOf(room, asset, face, part), codes);
+    codes.add(code);
+    String address = address(code);
+    List<Block> body = body(room, asset, face, part);
+    String fingerprint = Fingerprint.of(body);
+    List<Block> blocks = new ArrayList<>(body);
+    blocks.add(words.footer(room, asset, face, part, fingerprint));
+    blocks.add(words.code(room, address));
+    return new CardPlan(room, asset, face, part, code, address, fingerprint, blocks);
+  }
+
+  /** The unit's own address with the code; the site has a folder of that name. */
+  private String address(String code) {
+    String base = publication.unit().details().address().value().toString();
+    return (base.endsWith("/") ? base : base + "/") + "c/" + code;
+  }
+
+  private List<Block> body(Room room, Asset asset, Face face, Optional<CardPart> part) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(words.identity(room, asset, face, part));
+    words.marks(room).ifPresent(blocks::add);
+    blocks.add(words.makeSafe(room));
+    switch (face) {
+      case SETTINGS -> {
+        blocks.add(words.maps(room, asset));
+        blocks.add(words.answers(room, asset, rows.of(cells(room, asset, part))));
+      }
+      case SET_UP -> {
+        blocks.add(words.setUp(room, asset));
+        blocks.addAll(words.drills(room, asset));
+      }
+    }
+    blocks.add(words.contacts(room));
+    return blocks;
+  }
+
+  private List<Cell> cells(Room room, Asset asset, Optional<CardPart> part) {
+    return publication.analysis().coverage().of(room, asset).stream()
+        .filter(cell -> part.map(each -> each.holds(cell.lesion(), cell.site())).orElse(true))
+        .toList();
+  }
+}

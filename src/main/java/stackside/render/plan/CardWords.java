@@ -1,0 +1,188 @@
+package stackside.render.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stackside.model.Asset;
+import stackside.model.CardPart;
+import stackside.model.Checklist;
+import stackside.model.ChecklistKind;
+import stackside.model.Contact;
+import stackside.model.Drill;
+import stackside.model.Fact;
+import stackside.model.Machine;
+import stackside.model.Room;
+import stackside.model.Unit;
+import stackside.render.Dates;
+import stackside.render.Publication;
+import stackside.source.Location;
+
+/** The blocks of the cards of one edition, in the card's words. */
+final class CardWords {
+
+  /** How many drills stand on a card where the content does not say which. */
+  private static final int DRILLS = 2;
+
+  private final Publication publication;
+  private final Unit unit;
+
+  CardWords(Publication publication) {
+    this.publication = publication;
+    this.unit = publication.unit();
+  }
+
+  Block identity(Room room, Asset asset, Face face, Optional<CardPart> part) {
+    String title = face.title() + part.map(each -> ", " + each.name().value()).orElse("");
+    return new Block.Identity(
+        Phrase.of(room.name()),
+        Phrase.of(machine(asset).name()),
+        new Phrase(asset.id().slug(), asset.at()),
+        new Phrase(title, part.map(CardPart::at).orElse(room.at())),
+        new Phrase("Asset number differs? Do not use this card.", room.at()));
+  }
+
+  /** Absent on an issued card of a clinical unit. */
+  Optional<Block> marks(Room room) {
+    List<Phrase> marks = new ArrayList<>();
+    if (publication.draft()) {
+      marks.add(new Phrase("DRAFT: do not hang.", room.at()));
+    }
+    if (publication.demonstration()) {
+      marks.add(new Phrase("Demonstration: invented numbers, not for patients.", room.at()));
+    }
+    return marks.isEmpty() ? Optional.empty() : Optional.of(new Block.Marks(marks));
+  }
+
+  Block makeSafe(Room room) {
+    return new Block.MakeSafe(
+        List.of(
+            new Phrase("See whitening before closing;", room.at()),
+            new Phrase("none: foot off, hold.", room.at())));
+  }
+
+  Block maps(Room room, Asset asset) {
+    return new MapsOfRoom(publication).of(room, asset);
+  }
+
+  Block answers(Room room, Asset asset, List<AnswerRow> rows) {
+    Location at = room.at();
+    return new Block.Answers(
+        Stream.of("Program", "Socket", "Instrument", "Yellow pedal: cut", "Blue pedal: coagulation")
+            .map(words -> new Phrase(words, at))
+            .toList(),
+        rows);
+  }
+
+  Block setUp(Room room, Asset asset) {
+    List<StepLine> lines = new ArrayList<>();
+    unit.checklistsFor(machine(asset)).stream()
+        .filter(list -> list.kind().value() == ChecklistKind.SET_UP)
+        .map(Checklist::steps)
+        .flatMap(List::stream)
+        .forEach(
+            step ->
+                lines.add(
+                    new StepLine(
+                        lines.size() + 1,
+                        StepLine.Part.CHECK,
+                        Phrase.of(step.action()),
+                        step.see().map(Phrase::of))));
+    return new Block.SetUp(new Phrase("Set up", room.at()), lines);
+  }
+
+  List<Block> drills(Room room, Asset asset) {
+    List<Drill> all = unit.drillsFor(machine(asset));
+    List<Drill> chosen = all.stream().filter(CardWords::onCard).toList();
+    List<Drill> shown = chosen.isEmpty() ? all.stream().limit(DRILLS).toList() : chosen;
+    return shown.stream().map(drill -> drill(drill, room, machine(asset))).toList();
+  }
+
+  private static boolean onCard(Drill drill) {
+    return drill.onCard().map(Fact::value).orElse(false);
+  }
+
+  private Block drill(Drill drill, Room room, Machine machine) {
+    List<StepLine> lines = new ArrayList<>();
+    lines.add(
+        new StepLine(1, StepLine.Part.MAKE_SAFE, Phrase.of(drill.makeSafe()), Optional.empty()));
+    drill
+        .checks()
+        .forEach(
+            check ->
+                lines.add(
+                    new StepLine(
+                        lines.size() + 1,
+                        StepLine.Part.CHECK,
+                        Phrase.of(check.action()),
+                        check.see().map(Phrase::of))));
+    lines.add(lastStep(drill, room, lines.size() + 1));
+    return new Block.Drilled(
+        Phrase.of(drill.name()),
+        new Phrase(SignWords.of(drill.sign(), machine), drill.sign().at()),
+        drill.never().map(never -> never(never)),
+        lines);
+  }
+
+  private static Phrase never(Fact<String> never) {
+    String words = WordLists.inSentence(never.value());
+    return Phrase.of(words.startsWith("never ") ? never.value() : "Never: " + words, never.at());
+  }
+
+  private StepLine lastStep(Drill drill, Room room, int number) {
+    Location at = drill.escalate().at();
+    return drill.escalate().value()
+        ? new StepLine(
+            number,
+            StepLine.Part.ESCALATE,
+            new Phrase("If not mended, stop and call " + numbers(room) + ".", at),
+            Optional.empty())
+        : new StepLine(
+            number, StepLine.Part.END, new Phrase("If mended, carry on.", at), Optional.empty());
+  }
+
+  private static String numbers(Room room) {
+    return called(room).stream()
+        .map(each -> each.phone().value())
+        .collect(Collectors.joining(" or "));
+  }
+
+  Block contacts(Room room) {
+    return new Block.Contacts(
+        called(room).stream()
+            .map(
+                each ->
+                    new Block.Contacts.Call(
+                        Phrase.of(each.phone()),
+                        Phrase.of(each.role()),
+                        Phrase.of(
+                            WordLists.asSentence(each.hours().value().words())
+                                .replaceFirst("\\.$", ""),
+                            each.hours().at())))
+            .toList());
+  }
+
+  private static List<Contact> called(Room room) {
+    return room.location().value().contacts();
+  }
+
+  Block footer(Room room, Asset asset, Face face, Optional<CardPart> part, String fingerprint) {
+    String day = Dates.day(publication.on());
+    List<String> lines = new ArrayList<>();
+    lines.add(room.location().value().title() + ".");
+    lines.add(publication.draft() ? "Draft of " + day + ". Not approved." : "Issued " + day + ".");
+    lines.add("Copies: " + room.copies().value() + ". Destroy older editions.");
+    lines.add("Fingerprint " + fingerprint + ".");
+    return new Block.Footer(lines.stream().map(line -> new Phrase(line, room.at())).toList());
+  }
+
+  Block code(Room room, String address) {
+    return new Block.Code(
+        new Phrase("Is this card current?", room.at()), new Phrase(address, room.at()));
+  }
+
+  private static Machine machine(Asset asset) {
+    return asset.machine().value();
+  }
+}

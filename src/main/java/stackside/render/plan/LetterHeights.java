@@ -1,0 +1,48 @@
+package stackside.render.plan;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/**
+ * How high the letters of the cards' typeface are, as shares of the em, measured on the outlines of
+ * 'H' and 'x'; a font's own fields for these heights may be empty or wrong.
+ *
+ * @param capital the lower of the two faces' capitals
+ * @param small the lower of the two faces' small letters without ascender
+ */
+public record LetterHeights(double capital, double small) {
+
+  private static final String FOLDER = "/stackside/fonts/AtkinsonHyperlegibleNext-";
+
+  /** The heights in the program's own fonts. */
+  public static LetterHeights measured() {
+    LetterHeights regular = read("Regular");
+    LetterHeights bold = read("Bold");
+    return new LetterHeights(
+        Math.min(regular.capital, bold.capital), Math.min(regular.small, bold.small));
+  }
+
+  private static LetterHeights read(String face) {
+    String resource = FOLDER + face + ".ttf";
+    try (InputStream stream = LetterHeights.class.getResourceAsStream(resource)) {
+      if (stream == null) {
+        throw new IllegalStateException("the program lacks its font " + resource);
+      }
+      try (TrueTypeFont font =
+          new TTFParser().parse(new RandomAccessReadBuffer(stream.readAllBytes()))) {
+        double em = font.getUnitsPerEm();
+        return new LetterHeights(height(font, "H") / em, height(font, "x") / em);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + resource, e);
+    }
+  }
+
+  private static double height(TrueTypeFont font, String letter) throws IOException {
+    return font.getPath(letter).getBounds2D().getMaxY();
+  }
+}

@@ -1,0 +1,42 @@
+package stackside.render.plan;
+
+import java.util.List;
+import stackside.model.Asset;
+import stackside.model.Room;
+import stackside.render.Drawing;
+import stackside.render.PanelPlans;
+import stackside.render.PedalMap;
+import stackside.render.PedalPlan;
+import stackside.render.Publication;
+import stackside.render.Sheet;
+import stackside.render.SocketMap;
+
+/**
+ * The drawings of a room's generator at the card's size: its front panel, and the foot switches
+ * that it takes. Their words are set in the near tier.
+ */
+final class MapsOfRoom {
+
+  private static final double PANEL = 118;
+  private static final double PEDALS = 66;
+
+  private final Publication publication;
+  private final double text;
+
+  MapsOfRoom(Publication publication) {
+    this.publication = publication;
+    this.text =
+        Sheet.millimetres(TypeScale.of(publication.unit().details().readingDistance()).near());
+  }
+
+  Block of(Room room, Asset asset) {
+    Drawing sockets =
+        SocketMap.of(PanelPlans.in(publication.analysis(), room, asset), new Sheet(PANEL, text));
+    List<Drawing> pedals =
+        publication.unit().footSwitchesFor(room, asset.machine().value()).stream()
+            .map(PedalPlan::of)
+            .map(plan -> PedalMap.of(plan, new Sheet(PEDALS, text)))
+            .toList();
+    return new Block.Maps(sockets, pedals);
+  }
+}

@@ -1,0 +1,17 @@
+package stackside.render.plan;
+
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+
+/** The digest that codes and fingerprints of cards are taken from. */
+final class Sha256 {
+  private Sha256() {}
+
+  static byte[] digest(byte[] bytes) {
+    try {
+      return MessageDigest.getInstance("SHA-256").digest(bytes);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

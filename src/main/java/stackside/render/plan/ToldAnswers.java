@@ -1,0 +1,139 @@
+package stackside.render.plan;
+
+import java.util.Optional;
+import stackside.derive.coverage.Cell;
+import stackside.model.Answer;
+import stackside.model.Cold;
+import stackside.model.Fact;
+import stackside.model.Mode;
+import stackside.model.NotApproved;
+import stackside.model.PedalSetting;
+import stackside.model.PedalUse;
+import stackside.model.Profile;
+import stackside.model.Role;
+import stackside.model.Settings;
+import stackside.model.StoredProgram;
+import stackside.model.Term;
+import stackside.model.Unit;
+import stackside.render.Numbers;
+import stackside.source.Location;
+
+/** Puts an approved answer, or that there is none, into the words of a card. */
+final class ToldAnswers {
+
+  private final Unit unit;
+
+  ToldAnswers(Unit unit) {
+    this.unit = unit;
+  }
+
+  AnswerRow.Told of(Profile profile) {
+    Answer answer = profile.answer();
+    if (answer instanceof Settings settings) {
+      return withCurrent(settings);
+    }
+    if (answer instanceof Cold cold) {
+      return inWords("Cold.", cold.how().value(), cold.how().at());
+    }
+    if (answer instanceof NotApproved notApproved) {
+      return notApproved(notApproved);
+    }
+    throw new IllegalStateException("an answer without words: " + answer);
+  }
+
+  /** The name of an alternative and when to take it; absent for a preferred answer. */
+  Optional<Phrase> alternative(Profile profile) {
+    return profile
+        .alternative()
+        .map(
+            each ->
+                Phrase.of(
+                    "Instead, "
+                        + WordLists.inSentence(each.when().value())
+                        + ": "
+                        + WordLists.inSentence(each.name().value()),
+                    each.when().at()));
+  }
+
+  /** Another generator of the room has the answer. */
+  AnswerRow.Told elsewhere(Cell other, Location at) {
+    return inWords(
+        "Not on this " + unit.word(Term.MACHINE) + ".",
+        "Use " + other.asset().id().slug() + ", " + other.machine().title() + ".",
+        at);
+  }
+
+  /** Nobody has decided. */
+  AnswerRow.Told none(Location at) {
+    return inWords("No answer.", "Nothing is approved here. Ask before you start.", at);
+  }
+
+  /** The content has several preferred answers, and the card takes sides with none. */
+  AnswerRow.Told several(Location at) {
+    return inWords(
+        "More than one answer.",
+        "The content does not agree with itself. Do not use this row.",
+        at);
+  }
+
+  private AnswerRow.Told notApproved(NotApproved answer) {
+    String whom =
+        answer.ask().map(role -> " Ask: " + WordLists.inSentence(title(role)) + ".").orElse("");
+    return inWords(
+        "Not approved.",
+        WordLists.asSentence(answer.instead().value()) + whom,
+        answer.instead().at());
+  }
+
+  private static String title(Fact<Role> role) {
+    return role.value().title();
+  }
+
+  private static AnswerRow.Told inWords(String answer, String words, Location at) {
+    return new AnswerRow.InWords(new Phrase(answer, at), Phrase.of(words, at));
+  }
+
+  private AnswerRow.Told withCurrent(Settings settings) {
+    return new AnswerRow.WithCurrent(
+        settings.program().map(this::program).orElseGet(() -> byHand(settings.at())),
+        Phrase.of(settings.socket().value().label().value(), settings.socket().at()),
+        Phrase.of(settings.instrument().value().title(), settings.instrument().at()),
+        settings
+            .argonFlow()
+            .map(flow -> new Phrase("argon " + Numbers.text(flow.value()), flow.at())),
+        pedal(settings.yellow()),
+        pedal(settings.blue()));
+  }
+
+  private AnswerRow.Program program(StoredProgram program) {
+    return new AnswerRow.Program(
+        Optional.of(new Phrase(Integer.toString(program.slot().value()), program.slot().at())),
+        Phrase.of(program.shownAs()));
+  }
+
+  private AnswerRow.Program byHand(Location at) {
+    return new AnswerRow.Program(Optional.empty(), new Phrase("None: set by hand", at));
+  }
+
+  private AnswerRow.OnPedal pedal(PedalUse use) {
+    return use.setting()
+        .map(this::setting)
+        .orElseGet(
+            () ->
+                new AnswerRow.OnPedal(
+                    new Phrase("Unassigned", use.at()), Optional.empty(), Optional.empty()));
+  }
+
+  private AnswerRow.OnPedal setting(PedalSetting setting) {
+    Mode mode = setting.mode().value();
+    return new AnswerRow.OnPedal(
+        Phrase.of(mode.title(), setting.mode().at()),
+        setting.level().map(level -> Phrase.of(levelName(mode) + level.value().text(), level.at())),
+        setting.limit().map(limit -> new Phrase(Numbers.text(limit.value()), limit.at())));
+  }
+
+  /** What the display calls the level, before the level itself. */
+  private static String levelName(Mode mode) {
+    return mode.level().map(scale -> scale.name().value() + Numbers.BOUND).orElse("");
+  }
+}
