@@ -47,9 +47,23 @@ public record Coverage(List<Cell> cells) {
     return of(room).stream().filter(cell -> same(cell.asset(), asset)).toList();
   }
 
-  /** The questions without an answer; none while a profile is broken. */
+  /**
+   * The questions without an answer on any generator of their room; none while a profile is broken.
+   * Where two generators stand side by side, one may leave to the other what it is not for.
+   */
   public List<Cell> gaps() {
-    return cells.stream().filter(cell -> cell.cover() instanceof Cover.Gap).toList();
+    return cells.stream()
+        .filter(cell -> cell.cover() instanceof Cover.Gap)
+        .filter(cell -> of(cell.room()).stream().noneMatch(other -> answersInstead(cell, other)))
+        .toList();
+  }
+
+  private static boolean answersInstead(Cell cell, Cell other) {
+    return !other.cover().preferred().isEmpty()
+        && same(cell.lesion(), other.lesion())
+        && same(cell.site(), other.site())
+        && same(cell.step(), other.step())
+        && same(cell.patients(), other.patients());
   }
 
   /** The questions with two or more preferred answers. */
