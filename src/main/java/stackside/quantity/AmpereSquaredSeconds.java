@@ -9,10 +9,7 @@ public record AmpereSquaredSeconds(double value)
   /** Reads a heating factor from text such as {@code 30 A2s}. */
   public static final Measure<AmpereSquaredSeconds> MEASURE =
       new Measure<>(
-          "a heating factor",
-          "30 A2s",
-          List.of(new Measure.UnitName("A2s", 1)),
-          AmpereSquaredSeconds::new);
+          "a heating factor", List.of(new Measure.UnitName("A2s", 1)), AmpereSquaredSeconds::new);
 
   public AmpereSquaredSeconds {
     Quantity.requireFinite(value);

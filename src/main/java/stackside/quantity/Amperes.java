@@ -9,7 +9,6 @@ public record Amperes(double value) implements Quantity, Comparable<Amperes> {
   public static final Measure<Amperes> MEASURE =
       new Measure<>(
           "a current",
-          "0.5 A",
           List.of(new Measure.UnitName("A", 1), new Measure.UnitName("mA", 0.001)),
           Amperes::new);
 

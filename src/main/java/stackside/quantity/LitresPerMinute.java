@@ -7,11 +7,7 @@ public record LitresPerMinute(double value) implements Quantity, Comparable<Litr
 
   /** Reads a gas flow from text such as {@code 0.8 L/min}. */
   public static final Measure<LitresPerMinute> MEASURE =
-      new Measure<>(
-          "a gas flow",
-          "0.8 L/min",
-          List.of(new Measure.UnitName("L/min", 1)),
-          LitresPerMinute::new);
+      new Measure<>("a gas flow", List.of(new Measure.UnitName("L/min", 1)), LitresPerMinute::new);
 
   public LitresPerMinute {
     Quantity.requireFinite(value);

@@ -11,12 +11,11 @@ import java.util.stream.Collectors;
  * zeros before another digit, no decimal comma.
  *
  * @param noun what it is, with its article: "a power"
- * @param example how it is written: "30 W"
  * @param units the units that may stand behind the number, with their size in the type's own unit
  * @param make builds the quantity from a value in the type's own unit
  */
 public record Measure<Q extends Quantity>(
-    String noun, String example, List<UnitName> units, DoubleFunction<Q> make) {
+    String noun, List<UnitName> units, DoubleFunction<Q> make) {
 
   private static final Pattern FORM =
       Pattern.compile("(?<number>\\d+(?:\\.\\d+)?)(?<gap>\\s*)(?<unit>\\D.*)?");
@@ -81,6 +80,7 @@ public record Measure<Q extends Quantity>(
   }
 
   private UnreadableQuantity unreadable(String problem) {
-    return new UnreadableQuantity(problem, "write " + noun + " in the form '" + example + "'");
+    return new UnreadableQuantity(
+        problem, "write " + noun + " as a plain number, a space and " + unitWords());
   }
 }

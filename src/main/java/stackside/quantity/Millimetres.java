@@ -9,7 +9,6 @@ public record Millimetres(double value) implements Quantity, Comparable<Millimet
   public static final Measure<Millimetres> MEASURE =
       new Measure<>(
           "a length",
-          "10 mm",
           List.of(
               new Measure.UnitName("mm", 1),
               new Measure.UnitName("cm", 10),

@@ -9,7 +9,6 @@ public record Months(double value) implements Quantity, Comparable<Months> {
   public static final Measure<Months> MEASURE =
       new Measure<>(
           "an interval",
-          "12 months",
           List.of(
               new Measure.UnitName("months", 1),
               new Measure.UnitName("month", 1),

@@ -9,7 +9,6 @@ public record Ohms(double value) implements Quantity, Comparable<Ohms> {
   public static final Measure<Ohms> MEASURE =
       new Measure<>(
           "a resistance",
-          "500 ohm",
           List.of(new Measure.UnitName("ohm", 1), new Measure.UnitName("kohm", 1000)),
           Ohms::new);
 

@@ -12,7 +12,6 @@ public record PeakVolts(double value) implements Quantity, Comparable<PeakVolts>
   public static final Measure<PeakVolts> MEASURE =
       new Measure<>(
           "a peak voltage",
-          "400 V peak",
           List.of(new Measure.UnitName("V peak", 1), new Measure.UnitName("kV peak", 1000)),
           PeakVolts::new);
 

@@ -7,8 +7,7 @@ public record Percent(double value) implements Quantity, Comparable<Percent> {
 
   /** Reads a share from text such as {@code 20 percent}. */
   public static final Measure<Percent> MEASURE =
-      new Measure<>(
-          "a share", "20 percent", List.of(new Measure.UnitName("percent", 1)), Percent::new);
+      new Measure<>("a share", List.of(new Measure.UnitName("percent", 1)), Percent::new);
 
   public Percent {
     Quantity.requireFinite(value);

@@ -9,7 +9,6 @@ public record Seconds(double value) implements Quantity, Comparable<Seconds> {
   public static final Measure<Seconds> MEASURE =
       new Measure<>(
           "a time",
-          "10 s",
           List.of(
               new Measure.UnitName("s", 1),
               new Measure.UnitName("ms", 0.001),

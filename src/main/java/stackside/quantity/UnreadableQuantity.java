@@ -19,7 +19,7 @@ public final class UnreadableQuantity extends IllegalArgumentException {
     return String.valueOf(getMessage());
   }
 
-  /** How such a quantity is written, by an example that is no recommendation. */
+  /** How such a quantity is written, without any number that could be taken for advice. */
   public String hint() {
     return hint;
   }

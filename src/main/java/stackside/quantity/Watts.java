@@ -7,7 +7,7 @@ public record Watts(double value) implements Quantity, Comparable<Watts> {
 
   /** Reads a power from text such as {@code 30 W}. */
   public static final Measure<Watts> MEASURE =
-      new Measure<>("a power", "30 W", List.of(new Measure.UnitName("W", 1)), Watts::new);
+      new Measure<>("a power", List.of(new Measure.UnitName("W", 1)), Watts::new);
 
   public Watts {
     Quantity.requireFinite(value);

@@ -55,7 +55,8 @@ class MeasureTest {
             UnreadableQuantity.class,
             unreadable -> {
               assertThat(unreadable.problem()).isEqualTo(problem);
-              assertThat(unreadable.hint()).isEqualTo("write a power in the form '30 W'");
+              assertThat(unreadable.hint())
+                  .isEqualTo("write a power as a plain number, a space and W");
             });
   }
 
