@@ -227,7 +227,9 @@ final class UnitAssembly {
     List<T> whole = new ArrayList<>();
     for (Piece row : rows.orElse(List.of())) {
       int mark = findings.mark();
-      Optional<T> bound = item(type, row);
+      Piece readable =
+          file == Layout.Single.PROGRAM_READINGS ? PedalRow.readable(row, findings) : row;
+      Optional<T> bound = item(type, readable);
       if (findings.errorsSince(mark).isEmpty()) {
         bound.ifPresent(whole::add);
       }
