@@ -1,0 +1,83 @@
+package stackside.derive.signed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * One fact that differs between what was signed and what stands now.
+ *
+ * @param name where it is, from the outside in: {@code settings yellow limit}
+ * @param before absent where it is new
+ * @param after absent where it is gone
+ */
+public record FactChange(String name, Optional<String> before, Optional<String> after) {
+
+  /** Every difference between two lists of facts, by name. */
+  public static List<FactChange> between(Json.Members before, Json.Members after) {
+    SortedMap<String, String> old = leaves(before);
+    SortedMap<String, String> now = leaves(after);
+    Set<String> names = new TreeSet<>(old.keySet());
+    names.addAll(now.keySet());
+    return names.stream()
+        .map(
+            name ->
+                new FactChange(
+                    name, Optional.ofNullable(old.get(name)), Optional.ofNullable(now.get(name))))
+        .filter(change -> !change.before().equals(change.after()))
+        .toList();
+  }
+
+  /** The change in words: {@code settings yellow limit: 60 W → 50 W}. */
+  public String words() {
+    return name + ": " + before.orElse("nothing") + " → " + after.orElse("nothing");
+  }
+
+  private static SortedMap<String, String> leaves(Json value) {
+    SortedMap<String, String> leaves = new TreeMap<>();
+    collect("", value, leaves);
+    return leaves;
+  }
+
+  private static void collect(String name, Json value, SortedMap<String, String> leaves) {
+    if (value instanceof Json.Members members) {
+      for (Map.Entry<String, Json> member : members.values().entrySet()) {
+        collect(joined(name, member.getKey()), member.getValue(), leaves);
+      }
+    } else if (value instanceof Json.Items items) {
+      collectItems(name, items, leaves);
+    } else if (value instanceof Json.Text text) {
+      leaves.put(name, text.value());
+    } else {
+      leaves.put(name, CanonicalJson.of(value));
+    }
+  }
+
+  /** Plain texts are one fact together; other items go by their id, or else by their number. */
+  private static void collectItems(
+      String name, Json.Items items, SortedMap<String, String> leaves) {
+    List<String> texts = new ArrayList<>();
+    int number = 0;
+    for (Json item : items.values()) {
+      number++;
+      if (item instanceof Json.Members members) {
+        String own = members.text("id").orElse(String.valueOf(number));
+        collect(joined(name, own), members, leaves);
+      } else {
+        texts.add(item instanceof Json.Text text ? text.value() : CanonicalJson.of(item));
+      }
+    }
+    if (!texts.isEmpty()) {
+      leaves.put(name, String.join(", ", texts));
+    }
+  }
+
+  private static String joined(String name, String member) {
+    return name.isEmpty() ? member : name + " " + member;
+  }
+}
