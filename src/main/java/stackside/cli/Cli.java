@@ -33,6 +33,7 @@ public final class Cli {
   private CommandLine commandLine() {
     return new CommandLine(new Stackside())
         .addSubcommand(new CheckCommand(desk))
+        .addSubcommand(new DraftCommand(desk))
         .addSubcommand(new ExplainCommand(desk))
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import stackside.check.RulePage;
+import stackside.content.NearNames;
 import stackside.source.Fault;
 
 /** Says what a rule means, with a wrong and a right example. */
@@ -42,7 +43,12 @@ final class ExplainCommand implements Callable<Integer> {
     if (fault.isPresent()) {
       return fault.get();
     }
-    throw new UsageException("there is no rule '" + id + "'; 'stackside explain' lists all");
+    List<String> near = NearNames.of(id, faults.stream().map(Fault::id).toList());
+    throw new UsageException(
+        "there is no rule '"
+            + id
+            + "'; "
+            + (near.isEmpty() ? "'stackside explain' lists all" : NearNames.question(near)));
   }
 
   private void explain(Fault fault) {

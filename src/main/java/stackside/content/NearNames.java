@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
  * Finds the names that somebody may have meant: at most four, at most a third of the letters apart.
  * Digits are never guessed.
  */
-final class NearNames {
+public final class NearNames {
   private static final int MOST = 4;
 
   private NearNames() {}
@@ -18,7 +18,7 @@ final class NearNames {
   private record Near(String name, int distance) {}
 
   /** The names near to what was written, nearest first. */
-  static List<String> of(String written, Collection<String> known) {
+  public static List<String> of(String written, Collection<String> known) {
     String word = written.toLowerCase(Locale.ROOT);
     int reach = word.length() / 3;
     String digits = digits(word);
@@ -35,7 +35,7 @@ final class NearNames {
   }
 
   /** The question that a message asks about near names. */
-  static String question(List<String> names) {
+  public static String question(List<String> names) {
     return "did you mean " + quoted(names, " or ") + "?";
   }
 

@@ -1,0 +1,67 @@
+package stackside.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import stackside.publish.OutputFolder;
+
+/** Builds a marked preview, even with problems. */
+@Command(
+    name = "draft",
+    description = {
+      "Builds a preview of the site and the cards, marked DRAFT throughout.",
+      "Content with problems is built too; they stand on a page of their own."
+    })
+final class DraftCommand implements Callable<Integer> {
+  private final Desk desk;
+
+  @Mixin private Asked asked;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description = "Where the preview goes; '${DEFAULT-VALUE}' if none is named.")
+  private Path out = Path.of("target", "draft");
+
+  DraftCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() throws IOException, UsageException {
+    Path content = desk.contentFolder(asked);
+    Path target = desk.outputFolder(out, content);
+    Outcome outcome;
+    try (Progress progress = desk.progress();
+        OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
+      Edition edition = Edition.draft(content, desk.day(asked), progress);
+      List<String> notices = new ArrayList<>(folder.notices());
+      Optional<Outcome.Written> written = Optional.empty();
+      if (edition.files().isEmpty()) {
+        notices.add("nothing was built, for the unit itself could not be read");
+      } else {
+        progress.stage("writing files");
+        OutputFolder.Replaced replaced = folder.replace(edition.files());
+        written =
+            Optional.of(
+                new Outcome.Written(
+                    out, replaced.files(), replaced.changed(), out.resolve("index.html")));
+      }
+      outcome =
+          new Outcome(
+              "draft",
+              desk.day(asked),
+              edition.judged().reading().sources(),
+              edition.judged().problems(),
+              notices,
+              written);
+    }
+    return desk.close(asked, outcome);
+  }
+}

@@ -1,0 +1,50 @@
+package stackside.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import stackside.derive.Analysis;
+import stackside.render.Marking;
+import stackside.render.OutputFile;
+import stackside.render.Publication;
+import stackside.render.card.CardRenderer;
+import stackside.render.card.RenderedCards;
+import stackside.render.plan.CardPlan;
+import stackside.render.plan.CardPlanner;
+
+/**
+ * The files of one edition, with what was found wrong on the way to them.
+ *
+ * @param files none where the unit itself could not be read
+ */
+record Edition(Judged judged, List<OutputFile> files) {
+
+  Edition {
+    files = List.copyOf(files);
+  }
+
+  /** Reads, judges and renders a preview. */
+  static Edition draft(Path content, LocalDate on, Progress progress) throws IOException {
+    progress.stage("reading and judging the content");
+    Judged judged = Judged.of(content);
+    Optional<Analysis> analysis = judged.analysis();
+    return analysis.isEmpty()
+        ? new Edition(judged, List.of())
+        : rendered(judged, analysis.get(), on, progress);
+  }
+
+  private static Publication publication(Judged judged, Analysis analysis, LocalDate on) {
+    return new Publication(analysis, judged.problems(), Faults.all(), Marking.DRAFT, on);
+  }
+
+  private static Edition rendered(
+      Judged judged, Analysis analysis, LocalDate on, Progress progress) {
+    progress.stage("painting the cards");
+    Publication first = publication(judged, analysis, on);
+    List<CardPlan> plans = CardPlanner.plans(first);
+    RenderedCards cards = CardRenderer.render(first, plans);
+    return new Edition(judged.with(cards.problems()), cards.files());
+  }
+}
