@@ -17,13 +17,19 @@ import stackside.model.Unit;
  *
  * @param outcomes by room, asset, profile, fault
  * @param signs the same, summed up for each room and asset, worst first
+ * @param shared the signs grouped by what is seen and heard
  * @param unbuilt answers whose instrument reaches its socket by nothing that the room keeps
  */
-public record Circuits(List<Outcome> outcomes, List<FailureSign> signs, List<Unbuilt> unbuilt) {
+public record Circuits(
+    List<Outcome> outcomes,
+    List<FailureSign> signs,
+    List<SharedSign> shared,
+    List<Unbuilt> unbuilt) {
 
   public Circuits {
     outcomes = List.copyOf(outcomes);
     signs = List.copyOf(signs);
+    shared = List.copyOf(shared);
     unbuilt = List.copyOf(unbuilt);
   }
 
@@ -35,16 +41,19 @@ public record Circuits(List<Outcome> outcomes, List<FailureSign> signs, List<Unb
     Readings readings = Readings.of(unit);
     List<Outcome> outcomes = new ArrayList<>();
     List<FailureSign> signs = new ArrayList<>();
+    List<SharedSign> shared = new ArrayList<>();
     List<Unbuilt> unbuilt = new ArrayList<>();
     for (Room room : unit.rooms()) {
       for (Fact<Asset> standing : room.assets()) {
         Asset asset = standing.value();
         List<Outcome> here = outcomes(unit, readings, room, asset, unbuilt);
         outcomes.addAll(here);
-        signs.addAll(FailureSigns.of(unit, here));
+        List<FailureSign> lines = FailureSigns.of(unit, here);
+        signs.addAll(lines);
+        shared.addAll(SharedSign.among(lines));
       }
     }
-    return new Circuits(outcomes, signs, unbuilt);
+    return new Circuits(outcomes, signs, shared, unbuilt);
   }
 
   private static List<Outcome> outcomes(

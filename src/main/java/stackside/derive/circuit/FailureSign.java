@@ -43,6 +43,11 @@ public record FailureSign(
     fitting = List.copyOf(fitting);
   }
 
+  /** What is seen at the tip, as part of the sign. */
+  public Tissue tissue() {
+    return Tissue.of(reach);
+  }
+
   public Item item() {
     return Item.of(fault);
   }

@@ -1,0 +1,105 @@
+package stackside.derive.program;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stackside.model.Asset;
+import stackside.model.Profile;
+import stackside.model.Room;
+import stackside.model.Settings;
+import stackside.model.StoredProgram;
+import stackside.model.Unit;
+
+/**
+ * Every approved profile with a stored program against every asset that it is used on, by asset and
+ * in the order of the content.
+ */
+public record ProgramChecks(List<ProgramCheck> all) {
+
+  public ProgramChecks {
+    all = List.copyOf(all);
+  }
+
+  /** The checks as they stand on a day. */
+  public static ProgramChecks onDay(Unit unit, LocalDate day) {
+    Readings readings = Readings.onDay(unit, day);
+    List<ProgramCheck> all = new ArrayList<>();
+    for (Asset asset : unit.assets()) {
+      List<Approved> approved = approvedOn(unit, asset);
+      approved.forEach(each -> all.add(check(asset, each, approved, readings)));
+    }
+    return new ProgramChecks(all);
+  }
+
+  private record Approved(Profile profile, Settings settings, StoredProgram program) {
+    int slot() {
+      return program.slot().value();
+    }
+
+    boolean isIn(SlotReading reading) {
+      return Comparison.of(settings, program, reading).isEmpty();
+    }
+  }
+
+  /** The profiles with a stored program that some room with this asset offers. */
+  private static List<Approved> approvedOn(Unit unit, Asset asset) {
+    List<Room> rooms = unit.roomsWith(asset);
+    return unit.profilesOn(asset.machine().value()).stream()
+        .filter(profile -> rooms.stream().anyMatch(room -> serves(unit, room, profile)))
+        .flatMap(profile -> approved(profile).stream())
+        .toList();
+  }
+
+  private static boolean serves(Unit unit, Room room, Profile profile) {
+    return unit.profilesServing(room).stream().anyMatch(each -> each.id().equals(profile.id()));
+  }
+
+  private static Optional<Approved> approved(Profile profile) {
+    return profile
+        .settings()
+        .flatMap(
+            settings ->
+                settings.program().map(program -> new Approved(profile, settings, program)));
+  }
+
+  private static ProgramCheck check(
+      Asset asset, Approved approved, List<Approved> others, Readings readings) {
+    Optional<SlotReading> reading = readings.of(asset, approved.slot());
+    List<Mismatch> mismatches =
+        reading
+            .filter(SlotReading::counts)
+            .map(read -> Comparison.of(approved.settings(), approved.program(), read))
+            .orElse(List.of());
+    Optional<Integer> swapped =
+        mismatches.isEmpty()
+            ? Optional.empty()
+            : reading.flatMap(read -> swapped(asset, approved, read, others, readings));
+    return new ProgramCheck(
+        asset,
+        approved.profile(),
+        approved.settings(),
+        approved.program(),
+        reading,
+        mismatches,
+        swapped);
+  }
+
+  /** The slot that holds what is approved here, while this one holds what is approved there. */
+  private static Optional<Integer> swapped(
+      Asset asset, Approved here, SlotReading readHere, List<Approved> others, Readings readings) {
+    return others.stream()
+        .filter(there -> there.slot() != here.slot() && there.isIn(readHere))
+        .filter(
+            there ->
+                readings.of(asset, there.slot()).stream()
+                    .anyMatch(readThere -> readThere.counts() && here.isIn(readThere)))
+        .map(Approved::slot)
+        .findFirst();
+  }
+
+  /** The checks of one asset. */
+  public List<ProgramCheck> of(Asset asset) {
+    return all.stream().filter(check -> check.asset().id().equals(asset.id())).toList();
+  }
+}
