@@ -3,6 +3,10 @@ package stackside.derive;
 import java.util.List;
 import stackside.derive.circuit.Circuits;
 import stackside.derive.coverage.Coverage;
+import stackside.derive.difference.Differences;
+import stackside.derive.difference.Place;
+import stackside.derive.drill.DrillOrder;
+import stackside.derive.guidance.Questions;
 import stackside.derive.neutral.ElectrodeLoad;
 import stackside.derive.output.Outputs;
 import stackside.derive.voltage.VoltageCheck;
@@ -16,6 +20,9 @@ import stackside.model.Unit;
  * @param voltages peak voltages against ratings
  * @param electrodeLoads what the settings ask of their neutral electrodes
  * @param circuits what becomes of the current when one thing goes wrong
+ * @param questions what would be asked about answers and machines
+ * @param drillOrders the drills with enough counts
+ * @param differences every place against every other, both ways
  */
 public record Analysis(
     Unit unit,
@@ -23,21 +30,42 @@ public record Analysis(
     Outputs outputs,
     List<VoltageCheck> voltages,
     List<ElectrodeLoad> electrodeLoads,
-    Circuits circuits) {
+    Circuits circuits,
+    Questions questions,
+    List<DrillOrder> drillOrders,
+    List<Differences> differences) {
 
   public Analysis {
     voltages = List.copyOf(voltages);
     electrodeLoads = List.copyOf(electrodeLoads);
+    drillOrders = List.copyOf(drillOrders);
+    differences = List.copyOf(differences);
   }
 
   /** Works out all analyses of a unit. */
   public static Analysis of(Unit unit) {
+    Coverage coverage = Coverage.of(unit);
+    Circuits circuits = Circuits.of(unit);
     return new Analysis(
         unit,
-        Coverage.of(unit),
+        coverage,
         Outputs.of(unit),
         VoltageCheck.of(unit),
         ElectrodeLoad.of(unit),
-        Circuits.of(unit));
+        circuits,
+        Questions.of(unit),
+        unit.drills().stream().flatMap(drill -> DrillOrder.of(drill).stream()).toList(),
+        differences(unit, coverage, circuits));
+  }
+
+  private static List<Differences> differences(Unit unit, Coverage coverage, Circuits circuits) {
+    List<Place> places = Differences.places(unit);
+    return places.stream()
+        .flatMap(
+            from ->
+                places.stream()
+                    .filter(to -> !to.is(from))
+                    .map(to -> Differences.between(unit, coverage, circuits, from, to)))
+        .toList();
   }
 }

@@ -1,0 +1,136 @@
+package stackside.derive.difference;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.derive.circuit.FailureSign;
+import stackside.derive.circuit.OutcomeClass;
+import stackside.derive.coverage.Cell;
+import stackside.model.Accessory;
+import stackside.model.Condition;
+import stackside.model.FootSwitch;
+import stackside.model.Instrument;
+import stackside.model.MonitorKind;
+import stackside.model.Pedal;
+import stackside.model.Response;
+import stackside.model.SelectionKind;
+import stackside.model.SingleFault;
+import stackside.model.Socket;
+
+/** One thing that is different between the room one comes from and the room one goes to. */
+public sealed interface Difference {
+
+  Rank rank();
+
+  /**
+   * The same fault comes to something else.
+   *
+   * @param fromSigns the failure signs where one comes from
+   * @param toSigns the failure signs where one goes to
+   */
+  record FaultComesToElse(
+      SingleFault fault,
+      OutcomeClass from,
+      OutcomeClass to,
+      List<FailureSign> fromSigns,
+      List<FailureSign> toSigns)
+      implements Difference {
+    public FaultComesToElse {
+      fromSigns = List.copyOf(fromSigns);
+      toSigns = List.copyOf(toSigns);
+    }
+
+    @Override
+    public Rank rank() {
+      return to.silent() ? Rank.SILENT : Rank.ALARM;
+    }
+  }
+
+  /** The live socket gets selected in another way. */
+  record SelectedElsewise(SelectionKind from, SelectionKind to) implements Difference {
+    @Override
+    public Rank rank() {
+      return Rank.SILENT;
+    }
+  }
+
+  /** The neutral electrode is watched in another way. */
+  record WatchedElsewise(MonitorKind from, MonitorKind to) implements Difference {
+    @Override
+    public Rank rank() {
+      return from.compareTo(to) < 0 ? Rank.SILENT : Rank.ALARM;
+    }
+  }
+
+  /** The pedals lie in another order, or are others. */
+  record OtherPedals(FootSwitch from, FootSwitch to) implements Difference {
+    @Override
+    public Rank rank() {
+      return Rank.SILENT;
+    }
+
+    static boolean same(FootSwitch one, FootSwitch other) {
+      return meanings(one).equals(meanings(other));
+    }
+
+    private static List<List<Object>> meanings(FootSwitch footSwitch) {
+      return footSwitch.pedals().stream().map(OtherPedals::meaning).toList();
+    }
+
+    private static List<Object> meaning(Pedal pedal) {
+      return List.of(pedal.colour().value(), pedal.does().value());
+    }
+  }
+
+  /** The same number or the same name stands for another program. */
+  record ProgramMeansElse(ProgramInUse from, ProgramInUse to) implements Difference {
+    @Override
+    public Rank rank() {
+      return Rank.SILENT;
+    }
+  }
+
+  /** The same question has an answer of another kind: with current, cold, or not approved. */
+  record AnswerOfOtherKind(Cell from, Cell to) implements Difference {
+    @Override
+    public Rank rank() {
+      return Rank.SILENT;
+    }
+  }
+
+  /** The machine answers a condition in another way. */
+  record AnsweredElsewise(Condition condition, Optional<Response> from, Optional<Response> to)
+      implements Difference {
+    @Override
+    public Rank rank() {
+      return Rank.ALARM;
+    }
+  }
+
+  /** The same instrument goes into a socket of another label. */
+  record OtherSocket(Instrument instrument, List<Socket> from, List<Socket> to)
+      implements Difference {
+    public OtherSocket {
+      from = List.copyOf(from);
+      to = List.copyOf(to);
+    }
+
+    @Override
+    public Rank rank() {
+      return Rank.LABEL;
+    }
+  }
+
+  /** Something is kept only where one comes from, or only where one goes to. */
+  record KeptInOneOnly(Accessory accessory, Side side) implements Difference {
+    @Override
+    public Rank rank() {
+      return Rank.LABEL;
+    }
+
+    /** Where it is kept. */
+    public enum Side {
+      FROM,
+      TO
+    }
+  }
+}

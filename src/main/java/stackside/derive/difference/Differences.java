@@ -1,0 +1,255 @@
+package stackside.derive.difference;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.derive.circuit.Circuits;
+import stackside.derive.circuit.FailureSign;
+import stackside.derive.circuit.OutcomeClass;
+import stackside.derive.coverage.Cell;
+import stackside.derive.coverage.Coverage;
+import stackside.model.Accessory;
+import stackside.model.Answer;
+import stackside.model.Cold;
+import stackside.model.Condition;
+import stackside.model.Fact;
+import stackside.model.FootSwitch;
+import stackside.model.Instrument;
+import stackside.model.Kept;
+import stackside.model.Machine;
+import stackside.model.NotApproved;
+import stackside.model.Profile;
+import stackside.model.Response;
+import stackside.model.SingleFault;
+import stackside.model.Socket;
+import stackside.model.ThingId;
+import stackside.model.Unit;
+
+/**
+ * What is different at the generator one goes to, for somebody used to the one they come from; the
+ * most dangerous first.
+ */
+public record Differences(Place from, Place to, List<Difference> all) {
+
+  public Differences {
+    all = List.copyOf(all);
+  }
+
+  /** Every generator in every room of a unit. */
+  public static List<Place> places(Unit unit) {
+    return unit.rooms().stream()
+        .flatMap(room -> room.assets().stream().map(asset -> new Place(room, asset.value())))
+        .toList();
+  }
+
+  /** Compares two places. */
+  public static Differences between(
+      Unit unit, Coverage coverage, Circuits circuits, Place from, Place to) {
+    List<Difference> all = new ArrayList<>();
+    selection(from.machine(), to.machine(), all);
+    faults(circuits, from, to, all);
+    pedals(unit, from, to, all);
+    answers(coverage, from, to, all);
+    programs(unit, from, to, all);
+    conditions(from.machine(), to.machine(), all);
+    sockets(unit, from, to, all);
+    kept(from, to, all);
+    all.sort(Comparator.comparing(Difference::rank));
+    return new Differences(from, to, all);
+  }
+
+  private static void selection(Machine from, Machine to, List<Difference> all) {
+    if (from.selectsSocket().value() != to.selectsSocket().value()) {
+      all.add(
+          new Difference.SelectedElsewise(
+              from.selectsSocket().value(), to.selectsSocket().value()));
+    }
+    if (from.monitor().value() != to.monitor().value()) {
+      all.add(new Difference.WatchedElsewise(from.monitor().value(), to.monitor().value()));
+    }
+  }
+
+  private static void faults(Circuits circuits, Place from, Place to, List<Difference> all) {
+    List<FailureSign> fromSigns = circuits.signsIn(from.room(), from.asset());
+    List<FailureSign> toSigns = circuits.signsIn(to.room(), to.asset());
+    for (SingleFault fault : SingleFault.values()) {
+      List<FailureSign> here = of(fromSigns, fault);
+      List<FailureSign> there = of(toSigns, fault);
+      worst(here)
+          .ifPresent(
+              before ->
+                  worst(there)
+                      .filter(after -> after != before)
+                      .ifPresent(
+                          after ->
+                              all.add(
+                                  new Difference.FaultComesToElse(
+                                      fault, before, after, here, there))));
+    }
+  }
+
+  private static List<FailureSign> of(List<FailureSign> signs, SingleFault fault) {
+    return signs.stream().filter(sign -> sign.fault() == fault).toList();
+  }
+
+  private static Optional<OutcomeClass> worst(List<FailureSign> signs) {
+    return signs.stream().map(FailureSign::outcomeClass).min(Comparator.naturalOrder());
+  }
+
+  private static void pedals(Unit unit, Place from, Place to, List<Difference> all) {
+    List<FootSwitch> here = unit.footSwitchesFor(from.room(), from.machine());
+    List<FootSwitch> there = unit.footSwitchesFor(to.room(), to.machine());
+    for (FootSwitch other : there) {
+      here.stream()
+          .findFirst()
+          .filter(used -> here.stream().noneMatch(each -> Difference.OtherPedals.same(each, other)))
+          .ifPresent(used -> all.add(new Difference.OtherPedals(used, other)));
+    }
+  }
+
+  private static void answers(Coverage coverage, Place from, Place to, List<Difference> all) {
+    Map<List<ThingId>, Cell> asked = new LinkedHashMap<>();
+    coverage.of(from.room(), from.asset()).forEach(cell -> asked.put(question(cell), cell));
+    for (Cell there : coverage.of(to.room(), to.asset())) {
+      Cell here = asked.get(question(there));
+      if (here != null
+          && kind(here).isPresent()
+          && kind(there).isPresent()
+          && !kind(here).equals(kind(there))) {
+        all.add(new Difference.AnswerOfOtherKind(here, there));
+      }
+    }
+  }
+
+  private static List<ThingId> question(Cell cell) {
+    return List.of(cell.lesion().id(), cell.site().id(), cell.step().id(), cell.patients().id());
+  }
+
+  private enum AnswerKind {
+    CURRENT,
+    COLD,
+    NOT_APPROVED
+  }
+
+  private static Optional<AnswerKind> kind(Cell cell) {
+    return cell.cover().answer().map(Profile::answer).map(Differences::kind);
+  }
+
+  private static AnswerKind kind(Answer answer) {
+    if (answer instanceof Cold) {
+      return AnswerKind.COLD;
+    }
+    return answer instanceof NotApproved ? AnswerKind.NOT_APPROVED : AnswerKind.CURRENT;
+  }
+
+  private static void programs(Unit unit, Place from, Place to, List<Difference> all) {
+    List<ProgramInUse> here = ProgramInUse.of(profilesAt(unit, from));
+    List<ProgramInUse> there = ProgramInUse.of(profilesAt(unit, to));
+    for (ProgramInUse old : here) {
+      for (ProgramInUse other : there) {
+        boolean alike = old.slot() == other.slot() || old.shownAs().equals(other.shownAs());
+        if (alike && !old.means(other)) {
+          all.add(new Difference.ProgramMeansElse(old, other));
+        }
+      }
+    }
+  }
+
+  private static List<Profile> profilesAt(Unit unit, Place place) {
+    return unit.profilesServing(place.room()).stream()
+        .filter(profile -> profile.machine().value().id().equals(place.machine().id()))
+        .toList();
+  }
+
+  private static void conditions(Machine from, Machine to, List<Difference> all) {
+    for (Condition condition : Condition.values()) {
+      Optional<Response> here = Optional.ofNullable(from.answers().get(condition));
+      Optional<Response> there = Optional.ofNullable(to.answers().get(condition));
+      if (!here.map(Look::of).equals(there.map(Look::of))) {
+        all.add(new Difference.AnsweredElsewise(condition, here, there));
+      }
+    }
+  }
+
+  /** What is seen and heard, wherever it was written and however it is known. */
+  private record Look(
+      Optional<Object> tone,
+      Map<String, String> lamps,
+      Optional<String> display,
+      Optional<Object> output) {
+    static Look of(Response response) {
+      Map<String, String> lamps = new LinkedHashMap<>();
+      response.lamps().forEach((lamp, colour) -> lamps.put(lamp.slug(), colour.value()));
+      return new Look(
+          response.tone().map(Fact::value),
+          lamps,
+          response.display().map(Fact::value),
+          response.output().map(Fact::value));
+    }
+  }
+
+  private static void sockets(Unit unit, Place from, Place to, List<Difference> all) {
+    Map<ThingId, List<Socket>> here = sockets(profilesAt(unit, from));
+    Map<ThingId, List<Socket>> there = sockets(profilesAt(unit, to));
+    for (Instrument instrument : unit.instruments()) {
+      List<Socket> old = here.getOrDefault(instrument.id(), List.of());
+      List<Socket> other = there.getOrDefault(instrument.id(), List.of());
+      if (!old.isEmpty() && !other.isEmpty() && !labels(old).equals(labels(other))) {
+        all.add(new Difference.OtherSocket(instrument, old, other));
+      }
+    }
+  }
+
+  private static List<String> labels(List<Socket> sockets) {
+    return sockets.stream().map(socket -> socket.label().value()).sorted().toList();
+  }
+
+  private static Map<ThingId, List<Socket>> sockets(List<Profile> profiles) {
+    Map<ThingId, List<Socket>> sockets = new LinkedHashMap<>();
+    for (Profile profile : profiles) {
+      profile
+          .settings()
+          .ifPresent(
+              settings -> {
+                List<Socket> known =
+                    sockets.computeIfAbsent(
+                        settings.instrument().value().id(), id -> new ArrayList<>());
+                Socket socket = settings.socket().value();
+                if (known.stream().noneMatch(each -> each.id().equals(socket.id()))) {
+                  known.add(socket);
+                }
+              });
+    }
+    return sockets;
+  }
+
+  private static void kept(Place from, Place to, List<Difference> all) {
+    onlyIn(from, to, Difference.KeptInOneOnly.Side.FROM, all);
+    onlyIn(to, from, Difference.KeptInOneOnly.Side.TO, all);
+  }
+
+  private static void onlyIn(
+      Place here, Place there, Difference.KeptInOneOnly.Side side, List<Difference> all) {
+    kept(here.room().keeps())
+        .filter(
+            accessory ->
+                kept(there.room().keeps()).noneMatch(each -> each.id().equals(accessory.id())))
+        .forEach(accessory -> all.add(new Difference.KeptInOneOnly(accessory, side)));
+  }
+
+  private static Stream<Accessory> kept(Kept keeps) {
+    return Stream.<List<? extends Fact<? extends Accessory>>>of(
+            keeps.instruments(), keeps.cables(), keeps.neutralElectrodes())
+        .flatMap(List::stream)
+        .map(Fact::value);
+  }
+
+  /** The differences of a rank, in the order found. */
+  public List<Difference> ranked(Rank rank) {
+    return all.stream().filter(difference -> difference.rank() == rank).toList();
+  }
+}

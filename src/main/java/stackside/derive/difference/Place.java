@@ -1,0 +1,18 @@
+package stackside.derive.difference;
+
+import stackside.model.Asset;
+import stackside.model.Machine;
+import stackside.model.Room;
+
+/** A room at one of its generators. */
+public record Place(Room room, Asset asset) {
+
+  public Machine machine() {
+    return asset.machine().value();
+  }
+
+  /** Whether it is the same generator in the same room. */
+  public boolean is(Place other) {
+    return room.id().equals(other.room.id()) && asset.id().equals(other.asset.id());
+  }
+}

@@ -1,0 +1,57 @@
+package stackside.derive.difference;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import stackside.model.Fact;
+import stackside.model.Lesion;
+import stackside.model.Profile;
+import stackside.model.Site;
+import stackside.model.StoredProgram;
+import stackside.model.ThingId;
+
+/** A stored program with what it is approved for at one place. */
+public record ProgramInUse(int slot, String shownAs, List<Profile> profiles) {
+  public ProgramInUse {
+    profiles = List.copyOf(profiles);
+  }
+
+  static List<ProgramInUse> of(List<Profile> profiles) {
+    TreeMap<Integer, List<Profile>> bySlot = new TreeMap<>();
+    TreeMap<Integer, String> names = new TreeMap<>();
+    for (Profile profile : profiles) {
+      profile
+          .settings()
+          .flatMap(settings -> settings.program())
+          .ifPresent(
+              (StoredProgram program) -> {
+                int slot = program.slot().value();
+                bySlot.computeIfAbsent(slot, each -> new ArrayList<>()).add(profile);
+                names.putIfAbsent(slot, program.shownAs().value());
+              });
+    }
+    List<ProgramInUse> programs = new ArrayList<>();
+    bySlot.forEach(
+        (slot, all) -> programs.add(new ProgramInUse(slot, names.getOrDefault(slot, ""), all)));
+    return programs;
+  }
+
+  /** Whether somebody who takes one for the other would use it for something else. */
+  boolean means(ProgramInUse other) {
+    return purpose().equals(other.purpose());
+  }
+
+  private TreeSet<List<ThingId>> purpose() {
+    TreeSet<List<ThingId>> purpose =
+        new TreeSet<>((one, other) -> one.toString().compareTo(other.toString()));
+    for (Profile profile : profiles) {
+      for (Fact<Lesion> lesion : profile.lesions()) {
+        for (Site site : profile.allSites()) {
+          purpose.add(List.of(lesion.value().id(), site.id(), profile.step().value().id()));
+        }
+      }
+    }
+    return purpose;
+  }
+}

@@ -1,0 +1,34 @@
+package stackside.derive.guidance;
+
+import java.util.List;
+import stackside.model.Unit;
+
+/**
+ * Everything that would be asked about a unit's answers and machines.
+ *
+ * @param walls the same mode set higher at a thinner wall
+ * @param coldSnare current where a cold snare is recommended
+ * @param sparks soft modes that can spark and cuts that cannot
+ * @param overMost modes over the most that a machine may deliver
+ */
+public record Questions(
+    List<WallQuestion> walls,
+    List<ColdSnareQuestion> coldSnare,
+    List<SparkQuestion> sparks,
+    List<OverMost> overMost) {
+
+  public Questions {
+    walls = List.copyOf(walls);
+    coldSnare = List.copyOf(coldSnare);
+    sparks = List.copyOf(sparks);
+    overMost = List.copyOf(overMost);
+  }
+
+  public static Questions of(Unit unit) {
+    return new Questions(
+        WallQuestion.of(unit),
+        ColdSnareQuestion.of(unit),
+        SparkQuestion.of(unit),
+        OverMost.of(unit));
+  }
+}
