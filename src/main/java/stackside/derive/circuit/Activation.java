@@ -19,16 +19,42 @@ import stackside.model.Tone;
 /**
  * A pedal pressed in a state of the circuit: which sockets go live, what the machine meets, what it
  * shows and sounds, and how the current gets back.
- *
- * @param meaning what the pressed pedal does in the program in force
  */
-record Activation(CircuitState state, PedalMeaning meaning) {
+final class Activation {
+  private final CircuitState state;
+  private final PedalMeaning meaning;
+  private final List<Socket> candidates;
+  private final List<Occupant> reached;
+  private final Optional<Condition> condition;
+  private final Optional<Response> answer;
+
+  /**
+   * Presses a pedal.
+   *
+   * @param meaning what the pressed pedal does in the program in force
+   */
+  Activation(CircuitState state, PedalMeaning meaning) {
+    this.state = state;
+    this.meaning = meaning;
+    this.candidates = asked() ? candidates() : List.of();
+    this.reached = reached();
+    this.condition =
+        Stream.of(Condition.values())
+            .filter(this::meets)
+            .min(Comparator.comparingInt(Activation::precedence));
+    this.answer =
+        condition
+            .flatMap(met -> Optional.ofNullable(state.machine().answers().get(met)))
+            .filter(Activation::isKnown);
+  }
 
   /** What the machine meets; where several things are wrong, what it reports first. */
   Optional<Condition> condition() {
-    return Stream.of(Condition.values())
-        .filter(this::meets)
-        .min(Comparator.comparingInt(Activation::precedence));
+    return condition;
+  }
+
+  PedalMeaning meaning() {
+    return meaning;
   }
 
   private static int precedence(Condition condition) {
@@ -54,7 +80,7 @@ record Activation(CircuitState state, PedalMeaning meaning) {
       case SELECTED_SOCKET_EMPTY -> asked() && feelsNoPlug();
       case ARGON_EMPTY ->
           kind().stream().anyMatch(EnergyKind.ARGON::equals) && state.argon() == Supply.MISSING;
-      case INSTRUMENT_CIRCUIT_OPEN -> asked() && reached().isEmpty();
+      case INSTRUMENT_CIRCUIT_OPEN -> asked() && reached.isEmpty();
     };
   }
 
@@ -68,18 +94,47 @@ record Activation(CircuitState state, PedalMeaning meaning) {
   }
 
   /** The sockets that the pedal would make live, if nothing stopped it. */
-  List<Socket> candidates() {
-    if (!asked()) {
-      return List.of();
+  private List<Socket> candidates() {
+    if (state.selectedBy() == SelectedBy.FIXED) {
+      return alwaysLive();
     }
-    return state.selected().map(List::of).orElseGet(this::allOfTheKind).stream()
-        .filter(this::carries)
-        .toList();
+    return state.selected().stream().filter(this::carries).toList();
   }
 
-  /** On a machine with nothing to select, every socket of the mode's kind goes live together. */
-  private List<Socket> allOfTheKind() {
-    return state.selectedBy() == SelectedBy.FIXED ? state.machine().sockets() : List.of();
+  /**
+   * Where nothing is ever selected, the mode's kind decides: the socket that is live from power-on
+   * if it is of that kind, else every socket of that kind together.
+   */
+  private List<Socket> alwaysLive() {
+    List<Socket> ofTheKind =
+        state.machine().sockets().stream().filter(this::carries).filter(this::isMeant).toList();
+    List<Socket> fromPowerOn =
+        ofTheKind.stream()
+            .filter(
+                socket ->
+                    state.machine().socketAtPowerOn().stream()
+                        .anyMatch(always -> always.id().equals(socket.id())))
+            .toList();
+    return fromPowerOn.isEmpty() ? ofTheKind : fromPowerOn;
+  }
+
+  /** Argon has a socket of its own on some machines; on others it shares the monopolar one. */
+  private boolean isMeant(Socket socket) {
+    boolean argonSocket = socket.kind().value() == SocketKind.ARGON;
+    return kind()
+        .map(
+            mode ->
+                switch (mode) {
+                  case MONOPOLAR -> !argonSocket;
+                  case ARGON -> argonSocket || !hasArgonSocket();
+                  case BIPOLAR -> true;
+                })
+        .orElse(true);
+  }
+
+  private boolean hasArgonSocket() {
+    return state.machine().sockets().stream()
+        .anyMatch(socket -> socket.kind().value() == SocketKind.ARGON);
   }
 
   private boolean carries(Socket socket) {
@@ -91,11 +146,10 @@ record Activation(CircuitState state, PedalMeaning meaning) {
   }
 
   private boolean feelsNoPlug() {
-    List<Socket> sockets = candidates();
-    if (sockets.isEmpty()) {
+    if (candidates.isEmpty()) {
       return selectsByPlug() && state.selected().isEmpty();
     }
-    return sockets.stream()
+    return candidates.stream()
         .allMatch(
             socket -> senses(socket) && state.in(socket).stream().noneMatch(Activation::felt));
   }
@@ -114,8 +168,8 @@ record Activation(CircuitState state, PedalMeaning meaning) {
   }
 
   /** The instruments that would get current through a closed circuit on the active side. */
-  List<Occupant> reached() {
-    return candidates().stream()
+  private List<Occupant> reached() {
+    return candidates.stream()
         .flatMap(socket -> state.in(socket).stream())
         .filter(this::closes)
         .toList();
@@ -133,17 +187,8 @@ record Activation(CircuitState state, PedalMeaning meaning) {
         .map(mode -> mode != EnergyKind.BIPOLAR)
         .orElseGet(
             () ->
-                candidates().stream()
+                candidates.stream()
                     .anyMatch(socket -> socket.kind().value() != SocketKind.BIPOLAR));
-  }
-
-  /** The machine's answer to what it meets, unless it is unknown. */
-  Optional<Response> answer() {
-    return description().filter(Activation::isKnown);
-  }
-
-  private Optional<Response> description() {
-    return condition().flatMap(met -> Optional.ofNullable(state.machine().answers().get(met)));
   }
 
   private static boolean isKnown(Response response) {
@@ -154,25 +199,25 @@ record Activation(CircuitState state, PedalMeaning meaning) {
 
   /** What is seen and heard; an unknown answer is taken to be silent. */
   Observed observed() {
-    if (condition().isEmpty()) {
+    if (condition.isEmpty()) {
       return asked() ? Observed.asUsual() : Observed.nothingHappens();
     }
-    return answer().map(Observed::of).orElseGet(Observed::asUsual);
+    return answer.map(Observed::of).orElseGet(Observed::asUsual);
   }
 
   /** How what is observed is known, where it does not follow from the circuit alone. */
   Optional<Evidence> evidence() {
-    if (condition().isEmpty()) {
+    if (condition.isEmpty()) {
       return asked() ? Optional.empty() : Optional.of(Evidence.of(Evidence.Basis.ASSUMED));
     }
     return Optional.of(
-        answer()
+        answer
             .map(response -> response.evidence().value())
             .orElse(Evidence.of(Evidence.Basis.UNKNOWN)));
   }
 
   Optional<OutputSeen> output() {
-    return answer().flatMap(Response::output).map(Fact::value);
+    return answer.flatMap(Response::output).map(Fact::value);
   }
 
   /** The sockets with voltage on them. An open circuit that is not alarmed carries it too. */
@@ -180,19 +225,19 @@ record Activation(CircuitState state, PedalMeaning meaning) {
     if (state.mains() == Supply.MISSING || state.footSwitch() == Supply.MISSING || blocked()) {
       return List.of();
     }
-    return candidates().stream()
+    return candidates.stream()
         .map(socket -> new LiveSocket(socket, meaning, state.in(socket)))
         .toList();
   }
 
   private boolean blocked() {
     boolean none = output().stream().anyMatch(OutputSeen.NONE::equals);
-    boolean open = condition().stream().anyMatch(Condition.INSTRUMENT_CIRCUIT_OPEN::equals);
+    boolean open = condition.stream().anyMatch(Condition.INSTRUMENT_CIRCUIT_OPEN::equals);
     return none && !(open && observed().tone() != Tone.ALARM);
   }
 
   ReturnPath returnPath() {
-    if (live().isEmpty() || reached().isEmpty()) {
+    if (live().isEmpty() || reached.isEmpty()) {
       return ReturnPath.NONE;
     }
     if (!needsNeutral()) {
@@ -207,7 +252,7 @@ record Activation(CircuitState state, PedalMeaning meaning) {
 
   /** The instruments with voltage on them and a whole way to the tip. */
   List<Occupant> energised() {
-    return live().isEmpty() ? List.of() : reached();
+    return live().isEmpty() ? List.of() : reached;
   }
 
   /** What reaches the instrument in hand, given what was approved for the pedal meant. */
@@ -222,7 +267,7 @@ record Activation(CircuitState state, PedalMeaning meaning) {
     if (!comesBack || !inHand || output().stream().anyMatch(OutputSeen.NONE::equals)) {
       return Reach.NOTHING;
     }
-    if (condition().stream().anyMatch(Condition.ARGON_EMPTY::equals)) {
+    if (condition.stream().anyMatch(Condition.ARGON_EMPTY::equals)) {
       return withoutGas();
     }
     if (output().stream().anyMatch(OutputSeen.WEAK::equals)) {

@@ -11,7 +11,7 @@ import stackside.model.Socket;
 /**
  * Everything that decides what a pressed pedal brings out, and where.
  *
- * @param selected absent where the machine has nothing selected
+ * @param selected absent where the machine has nothing selected, or never selects
  * @param occupants what is in the active sockets, in the order of the panel
  * @param pedals the pedals there are to press
  */

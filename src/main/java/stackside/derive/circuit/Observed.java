@@ -56,10 +56,15 @@ public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> di
     return words.contains("red") || words.contains("flash") || words.contains("blink");
   }
 
+  private static boolean isOut(String colour) {
+    String words = colour.toLowerCase(Locale.ROOT);
+    return words.equals("off") || words.equals("out") || words.equals("dark");
+  }
+
   /**
-   * Whether a drill's sign is this one. What the sign leaves open fits, and so does a lamp that
-   * this machine does not have or whose colour is not described; a sign of tissue alone fits
-   * nothing, for it says nothing of the machine.
+   * Whether a drill's sign is this one. What the sign leaves open fits. A lamp whose colour is not
+   * described is as usual, so it is neither out nor warning, and any other colour fits it. A sign
+   * of tissue alone fits nothing, for it says nothing of the machine.
    */
   public boolean fits(Sign sign) {
     boolean saysSomething =
@@ -73,7 +78,8 @@ public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> di
             .allMatch(
                 wanted -> {
                   String shown = lamps.get(wanted.getKey());
-                  return shown == null || shown.equals(wanted.getValue().value());
+                  String colour = wanted.getValue().value();
+                  return shown == null ? !warns(colour) && !isOut(colour) : shown.equals(colour);
                 });
   }
 }

@@ -78,17 +78,11 @@ record SetUp(
                     Supply.THERE));
   }
 
-  /**
-   * Where nothing is ever selected, the socket named for power-on is live whatever happens; if none
-   * is named, all sockets of the mode's kind are.
-   */
+  /** Where nothing is ever selected, the kind of the mode decides when a pedal is pressed. */
   private static Optional<Socket> selection(Machine machine, Socket approved) {
     return switch (machine.selectsSocket().value()) {
       case BY_PROGRAM, BY_BUTTON, BY_PLUGGING_IN, BY_FOOT_SWITCH -> Optional.of(approved);
-      case FIXED ->
-          machine
-              .socketAtPowerOn()
-              .filter(always -> always.kind().value() == approved.kind().value());
+      case FIXED -> Optional.empty();
     };
   }
 
