@@ -35,6 +35,7 @@ public final class Cli {
         .addSubcommand(new CheckCommand(desk))
         .addSubcommand(new DraftCommand(desk))
         .addSubcommand(new ExplainCommand(desk))
+        .addSubcommand(new StartCommand(desk))
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
         .setUsageHelpWidth(100)

@@ -57,6 +57,8 @@ public final class ReadingFaults {
           "wrong-shape", "a list, a group of keys or a single value stands where another belongs");
 
   // Values
+  public static final Fault PLACE_TO_FILL =
+      error("place-to-fill", "a value is still to be filled in");
   public static final Fault NOT_AN_ID = error("not-an-id", "a text is no id");
   public static final Fault UNKNOWN_WORD =
       error("unknown-word", "a word is not one of those to choose from");
@@ -112,6 +114,7 @@ public final class ReadingFaults {
         MISSING_KEY,
         NO_VALUE,
         WRONG_SHAPE,
+        PLACE_TO_FILL,
         NOT_AN_ID,
         UNKNOWN_WORD,
         NOT_A_QUANTITY,

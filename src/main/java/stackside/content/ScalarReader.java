@@ -28,6 +28,9 @@ final class ScalarReader {
   private static final int LONGEST_TEXT = 2_000;
   private static final int LONGEST_VALUE = 200;
 
+  /** What {@code start} writes wherever a unit has to write its own. */
+  private static final String PLACE_TO_FILL = "FILL-IN";
+
   private final Findings findings;
 
   ScalarReader(Findings findings) {
@@ -69,6 +72,12 @@ final class ScalarReader {
   }
 
   private Optional<Object> value(Type type, String text, Location at, String key) {
+    if (text.equals(PLACE_TO_FILL)) {
+      return report(
+          ReadingFaults.PLACE_TO_FILL
+              .at(at, Quote.of(key) + " is still to be filled in")
+              .help("write the value in place of " + Quote.of(text)));
+    }
     if (type == String.class) {
       return Optional.of(text);
     }

@@ -1,5 +1,6 @@
 package stackside.publish;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Objects;
 
@@ -32,5 +33,14 @@ record Neighbours(Path target, Path staged, Path previous, Path discarded, Path 
 
   Path parent() {
     return Objects.requireNonNull(target.getParent());
+  }
+
+  /** Makes a folder and those above it, as far as they are missing. */
+  static void createFolders(Disk disk, Path folder) throws IOException {
+    Path parent = folder.getParent();
+    if (parent != null && disk.at(folder) == Disk.Entry.ABSENT) {
+      createFolders(disk, parent);
+      disk.createFolder(folder);
+    }
   }
 }

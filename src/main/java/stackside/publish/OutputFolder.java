@@ -49,20 +49,12 @@ public final class OutputFolder implements AutoCloseable {
 
   private static Closeable lock(Disk disk, Neighbours names) throws PublishFailure {
     try {
-      createFolders(disk, names.parent());
+      Neighbours.createFolders(disk, names.parent());
       return disk.lock(names.lock()).orElseThrow(() -> PublishFailure.busy(names.target()));
     } catch (PublishFailure e) {
       throw e;
     } catch (IOException e) {
       throw PublishFailure.disk(e, names.target(), "Nothing was changed");
-    }
-  }
-
-  private static void createFolders(Disk disk, Path folder) throws IOException {
-    Path parent = folder.getParent();
-    if (parent != null && disk.at(folder) == Disk.Entry.ABSENT) {
-      createFolders(disk, parent);
-      disk.createFolder(folder);
     }
   }
 
