@@ -2,7 +2,9 @@ package stackside.content;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import stackside.source.Location;
+import stackside.source.Problem;
 
 /** Follows a CSV text cell by cell, so that a message can point at one of them. */
 final class CellPlaces {
@@ -25,6 +27,39 @@ final class CellPlaces {
       cells.add(cell());
     } while (more());
     return cells;
+  }
+
+  /** The first quote that is never closed, or that something follows. */
+  Optional<Problem> mistakeInQuotes() {
+    CellPlaces walk = new CellPlaces(file);
+    while (walk.next < file.text().length()) {
+      Optional<Problem> mistake = walk.here('"') ? walk.quotedCell() : Optional.empty();
+      if (mistake.isPresent()) {
+        return mistake;
+      }
+      walk.cell();
+      walk.more();
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Problem> quotedCell() {
+    Location open = file.at(line, next - lineStart + 1, 1);
+    if (!skipQuoted()) {
+      return Optional.of(
+          ReadingFaults.NOT_CSV
+              .at(open, "a double quote is opened here and never closed")
+              .help("close it, or write a double quote within a text twice"));
+    }
+    if (next < file.text().length() && !here(',') && !here('\n')) {
+      return Optional.of(
+          ReadingFaults.NOT_CSV
+              .at(
+                  file.at(line, next - lineStart + 1, 1),
+                  "text stands behind a closing double quote")
+              .help("put the whole text in double quotes, and write one within it twice"));
+    }
+    return Optional.empty();
   }
 
   private boolean more() {
@@ -50,18 +85,20 @@ final class CellPlaces {
         : file.toEndOfLine(startLine, column);
   }
 
-  private void skipQuoted() {
+  /** Steps behind the closing quote, if there is one. */
+  private boolean skipQuoted() {
     step();
     while (next < file.text().length()) {
       boolean quote = here('"');
       step();
       if (quote && !here('"')) {
-        return;
+        return true;
       }
       if (quote) {
         step();
       }
     }
+    return false;
   }
 
   private boolean here(char wanted) {

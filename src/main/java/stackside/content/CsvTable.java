@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import stackside.source.Location;
+import stackside.source.Problem;
 
 /** Reads a CSV file into pieces: one group of keys a row, the keys being the columns' names. */
 final class CsvTable {
@@ -34,7 +34,9 @@ final class CsvTable {
   }
 
   private boolean readAll() {
-    if (!quotesClosed()) {
+    Optional<Problem> quotes = places.mistakeInQuotes();
+    if (quotes.isPresent()) {
+      findings.add(quotes.orElseThrow());
       return false;
     }
     try (CsvReader<CsvRecord> reader =
@@ -158,31 +160,10 @@ final class CsvTable {
       return Optional.empty();
     }
     Location at = cells.get(column.index());
-    Piece.Style style = Piece.Style.QUOTED;
+    Piece.Style style = Piece.Style.CELL;
     return Optional.of(
         new Piece.Entry(
             new Piece.Scalar(at, column.name(), style, at.line()),
             new Piece.Scalar(at, text, style, at.line())));
-  }
-
-  private boolean quotesClosed() {
-    String text = file.text();
-    int open = -1;
-    for (int i = 0; i < text.length(); i++) {
-      if (text.charAt(i) == '"') {
-        open = open < 0 ? i : -1;
-      }
-    }
-    if (open < 0) {
-      return true;
-    }
-    int line = IntStream.range(0, open).map(text::charAt).filter(c -> c == '\n').toArray().length;
-    findings.add(
-        ReadingFaults.NOT_CSV
-            .at(
-                file.at(line + 1, open - text.lastIndexOf('\n', open), 1),
-                "a double quote is opened here and never closed")
-            .help("close it, or write a double quote within a text twice"));
-    return false;
   }
 }

@@ -44,6 +44,9 @@ import stackside.source.Location;
  * links to anywhere but things of the unit and https addresses are problems at their place.
  */
 final class MarkdownReader {
+  private static final Parser PARSER =
+      Parser.builder().extensions(List.of(TablesExtension.create())).build();
+
   private final TextPlaces places;
   private final Findings findings;
   private final Mentions mentions;
@@ -55,11 +58,7 @@ final class MarkdownReader {
   }
 
   Prose prose(Location at, String text) {
-    return new Prose(at, blocks(parse(text)));
-  }
-
-  private static Node parse(String text) {
-    return Parser.builder().extensions(List.of(TablesExtension.create())).build().parse(text);
+    return new Prose(at, blocks(PARSER.parse(text)));
   }
 
   private List<Prose.Block> blocks(Node parent) {
@@ -176,6 +175,7 @@ final class MarkdownReader {
     } else if (node instanceof AutoLink link) {
       link(link.getText(), List.of(new Prose.Words(link.getText().toString())), words);
     } else if (node instanceof LinkRef reference && !reference.isDefined()) {
+      refuseHalfLink(reference);
       words.add(new Prose.Words(Escaping.unescapeString(node.getChars())));
     } else if (node instanceof HtmlInlineBase) {
       refuseHtml(node);
@@ -256,6 +256,17 @@ final class MarkdownReader {
         ReadingFaults.WRONG_LINK
             .at(at, Quote.of(text) + " is no whole https address")
             .help("write the address as the browser shows it"));
+  }
+
+  /** A target with a space in it is no link to Markdown, and would stand on the page as typed. */
+  private void refuseHalfLink(LinkRef words) {
+    Node next = words.getNext();
+    if (next != null && next.getChars().startsWith("(")) {
+      findings.add(
+          ReadingFaults.WRONG_LINK
+              .at(place(words.getChars()), "this link is not complete")
+              .help("write [words](target) without a space in the target"));
+    }
   }
 
   private void refuseHtml(Node node) {

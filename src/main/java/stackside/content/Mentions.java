@@ -38,7 +38,9 @@ final class Mentions {
           ReadingFaults.NOT_AN_ID
               .at(
                   text.at(),
-                  Quote.of(text.value()) + " is no id of " + References.withArticle(kind.spoken()))
+                  Quote.of(text.value())
+                      + " is no id of "
+                      + References.withArticle(References.noun(kind)))
               .help("look for spaces and signs that do not belong there"));
       return Optional.empty();
     }
@@ -57,7 +59,7 @@ final class Mentions {
                   at,
                   Quote.of(text.substring(colon + 1))
                       + " is no id of "
-                      + References.withArticle(Kind.named(word).orElseThrow().spoken()))
+                      + References.withArticle(References.noun(Kind.named(word).orElseThrow())))
               .help("write the id as it stands in the thing's own file, without spaces"));
       return;
     }

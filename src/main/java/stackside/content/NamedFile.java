@@ -20,7 +20,7 @@ record NamedFile(String name, Kind kind, Optional<Piece> content) {
         ReadingFaults.NOT_AN_ID
             .at(
                 Location.startOf(name),
-                Quote.of(stem) + " is no id of " + References.withArticle(kind.spoken()))
+                Quote.of(stem) + " is no id of " + References.withArticle(References.noun(kind)))
             .help("name the file with small letters and digits, with single hyphens between"));
     return Optional.empty();
   }

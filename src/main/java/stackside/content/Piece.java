@@ -16,7 +16,8 @@ sealed interface Piece {
     PLAIN,
     QUOTED,
     LITERAL,
-    FOLDED
+    FOLDED,
+    CELL
   }
 
   /**

@@ -30,6 +30,10 @@ final class ProseReader {
               .help("write its value; a key that may be missing can be removed"));
       return Optional.empty();
     }
+    if (ScalarReader.isPlaceToFill(scalar.text())) {
+      findings.add(ScalarReader.placeToFill(scalar.at(), key));
+      return Optional.empty();
+    }
     int hidden = HiddenCharacters.firstIn(scalar.text());
     if (hidden >= 0) {
       findings.add(HiddenCharacters.problem(scalar.text().codePointAt(hidden), scalar.at()));

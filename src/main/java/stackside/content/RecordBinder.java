@@ -58,7 +58,7 @@ final class RecordBinder {
     int mark = findings.mark();
     int inside = scope.mark();
     Optional<Piece.Mapping> mapping = mapping(piece, frame);
-    Optional<Fact<ThingId>> id = register.id(type, mapping, frame);
+    Optional<Fact<ThingId>> id = register.id(form(type), mapping, frame);
     Optional<Object> bound =
         mapping.flatMap(
             each ->
@@ -124,6 +124,7 @@ final class RecordBinder {
         Location earlier = first.putIfAbsent(key, entry.key().at());
         if (entry.value() instanceof Piece.Refused refused && form.slot(key).isEmpty()) {
           findings.add(refused.problem());
+          meant.addAll(form.keys());
         } else if (earlier != null) {
           writtenTwice(entry.key(), earlier);
         } else if (form.slot(key).isEmpty()) {

@@ -112,7 +112,7 @@ final class References {
   }
 
   private static String described(Thing thing) {
-    return withArticle(thing.id().kind().spoken());
+    return withArticle(noun(thing.id().kind()));
   }
 
   static String withArticle(String noun) {
@@ -131,10 +131,12 @@ final class References {
         .help(near.isEmpty() ? homes(kinds, noun) : NearNames.question(near));
   }
 
-  private static String noun(Kind kind) {
+  /** A kind of thing as messages call it. */
+  static String noun(Kind kind) {
     return switch (kind) {
       case PATIENT_GROUP -> "patient group";
       case ELECTRODE -> "neutral electrode";
+      case HANDBOOK -> "handbook page";
       default -> kind.spoken();
     };
   }

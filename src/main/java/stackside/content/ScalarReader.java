@@ -11,7 +11,9 @@ import java.net.URISyntaxException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stackside.model.Level;
 import stackside.model.UnreadableText;
@@ -32,6 +34,7 @@ final class ScalarReader {
   private static final String PLACE_TO_FILL = "FILL-IN";
 
   private final Findings findings;
+  private final Map<Class<?>, Boolean> readsItself = new HashMap<>();
 
   ScalarReader(Findings findings) {
     this.findings = findings;
@@ -45,7 +48,7 @@ final class ScalarReader {
               .at(scalar.at(), Quote.of(key) + " has no value")
               .help("write its value; a key that may be missing can be removed"));
     }
-    return text(scalar).flatMap(text -> value(type, text, scalar.at(), key));
+    return text(scalar).flatMap(text -> value(type, text, scalar, key));
   }
 
   /** The text on one line, with plain spaces only. */
@@ -71,12 +74,10 @@ final class ScalarReader {
     return Optional.of(text);
   }
 
-  private Optional<Object> value(Type type, String text, Location at, String key) {
-    if (text.equals(PLACE_TO_FILL)) {
-      return report(
-          ReadingFaults.PLACE_TO_FILL
-              .at(at, Quote.of(key) + " is still to be filled in")
-              .help("write the value in place of " + Quote.of(text)));
+  private Optional<Object> value(Type type, String text, Piece.Scalar scalar, String key) {
+    Location at = scalar.at();
+    if (isPlaceToFill(text)) {
+      return report(placeToFill(at, key));
     }
     if (type == String.class) {
       return Optional.of(text);
@@ -92,7 +93,7 @@ final class ScalarReader {
     }
     Class<?> plain = (Class<?>) type;
     if (plain.isEnum()) {
-      return word(plain, text, at, key);
+      return word(plain, text, scalar, key);
     }
     if (plain == Integer.class) {
       return wholeNumber(text, at);
@@ -112,12 +113,23 @@ final class ScalarReader {
     return attempt(at, () -> parsed(plain, text));
   }
 
+  /** Whether a text stands only for what the unit has to write. */
+  static boolean isPlaceToFill(String text) {
+    return text.strip().equals(PLACE_TO_FILL);
+  }
+
+  static Problem placeToFill(Location at, String key) {
+    return ReadingFaults.PLACE_TO_FILL
+        .at(at, Quote.of(key) + " is still to be filled in")
+        .help("write the value in place of " + Quote.of(PLACE_TO_FILL));
+  }
+
   private Optional<Object> report(Problem problem) {
     findings.add(problem);
     return Optional.empty();
   }
 
-  private Optional<Object> word(Class<?> type, String text, Location at, String key) {
+  private Optional<Object> word(Class<?> type, String text, Piece.Scalar scalar, String key) {
     List<Word> words = words(type);
     Optional<Word> chosen =
         words.stream()
@@ -126,11 +138,12 @@ final class ScalarReader {
     if (chosen.isPresent()) {
       return chosen.map(word -> word);
     }
-    List<String> names = words.stream().map(Word::word).toList();
+    boolean cell = scalar.style() == Piece.Style.CELL;
+    List<String> names = words.stream().map(cell ? Word::spoken : Word::word).toList();
     List<String> near = NearNames.of(text, names);
     return report(
         ReadingFaults.UNKNOWN_WORD
-            .at(at, Quote.of(text) + " is no choice for " + Quote.of(key))
+            .at(scalar.at(), Quote.of(text) + " is no choice for " + Quote.of(key))
             .help(
                 near.isEmpty()
                     ? "choose " + NearNames.quoted(names, " or ")
@@ -225,13 +238,17 @@ final class ScalarReader {
   }
 
   /** Whether values of a type are read from a text by the type itself. */
-  static boolean reads(Class<?> type) {
-    return Arrays.stream(type.getMethods())
-        .anyMatch(
-            method ->
-                method.getName().equals("parse")
-                    && Modifier.isStatic(method.getModifiers())
-                    && Arrays.equals(method.getParameterTypes(), new Class<?>[] {String.class}));
+  boolean reads(Class<?> type) {
+    return readsItself.computeIfAbsent(
+        type,
+        any ->
+            Arrays.stream(type.getMethods())
+                .anyMatch(
+                    method ->
+                        method.getName().equals("parse")
+                            && Modifier.isStatic(method.getModifiers())
+                            && Arrays.equals(
+                                method.getParameterTypes(), new Class<?>[] {String.class})));
   }
 
   private static Object parsed(Class<?> type, String text) {

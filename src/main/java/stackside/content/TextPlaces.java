@@ -1,5 +1,7 @@
 package stackside.content;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import stackside.source.Location;
 
 /** Where a part of a Markdown text stands in the file that the text was read from. */
@@ -45,19 +47,36 @@ interface TextPlaces {
   }
 
   /** Lines of the text are lines of the file, each moved to the right by the same amount. */
-  record LinedUp(TextFile file, String text, int firstLine, int indent) implements TextPlaces {
+  final class LinedUp implements TextPlaces {
+    private final TextFile file;
+    private final int firstLine;
+    private final int indent;
+    private final int[] starts;
+    private final int length;
+
+    LinedUp(TextFile file, String text, int firstLine, int indent) {
+      this.file = file;
+      this.firstLine = firstLine;
+      this.indent = indent;
+      this.length = text.length();
+      this.starts =
+          IntStream.concat(
+                  IntStream.of(0),
+                  IntStream.range(0, text.length())
+                      .filter(i -> text.charAt(i) == '\n')
+                      .map(i -> i + 1))
+              .toArray();
+    }
+
     @Override
     public Location of(int start, int end) {
-      int line = firstLine;
-      int lineStart = 0;
-      int next = text.indexOf('\n');
-      while (next >= 0 && next < start) {
-        line++;
-        lineStart = next + 1;
-        next = text.indexOf('\n', lineStart);
-      }
-      int until = next < 0 ? end : Math.min(end, next);
-      return file.at(line, Math.max(0, start - lineStart + indent) + 1, Math.max(0, until - start));
+      int found = Arrays.binarySearch(starts, start);
+      int line = found >= 0 ? found : -found - 2;
+      int lineEnd = line + 1 < starts.length ? starts[line + 1] - 1 : length;
+      return file.at(
+          firstLine + line,
+          Math.max(0, start - starts[line] + indent) + 1,
+          Math.max(0, Math.min(end, lineEnd) - start));
     }
   }
 

@@ -71,24 +71,37 @@ final class ThingRegister {
   }
 
   /** The id that a thing of a type carries; where there is none its kind counts as incomplete. */
-  Optional<Fact<ThingId>> id(Class<?> type, Optional<Piece.Mapping> mapping, Frame frame) {
-    Kind kind = Optional.ofNullable(KINDS.get(type)).orElseThrow();
+  Optional<Fact<ThingId>> id(RecordForm form, Optional<Piece.Mapping> mapping, Frame frame) {
+    Kind kind = Optional.ofNullable(KINDS.get(form.type())).orElseThrow();
     Optional<Fact<ThingId>> id =
-        mapping.stream()
-            .flatMap(each -> each.entries().stream())
-            .filter(entry -> entry.key().text().equals(keyOf(type)))
-            .findFirst()
-            .map(Piece.Entry::value)
-            .flatMap(value -> id(kind, value, frame));
+        mapping.flatMap(
+            each -> written(each, keyOf(form)).flatMap(value -> id(kind, value, frame)));
     if (id.isEmpty()) {
       scope.markIncomplete(kind);
     }
     return id;
   }
 
+  private Optional<Piece> written(Piece.Mapping mapping, String key) {
+    Optional<Piece> value =
+        mapping.entries().stream()
+            .filter(entry -> entry.key().text().equals(key))
+            .findFirst()
+            .map(Piece.Entry::value);
+    boolean keyUnreadable =
+        mapping.entries().stream().anyMatch(entry -> entry.key().text().isEmpty());
+    if (value.isEmpty() && !keyUnreadable) {
+      findings.add(
+          ReadingFaults.MISSING_KEY
+              .at(mapping.at(), Quote.of(key) + " is missing")
+              .help("add the key " + Quote.of(key) + " with its value"));
+    }
+    return value;
+  }
+
   /** An asset is known by its number, which its row calls by the asset's own name. */
-  private static String keyOf(Class<?> type) {
-    return RecordForm.of(type).slots().stream()
+  private static String keyOf(RecordForm form) {
+    return form.slots().stream()
         .filter(slot -> slot.type() == ThingId.class)
         .map(RecordForm.Slot::key)
         .findFirst()
@@ -117,15 +130,13 @@ final class ThingRegister {
     if (!ThingId.isId(kind, text) || owner.length() + text.length() > LONGEST) {
       findings.add(
           ReadingFaults.NOT_AN_ID
-              .at(scalar.at(), Quote.of(text) + " is no id of " + spoken(kind))
+              .at(
+                  scalar.at(),
+                  Quote.of(text) + " is no id of " + References.withArticle(References.noun(kind)))
               .help(form(kind)));
       return Optional.empty();
     }
     return Optional.of(new Fact<>(new ThingId(kind, owner + text), scalar.at()));
-  }
-
-  private static String spoken(Kind kind) {
-    return kind == Kind.PATIENT_GROUP ? "a patient group" : References.withArticle(kind.spoken());
   }
 
   private static String form(Kind kind) {
@@ -157,7 +168,7 @@ final class ThingRegister {
     return ReadingFaults.WRITTEN_TWICE
         .at(
             id.at(),
-            References.withArticle(kind == Kind.PATIENT_GROUP ? "patient group" : kind.spoken())
+            References.withArticle(References.noun(kind))
                 + " "
                 + Quote.of(id.value().local())
                 + " was there before, "

@@ -64,7 +64,7 @@ final class ValueBinder {
     if (plain == Prose.class) {
       return scalar(piece, frame).flatMap(text -> prose.read(text, frame.key()));
     }
-    if (ScalarReader.reads(plain)) {
+    if (scalars.reads(plain)) {
       return scalar(piece, frame).flatMap(text -> scalars.read(plain, text, frame.key()));
     }
     return ownForms.has(plain)

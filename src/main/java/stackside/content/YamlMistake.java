@@ -12,24 +12,36 @@ import stackside.source.Problem;
  * A mistake in the form of a YAML file, told in the words of somebody who has never read YAML's
  * specification.
  *
+ * @param before what stands in the line before the place
  * @param open where the part began that is not closed or not finished
  */
-record YamlMistake(Location at, Optional<Location> open, String context, String complaint) {
+record YamlMistake(
+    Location at, String before, Optional<Location> open, String context, String complaint) {
 
   static YamlMistake in(TextFile file, YAMLException exception) {
-    if (exception instanceof MarkedYAMLException marked) {
-      Mark at = marked.getProblemMark() == null ? marked.getContextMark() : marked.getProblemMark();
-      return new YamlMistake(
-          at == null ? Location.startOf(file.name()) : place(file, at, at),
-          Optional.ofNullable(marked.getContextMark()).map(mark -> place(file, mark, mark)),
-          marked.getContext() == null ? "" : marked.getContext(),
-          marked.getProblem() == null ? "" : marked.getProblem());
+    if (!(exception instanceof MarkedYAMLException marked)) {
+      String complaint = String.valueOf(exception.getMessage());
+      return new YamlMistake(Location.startOf(file.name()), "", Optional.empty(), "", complaint);
     }
+    Optional<Location> open =
+        Optional.ofNullable(marked.getContextMark()).map(mark -> character(file, mark));
+    Location at =
+        Optional.ofNullable(marked.getProblemMark())
+            .map(mark -> character(file, mark))
+            .or(() -> open)
+            .orElse(Location.startOf(file.name()));
     return new YamlMistake(
-        Location.startOf(file.name()),
-        Optional.empty(),
-        "",
-        String.valueOf(exception.getMessage()));
+        at,
+        file.source().line(at.line()).substring(0, at.column() - 1),
+        open,
+        marked.getContext() == null ? "" : marked.getContext(),
+        marked.getProblem() == null ? "" : marked.getProblem());
+  }
+
+  private static Location character(TextFile file, Mark mark) {
+    Location at = place(file, mark, mark);
+    int left = file.source().line(at.line()).length() - at.column() + 1;
+    return file.at(at.line(), at.column(), Math.max(0, Math.min(1, left)));
   }
 
   /** The place of two marks of YAML, whose columns count characters and not UTF-16 units. */
@@ -51,7 +63,9 @@ record YamlMistake(Location at, Optional<Location> open, String context, String 
 
   Problem problem() {
     if (complaint.contains("mapping values are not allowed")) {
-      return plain("a second colon stands in this line", "put a text with ': ' in it in quotes");
+      return before.contains(": ")
+          ? plain("a second colon stands in this line", "put a text with ': ' in it in quotes")
+          : indented("this line does not fit under the line above it");
     }
     if (complaint.contains("could not find expected ':'")) {
       return fromOpen("this line has no colon behind its key", "write 'key: value'");
@@ -78,7 +92,8 @@ record YamlMistake(Location at, Optional<Location> open, String context, String 
           "a text cannot begin with this character unless it is in quotes",
           "put the text in quotes");
     }
-    if (complaint.contains("expected <block end>")) {
+    if (complaint.contains("expected <block end>")
+        || complaint.contains("expected '<document start>'")) {
       return indented("this line does not fit under the lines above it");
     }
     if (complaint.contains("sequence entries are not allowed")) {

@@ -1,0 +1,195 @@
+package stackside.content;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** What CSV files may not hold, each told by line and column. */
+final class CsvTableTest {
+
+  @Test
+  void unknownColumn_asksForTheNearOne() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "assets.csv",
+                    """
+              asset,machine,softwre,status,since
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:1:15+7: unknown column 'softwre' [unknown-column] | did you mean 'software'?");
+  }
+
+  @Test
+  void missingColumn_isNamed() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "assets.csv",
+                    """
+              asset,machine,software,since
+              EQ-0417,marram-two,2.1,2024-05-02
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:1:1+28: the column 'status' is missing [missing-column] | the columns here are asset, machine, software, status, since");
+  }
+
+  @Test
+  void columnTwice_isRefused() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "assets.csv",
+                    """
+              asset,machine,software,status,since,status
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:1:37+6: the column 'status' stands there twice [written-twice] | remove one of the two columns");
+  }
+
+  @Test
+  void columnWithoutName_isRefused() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "assets.csv",
+                    """
+              asset,machine,software,status,since,
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:1:37+0: a column has no name [unknown-column] | the columns here are asset, machine, software, status, since");
+  }
+
+  @Test
+  void semicolons_areExplained() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "assets.csv",
+                    """
+              asset;machine;software;status;since
+              EQ-0417;marram-two;2.1;in use;2024-05-02
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:1:1+35: the columns are separated by semicolons [not-csv] | save the sheet as CSV with commas");
+  }
+
+  @Test
+  void rowWithTooManyCells_isRefused() {
+    assertThat(
+            Trial.bare()
+                .with(Trial.MACHINE_FILE, Trial.MACHINE)
+                .with(
+                    "assets.csv",
+                    """
+              asset,machine,software,status,since
+              EQ-0417,marram-two,2.1,in use,2024-05-02,and more
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:2:1+49: this row has 6 cells and the header row has 5 [not-csv] | put a text with a comma in double quotes, and keep a comma for each empty cell");
+  }
+
+  @Test
+  void rowWithTooFewCells_isRefused() {
+    assertThat(
+            Trial.bare()
+                .with(Trial.MACHINE_FILE, Trial.MACHINE)
+                .with(
+                    "assets.csv",
+                    """
+              asset,machine,software,status,since
+              EQ-0417,marram-two,2.1,in use
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:2:1+29: this row has 4 cells and the header row has 5 [not-csv] | put a text with a comma in double quotes, and keep a comma for each empty cell");
+  }
+
+  @Test
+  void quoteNeverClosed_pointsWhereItOpens() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "assets.csv",
+                    """
+              asset,machine,software,status,since
+              EQ-0417,"marram-two,2.1,in use,2024-05-02
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:2:9+1: a double quote is opened here and never closed [not-csv] | close it, or write a double quote within a text twice");
+  }
+
+  @Test
+  void textBehindAQuote_isRefused() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "assets.csv",
+                    """
+              asset,machine,software,status,since
+              EQ-0417,"marram"-two,2.1,in use,2024-05-02
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:2:17+1: text stands behind a closing double quote [not-csv] | put the whole text in double quotes, and write one within it twice");
+  }
+
+  @Test
+  void emptyCell_isRefusedWhereAValueBelongs() {
+    assertThat(
+            Trial.bare()
+                .with(Trial.MACHINE_FILE, Trial.MACHINE)
+                .with(
+                    "assets.csv",
+                    """
+              asset,machine,software,status,since
+              EQ-0417,marram-two,,in use,2024-05-02
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:2:20+0: 'software' has no value [no-value] | write its value; a key that may be missing can be removed");
+  }
+
+  @Test
+  void wrongCell_isFoundByLineAndColumn() {
+    assertThat(
+            Trial.bare()
+                .with(Trial.MACHINE_FILE, Trial.MACHINE)
+                .with(
+                    "assets.csv",
+                    """
+              asset,machine,software,status,since
+              EQ-0417,"marram-two",2.1,"in
+              use, or so",2024-05-02
+              EQ-0418,marram-two,2.1,in user,2024-05-02
+              """)
+                .problems())
+        .containsExactly(
+            "assets.csv:2:26+3: 'in use, or so' is no choice for 'status' [unknown-word] | choose 'in use', 'spare', 'on loan' or 'quarantined'",
+            "assets.csv:4:24+7: 'in user' is no choice for 'status' [unknown-word] | did you mean 'in use'?");
+  }
+
+  @Test
+  void levelOfAnUnassignedPedal_isRefused() {
+    assertThat(
+            Trial.bare()
+                .with(Trial.MACHINE_FILE, Trial.MACHINE)
+                .with("assets.csv", Trial.ASSETS)
+                .with(
+                    "program-readings.csv",
+                    """
+              asset,date,slot,shown-as,socket,pedal,mode,level,limit,initials
+              EQ-0417,2026-03-02,3,EMR,mono-1,yellow,unassigned,2,,AB
+              """)
+                .problems())
+        .containsExactly(
+            "program-readings.csv:2:51+1: an unassigned pedal has a level here, '2' [no-sense] | write the mode that was shown, or leave the level empty");
+  }
+}

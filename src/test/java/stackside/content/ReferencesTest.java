@@ -1,0 +1,150 @@
+package stackside.content;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Ids that name nothing, or two things. */
+final class ReferencesTest {
+
+  @Test
+  void unknownId_asksForTheNearOne() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "lesions.yaml",
+                    """
+              steps: [{id: resection, name: Resection}]
+              lesions: [{id: flat, name: Flat, steps: [resecton]}]
+              """)
+                .problems())
+        .containsExactly(
+            "lesions.yaml:2:42+8: there is no step 'resecton' [unknown-reference] | did you mean 'resection'?");
+  }
+
+  @Test
+  void unknownIdNearNothing_saysWhereSuchThingsAre() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "lesions.yaml",
+                    """
+              steps: [{id: resection, name: Resection}]
+              lesions: [{id: flat, name: Flat, steps: [haemostasis]}]
+              """)
+                .problems())
+        .containsExactly(
+            "lesions.yaml:2:42+11: there is no step 'haemostasis' [unknown-reference] | every step is described in 'lesions.yaml'");
+  }
+
+  @Test
+  void unknownIdWithOtherDigits_isNotGuessed() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "lesions.yaml",
+                    """
+              steps: [{id: step-1, name: Resection}]
+              lesions: [{id: flat, name: Flat, steps: [step-2]}]
+              """)
+                .problems())
+        .containsExactly(
+            "lesions.yaml:2:42+6: there is no step 'step-2' [unknown-reference] | every step is described in 'lesions.yaml'");
+  }
+
+  @Test
+  void unknownSocket_namesTheMachine() {
+    assertThat(
+            Trial.bare()
+                .with(Trial.MACHINE_FILE, Trial.MACHINE + "at-power-on: mno-1\n")
+                .problems())
+        .containsExactly(
+            "machines/marram-two.yaml:11:14+5: machine 'marram-two' has no socket 'mno-1' [unknown-reference] | did you mean 'mono-1'?");
+  }
+
+  @Test
+  void unknownMachineOfAFile_isOneProblem() {
+    assertThat(
+            Trial.bare()
+                .with("sites.yaml", Trial.SITES)
+                .with("lesions.yaml", Trial.LESIONS)
+                .with(
+                    "profiles/a.yaml",
+                    """
+              machine: marram-two
+              profiles:
+                - {id: flat, lesions: [flat], sites: [caecum], step: resection, cold: Cold snare.}
+                - {id: flat-too, lesions: [flat], sites: [caecum], step: resection, cold: Cold snare.}
+              """)
+                .problems())
+        .containsExactly(
+            "profiles/a.yaml:1:10+10: there is no machine 'marram-two' [unknown-reference] | every machine is described in the folder 'machines'");
+  }
+
+  @Test
+  void idOfTwoKinds_isAmbiguous() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "instruments.yaml",
+                    """
+              - {id: snare, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
+              """)
+                .with(
+                    "cables.yaml",
+                    """
+              - {id: snare, name: Snare cable, plug: three-pin, connector: pin-3, rated-voltage: 4000 V peak}
+              """)
+                .with(Trial.DRILL_FILE, Trial.DRILL.replace("plug", "plug, needs: [snare]"))
+                .problems())
+        .containsExactly(
+            "drills/no-effect.yaml:5:41+5: 'snare' is an instrument and a cable [ambiguous-reference] (an instrument of this id: instruments.yaml:1:3) (a cable of this id: cables.yaml:1:3) | give one of the two another id");
+  }
+
+  @Test
+  void unknownAssetOfEvidence_isAProblem() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    Trial.MACHINE_FILE,
+                    Trial.MACHINE
+                        + "answers: {mains-off: {evidence: {observed: 2026-03-02, asset: EQ-0417, software: \"2.1\"}}}\n")
+                .problems())
+        .containsExactly(
+            "machines/marram-two.yaml:11:63+7: there is no asset 'EQ-0417' [unknown-reference] | every asset is described in 'assets.csv'");
+  }
+
+  @Test
+  void unknownThingOfAPath_isAProblem() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "paths/nurse.yaml",
+                    """
+              id: nurse
+              name: Nurse
+              for: Nurses
+              reads: [drill:no-effect, drlil:no-effect, drill]
+              """)
+                .problems())
+        .containsExactly(
+            "paths/nurse.yaml:4:9+15: there is no drill 'no-effect' [unknown-reference] | every drill is described in the folder 'drills'",
+            "paths/nurse.yaml:4:26+15: 'drlil:no-effect' names no thing of the unit [wrong-link] | did you mean 'drill:'?",
+            "paths/nurse.yaml:4:43+5: 'drill' names no thing of the unit [wrong-link] | write it in the form 'kind:id', with a kind such as machine, drill or handbook");
+  }
+
+  @Test
+  void unknownRoleOfASignature_isAProblem() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "approvals.csv",
+                    """
+              date,thing,fingerprint,role,initials,seal
+              2026-03-04,drill:no-effect,3f9a,lead-nurs,EF,19bd
+              """)
+                .problems())
+        .containsExactly(
+            "approvals.csv:2:33+9: there is no role 'lead-nurs' [unknown-reference] | did you mean 'lead-nurse'?");
+  }
+}
