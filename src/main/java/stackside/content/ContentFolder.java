@@ -88,7 +88,7 @@ final class ContentFolder {
   private void readFolder(Path root, Layout.Folder known) throws IOException {
     Path path = root.resolve(known.folder());
     String shown = known.folder() + "/";
-    if (leadsOut(root, path, shown)) {
+    if (leadsOut(root, path, known.folder())) {
       return;
     }
     if (!Files.isDirectory(path)) {
@@ -170,7 +170,7 @@ final class ContentFolder {
     }
   }
 
-  private boolean leadsOut(Path root, Path path, String name) throws IOException {
+  private boolean leadsOut(Path root, Path path, String name) {
     try {
       if (path.toRealPath().startsWith(root)) {
         return false;
@@ -180,7 +180,7 @@ final class ContentFolder {
           name,
           "this is a link to a place outside the content folder",
           "put the file itself here");
-    } catch (FileSystemException e) {
+    } catch (IOException e) {
       problem(
           ReadingFaults.UNREADABLE_FILE,
           name,

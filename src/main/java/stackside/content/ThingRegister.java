@@ -74,29 +74,34 @@ final class ThingRegister {
   Optional<Fact<ThingId>> id(RecordForm form, Optional<Piece.Mapping> mapping, Frame frame) {
     Kind kind = Optional.ofNullable(KINDS.get(form.type())).orElseThrow();
     Optional<Fact<ThingId>> id =
-        mapping.flatMap(
-            each -> written(each, keyOf(form)).flatMap(value -> id(kind, value, frame)));
+        mapping.flatMap(each -> written(each, form).flatMap(value -> id(kind, value, frame)));
     if (id.isEmpty()) {
       scope.markIncomplete(kind);
     }
     return id;
   }
 
-  private Optional<Piece> written(Piece.Mapping mapping, String key) {
+  private Optional<Piece> written(Piece.Mapping mapping, RecordForm form) {
+    String key = keyOf(form);
     Optional<Piece> value =
         mapping.entries().stream()
             .filter(entry -> entry.key().text().equals(key))
             .findFirst()
             .map(Piece.Entry::value);
-    boolean keyUnreadable =
-        mapping.entries().stream().anyMatch(entry -> entry.key().text().isEmpty());
-    if (value.isEmpty() && !keyUnreadable) {
+    if (value.isEmpty() && mapping.entries().stream().noneMatch(e -> mayMean(e, key, form))) {
       findings.add(
           ReadingFaults.MISSING_KEY
               .at(mapping.at(), Quote.of(key) + " is missing")
               .help("add the key " + Quote.of(key) + " with its value"));
     }
     return value;
+  }
+
+  /** Whether a key is reported anyway and is likely to be this one. */
+  private static boolean mayMean(Piece.Entry entry, String key, RecordForm form) {
+    String written = entry.key().text();
+    return written.isEmpty()
+        || (!form.keys().contains(written) && NearNames.of(written, List.of(key)).contains(key));
   }
 
   /** An asset is known by its number, which its row calls by the asset's own name. */
