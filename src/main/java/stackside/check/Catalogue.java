@@ -12,7 +12,89 @@ import stackside.source.Problem;
  */
 public final class Catalogue {
 
-  private static final List<Rule> RULES = List.of();
+  private static final List<Rule> RULES =
+      List.of(
+          // Settings against the machine's description
+          new LimitOutsideRange(),
+          new LimitOffStep(),
+          new LevelUnknown(),
+          new SettingIncomplete(),
+          new SettingWithoutControl(),
+          new ModeOnWrongPedal(),
+          new PedalNotOnFootSwitch(),
+          new PedalColourUnusual(),
+          // Programs
+          new ProgramMissing(),
+          new SlotOutsidePrograms(),
+          new SlotWithTwoContents(),
+          new ProgramNotOfSocket(),
+          // What is plugged in
+          new SocketOfWrongKind(),
+          new ModeOfWrongKind(),
+          new InstrumentOfWrongKind(),
+          new InstrumentCannotReachSocket(),
+          new NeutralElectrodeMissing(),
+          new ElectrodeNotSplit(),
+          new ElectrodeNotForPatients(),
+          new ElectrodeDoesNotFit(),
+          // Argon
+          new ArgonFlowMissing(),
+          new ArgonFlowNeedless(),
+          new ArgonFlowFarOff(),
+          new ArgonCylinderUnchecked(),
+          new ArgonDrillMissing(),
+          // What rooms keep
+          new InstrumentNotKept(),
+          new ElectrodeNotKept(),
+          new CableNotKept(),
+          new SpareNotKept(),
+          new SparesPlaceMissing(),
+          new FootSwitchMissing(),
+          // Voltage and power
+          new VoltageAboveRating(),
+          new PeakVoltageMissing(),
+          new VoltageFallsWithLevel(),
+          new SoftModeCanSpark(),
+          new CutCannotSpark(),
+          new PowerOverFourHundredWatts(),
+          // Classes of lesions, patients and sites
+          new SizeClassesOverlap(),
+          new SizeClassesLeaveHole(),
+          new PatientGroupsOverlap(),
+          new PatientGroupsLeaveHole(),
+          new SiteNamedTwice(),
+          // Answers
+          new CoverageGap(),
+          new AmbiguousAnswer(),
+          new ProfileServesNoRoom(),
+          new LesionOfferedTwice(),
+          new NotApprovedWithoutAsk(),
+          new EvidenceMissing(),
+          new AnswerToUnknownQuestion(),
+          // Generators and whom to call
+          new SoftwareNotDescribed(),
+          new SoftwareAgainstServiceLog(),
+          new AssetNotFitForUse(),
+          new AssetInNoRoom(),
+          new AssetInTwoHospitals(),
+          new ContactHoursHole(),
+          // The circuit
+          new SilentOutcomeUnguarded(),
+          new SilentOutcomeUnmended(),
+          new SignWithoutDrill(),
+          new SignWithTwoDrills(),
+          new SignNeverShown(),
+          new DrillMissesCause(),
+          // Drills and checklists
+          new LampUnknown(),
+          new DrillMendsNothing(),
+          new CheckOutOfOrder(),
+          new TestSparkAdvised(),
+          new PowerRaiseAdvised(),
+          new PlugMovedUnderPower(),
+          new SetUpChecklistMissing(),
+          new ChecklistTwice(),
+          new GuardWithoutSight());
 
   private Catalogue() {}
 
@@ -24,6 +106,15 @@ public final class Catalogue {
   /** The fault that a rule of this id finds. */
   public static Optional<Fault> fault(String id) {
     return RULES.stream().map(Rule::fault).filter(fault -> fault.id().equals(id)).findFirst();
+  }
+
+  /** The ids of the rules that ask, which a profile may answer under {@code because}. */
+  static List<String> questions() {
+    return RULES.stream()
+        .filter(Question.class::isInstance)
+        .map(rule -> rule.fault().id())
+        .sorted()
+        .toList();
   }
 
   /** What all rules find, sorted by place, each problem once. */

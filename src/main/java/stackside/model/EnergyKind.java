@@ -4,5 +4,10 @@ package stackside.model;
 public enum EnergyKind implements Word {
   MONOPOLAR,
   BIPOLAR,
-  ARGON
+  ARGON;
+
+  /** Whether the current leaves the patient through a neutral electrode. */
+  public boolean needsNeutralElectrode() {
+    return this != BIPOLAR;
+  }
 }

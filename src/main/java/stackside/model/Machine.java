@@ -52,6 +52,22 @@ public record Machine(
     return atPowerOn.map(Fact::value);
   }
 
+  /** Whether its monitor, sockets and modes let it meet a condition. */
+  public boolean mayMeet(Condition condition) {
+    return switch (condition) {
+      case INSTRUMENT_CIRCUIT_OPEN, FOOT_SWITCH_MISSING, MAINS_OFF -> true;
+      case SELECTED_SOCKET_EMPTY -> sockets.stream().anyMatch(Socket::noticesPlug);
+      case NEUTRAL_CIRCUIT_OPEN -> monitor.value() != MonitorKind.NONE;
+      case NEUTRAL_CONTACT_POOR -> monitor.value() == MonitorKind.CONTACT_QUALITY;
+      case ARGON_EMPTY -> modes.stream().anyMatch(it -> it.kind().value() == EnergyKind.ARGON);
+    };
+  }
+
+  /** Whether there is a socket of this kind. */
+  public boolean hasSocket(SocketKind kind) {
+    return sockets.stream().anyMatch(socket -> socket.kind().value() == kind);
+  }
+
   /** The drawing of a plug, where this machine takes it. */
   public Optional<Plug> plug(ConnectorId id) {
     return plugs.stream().filter(plug -> plug.id().equals(id)).findFirst();

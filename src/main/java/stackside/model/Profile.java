@@ -60,6 +60,16 @@ public record Profile(
         .orElseGet(() -> new NotApproved(notApproved.orElseThrow(), ask));
   }
 
+  /** The settings of the pedals that are assigned, yellow first; none where no current flows. */
+  public List<PedalSetting> pedalSettings() {
+    return settings.map(Settings::assigned).orElse(List.of());
+  }
+
+  /** Whether the unit has answered a rule's question here. */
+  public boolean answers(String ruleId) {
+    return because.containsKey(ruleId);
+  }
+
   /** The single sites that it holds for, in the order written, each once. */
   public List<Site> allSites() {
     return sites.stream().flatMap(choice -> choice.value().sites().stream()).distinct().toList();

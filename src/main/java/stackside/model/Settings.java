@@ -30,4 +30,15 @@ public record Settings(
   public List<PedalSetting> assigned() {
     return Stream.of(yellow, blue).flatMap(use -> use.setting().stream()).toList();
   }
+
+  /**
+   * Whether instrument, socket and modes are of one kind, with a neutral electrode where that kind
+   * needs one. Where they do not, nothing more can be worked out from them.
+   */
+  public boolean belongTogether() {
+    EnergyKind kind = instrument.value().kind().value();
+    return socket.value().kind().value().energy().equals(Optional.of(kind))
+        && assigned().stream().allMatch(it -> it.mode().value().kind().value() == kind)
+        && (neutralElectrode.isPresent() || !kind.needsNeutralElectrode());
+  }
 }

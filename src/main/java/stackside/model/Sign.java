@@ -16,4 +16,9 @@ public record Sign(
   public Sign {
     lamps = Collections.unmodifiableMap(new LinkedHashMap<>(lamps));
   }
+
+  /** Whether the machine shows it; a sign on the tissue alone says nothing of the machine. */
+  public boolean ofMachine() {
+    return tone.isPresent() || !lamps.isEmpty() || display.isPresent();
+  }
 }

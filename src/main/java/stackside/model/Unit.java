@@ -158,6 +158,11 @@ public record Unit(
         .toList();
   }
 
+  /** The rooms that a profile answers something in. */
+  public List<Room> roomsServedBy(Profile profile) {
+    return rooms.stream().filter(room -> profilesServing(room).contains(profile)).toList();
+  }
+
   private boolean serves(Room room, Profile profile) {
     boolean patients =
         profile.patients().isEmpty()

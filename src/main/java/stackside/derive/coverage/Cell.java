@@ -1,13 +1,17 @@
 package stackside.derive.coverage;
 
+import java.util.stream.Stream;
 import stackside.model.Asset;
 import stackside.model.Lesion;
 import stackside.model.Machine;
 import stackside.model.Offer;
 import stackside.model.PatientGroup;
+import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.model.Site;
 import stackside.model.Step;
+import stackside.model.Thing;
+import stackside.model.Unit;
 
 /** One question that a room has to answer on one of its generators, with the answer found. */
 public record Cell(
@@ -19,6 +23,22 @@ public record Cell(
     Step step,
     PatientGroup patients,
     Cover cover) {
+
+  /** Whether a profile would answer this, were one thing about it another: a row put in wrong. */
+  public boolean missedByOneThing(Unit unit, Profile profile) {
+    return Stream.of(
+                profile.lesions().stream().anyMatch(it -> same(it.value(), lesion)),
+                profile.allSites().stream().anyMatch(it -> same(it, site)),
+                same(profile.step().value(), step),
+                unit.patientsOf(profile).stream().anyMatch(it -> same(it, patients)))
+            .filter(fits -> !fits)
+            .count()
+        == 1;
+  }
+
+  private static boolean same(Thing one, Thing other) {
+    return one.id().equals(other.id());
+  }
 
   public Machine machine() {
     return asset.machine().value();

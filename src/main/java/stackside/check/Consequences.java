@@ -1,0 +1,28 @@
+package stackside.check;
+
+import java.util.List;
+import stackside.derive.Analysis;
+import stackside.derive.circuit.FailureSign;
+import stackside.model.Profile;
+import stackside.model.Settings;
+import stackside.model.SingleFault;
+
+/** What the circuit rules look at: the failure signs of answers that make sense in themselves. */
+final class Consequences {
+  private Consequences() {}
+
+  /**
+   * Leaves out what comes only of answers whose parts do not belong together, which is a mistake of
+   * its own, and an empty argon cylinder, which the argon rules own.
+   */
+  static List<FailureSign> of(Analysis analysis) {
+    return analysis.circuits().signs().stream()
+        .filter(sign -> sign.fault() != SingleFault.ARGON_EMPTY)
+        .filter(sign -> sign.outcomes().stream().anyMatch(it -> makesSense(it.profile())))
+        .toList();
+  }
+
+  private static boolean makesSense(Profile profile) {
+    return profile.settings().map(Settings::belongTogether).orElse(false);
+  }
+}

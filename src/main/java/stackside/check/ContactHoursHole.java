@@ -1,0 +1,89 @@
+package stackside.check;
+
+import java.time.DayOfWeek;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import stackside.derive.Analysis;
+import stackside.model.Contact;
+import stackside.model.ContactHours;
+import stackside.model.Kind;
+import stackside.model.Premises;
+import stackside.source.Fault;
+import stackside.source.Problem;
+import stackside.source.Severity;
+
+/** Finds hours of the week in which nobody of a location can be called. */
+final class ContactHoursHole implements Rule {
+  private static final Fault FAULT =
+      new Fault(
+          "contact-hours-hole",
+          Severity.ERROR,
+          "the contacts of a location leave hours of the week uncovered");
+
+  private static final int DAY = 24 * 60;
+
+  @Override
+  public Fault fault() {
+    return FAULT;
+  }
+
+  @Override
+  public List<Problem> problems(Analysis analysis) {
+    if (analysis.unit().anyBroken(Kind.CONTACT)) {
+      return List.of();
+    }
+    return analysis.unit().details().locations().stream()
+        .flatMap(location -> problem(location).stream())
+        .toList();
+  }
+
+  private static Optional<Problem> problem(Premises location) {
+    BitSet covered = new BitSet(7 * DAY);
+    for (Contact contact : location.contacts()) {
+      if (contact.hours().value().allOthers()) {
+        return Optional.empty();
+      }
+      contact.hours().value().stretches().forEach(stretch -> cover(covered, stretch));
+    }
+    int from = covered.nextClearBit(0);
+    if (from >= 7 * DAY) {
+      return Optional.empty();
+    }
+    int to = covered.nextSetBit(from);
+    return Optional.of(
+        FAULT
+            .at(
+                location.name().at(),
+                "at %s nobody can be called from %s to %s"
+                    .formatted(
+                        Wording.quoted(location),
+                        time(from),
+                        to < 0 ? "the end of Sunday" : time(to)))
+            .help("add a contact for these hours, or one with 'all other hours'"));
+  }
+
+  /** A stretch that ends at or before its start runs past midnight, on Sunday into Monday. */
+  private static void cover(BitSet covered, ContactHours.Stretch stretch) {
+    int from = stretch.from().toSecondOfDay() / 60;
+    int to = stretch.to().toSecondOfDay() / 60;
+    int length = to > from ? to - from : to - from + DAY;
+    for (DayOfWeek day : stretch.days()) {
+      int start = (day.getValue() - 1) * DAY + from;
+      for (int minute = start; minute < start + length; minute++) {
+        covered.set(minute % (7 * DAY));
+      }
+    }
+  }
+
+  private static String time(int minute) {
+    DayOfWeek day = DayOfWeek.of(minute / DAY + 1);
+    return "%s%s %02d:%02d"
+        .formatted(
+            day.name().charAt(0),
+            day.name().substring(1).toLowerCase(Locale.ROOT),
+            minute % DAY / 60,
+            minute % 60);
+  }
+}

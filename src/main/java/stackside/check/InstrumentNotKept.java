@@ -1,0 +1,41 @@
+package stackside.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import stackside.derive.Analysis;
+import stackside.model.Instrument;
+import stackside.model.Profile;
+import stackside.model.Room;
+import stackside.model.Settings;
+import stackside.source.Fault;
+import stackside.source.Problem;
+import stackside.source.Severity;
+
+/** Finds rooms that do not keep an instrument that their profiles name. */
+final class InstrumentNotKept implements Rule {
+  private static final Fault FAULT =
+      new Fault(
+          "instrument-not-kept",
+          Severity.ERROR,
+          "a room does not keep an instrument that it needs");
+
+  @Override
+  public Fault fault() {
+    return FAULT;
+  }
+
+  @Override
+  public List<Problem> problems(Analysis analysis) {
+    List<KitNeed<Instrument>> needs = new ArrayList<>();
+    for (Room room : analysis.unit().rooms()) {
+      for (Profile profile : analysis.unit().profilesServing(room)) {
+        profile
+            .settings()
+            .map(Settings::instrument)
+            .map(it -> new KitNeed<>(room, it, "profile '" + profile.id().slug() + "'"))
+            .ifPresent(needs::add);
+      }
+    }
+    return KitNeed.unmet(FAULT, needs, room -> room.keeps().instruments());
+  }
+}

@@ -1,0 +1,60 @@
+package stackside.check;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.derive.Analysis;
+import stackside.model.Fact;
+import stackside.model.Level;
+import stackside.model.LevelScale;
+import stackside.model.Mode;
+import stackside.quantity.PeakVolts;
+import stackside.source.Fault;
+import stackside.source.Problem;
+import stackside.source.Severity;
+
+/** Asks about modes whose peak voltage falls from one level to the next. */
+final class VoltageFallsWithLevel implements Rule {
+  private static final Fault FAULT =
+      new Fault(
+          "voltage-falls-with-level", Severity.WARNING, "a higher level has a lower peak voltage");
+
+  @Override
+  public Fault fault() {
+    return FAULT;
+  }
+
+  @Override
+  public List<Problem> problems(Analysis analysis) {
+    return analysis.unit().machines().stream()
+        .flatMap(machine -> machine.modes().stream())
+        .flatMap(mode -> problem(mode).stream())
+        .toList();
+  }
+
+  private static Optional<Problem> problem(Mode mode) {
+    List<Level> levels = mode.level().map(LevelScale::levels).orElse(List.of());
+    Optional<Fact<PeakVolts>> before = Optional.empty();
+    for (Level level : levels) {
+      Optional<Fact<PeakVolts>> volts = mode.peakVoltage().flatMap(it -> it.at(Optional.of(level)));
+      if (volts.isPresent() && before.isPresent()) {
+        if (volts.orElseThrow().value().compareTo(before.orElseThrow().value()) < 0) {
+          return Optional.of(problem(mode, level, before.orElseThrow(), volts.orElseThrow()));
+        }
+      }
+      before = volts.or(() -> Optional.empty());
+    }
+    return Optional.empty();
+  }
+
+  private static Problem problem(
+      Mode mode, Level level, Fact<PeakVolts> lower, Fact<PeakVolts> upper) {
+    return FAULT
+        .at(
+            upper.at(),
+            "%s at %s has %s, less than the %s at the level below"
+                .formatted(
+                    Wording.quoted(mode), Wording.level(mode, level), upper.value(), lower.value()))
+        .note(lower.at(), "the level below")
+        .help("compare both with the manufacturer's instructions; two values may be swapped");
+  }
+}

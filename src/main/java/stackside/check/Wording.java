@@ -1,0 +1,50 @@
+package stackside.check;
+
+import java.util.List;
+import java.util.Locale;
+import stackside.model.Fact;
+import stackside.model.Level;
+import stackside.model.LevelScale;
+import stackside.model.Mode;
+import stackside.model.Thing;
+
+/** Puts names into sentences, so that all rules speak alike. */
+final class Wording {
+  private Wording() {}
+
+  /** What people call a thing, in quotes. */
+  static String quoted(Thing thing) {
+    return "'" + thing.title() + "'";
+  }
+
+  /** {@code 'A', 'B' and 'C'}, each once. */
+  static String quoted(List<? extends Thing> things) {
+    return list(things.stream().map(Wording::quoted).toList());
+  }
+
+  /** {@code a, b and c}, each once. */
+  static String list(List<String> words) {
+    List<String> each = words.stream().distinct().toList();
+    int last = each.size() - 1;
+    return last < 1
+        ? String.join("", each)
+        : String.join(", ", each.subList(0, last)) + " and " + each.get(last);
+  }
+
+  /** What the machine calls its level, before the level: {@code effect 2}. */
+  static String level(Mode mode, Level level) {
+    return mode.level().map(scale -> scale.name().value()).orElse("level") + " " + level;
+  }
+
+  /** The levels of a scale: {@code 1 to 4} or {@code low, medium and high}. */
+  static String levels(LevelScale scale) {
+    return scale.names().isEmpty()
+        ? scale.from().orElseThrow().value() + " to " + scale.to().orElseThrow().value()
+        : list(scale.names().stream().map(Fact::value).toList());
+  }
+
+  /** The first letter small, for the middle of a sentence. */
+  static String small(String words) {
+    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  }
+}

@@ -1,0 +1,3 @@
+package stackside.check;
+
+final class InstrumentOfWrongKindTest extends RuleFixtures {}
