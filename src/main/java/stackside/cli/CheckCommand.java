@@ -25,14 +25,14 @@ final class CheckCommand implements Callable<Integer> {
     Judged judged;
     try (Progress progress = desk.progress()) {
       progress.stage("reading and judging the content");
-      judged = Judged.of(desk.contentFolder(asked));
+      judged = desk.judged(asked);
     }
     return desk.close(
         asked,
         new Outcome(
             "check",
             desk.day(asked),
-            judged.reading().sources(),
+            judged.sources(),
             judged.problems(),
             List.of(),
             Optional.empty()));

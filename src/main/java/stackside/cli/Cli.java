@@ -34,6 +34,7 @@ public final class Cli {
     return new CommandLine(new Stackside())
         .addSubcommand(new CheckCommand(desk))
         .addSubcommand(new DraftCommand(desk))
+        .addSubcommand(new ApproveCommand(desk))
         .addSubcommand(new ExplainCommand(desk))
         .addSubcommand(new StartCommand(desk))
         .setCaseInsensitiveEnumValuesAllowed(true)

@@ -24,6 +24,12 @@ final class Console {
     out.print(line + "\n");
   }
 
+  /** A question that waits for an answer on the same line. */
+  void asking(String question) {
+    out.print(question);
+    out.flush();
+  }
+
   /** One line about what went wrong. */
   void problem(String line) {
     err.print(line + "\n");

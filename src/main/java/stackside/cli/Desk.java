@@ -1,5 +1,6 @@
 package stackside.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -18,6 +19,11 @@ record Desk(Console console, Surroundings surroundings) {
               + "'; name the folder with the unit's content, or begin one with 'stackside start'");
     }
     return folder;
+  }
+
+  /** The content that was asked for, read and judged. */
+  Judged judged(Asked asked) throws IOException, UsageException {
+    return Judged.of(contentFolder(asked), surroundings.disk(), day(asked));
   }
 
   /** A path of the command line, as seen from the working folder. */

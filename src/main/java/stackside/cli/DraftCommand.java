@@ -40,7 +40,8 @@ final class DraftCommand implements Callable<Integer> {
     Outcome outcome;
     try (Progress progress = desk.progress();
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
-      Edition edition = Edition.draft(content, desk.day(asked), progress);
+      progress.stage("reading and judging the content");
+      Edition edition = Edition.draft(desk.judged(asked), desk.day(asked), progress);
       List<String> notices = new ArrayList<>(folder.notices());
       Optional<Outcome.Written> written = Optional.empty();
       if (edition.files().isEmpty()) {
@@ -57,7 +58,7 @@ final class DraftCommand implements Callable<Integer> {
           new Outcome(
               "draft",
               desk.day(asked),
-              edition.judged().reading().sources(),
+              edition.judged().sources(),
               edition.judged().problems(),
               notices,
               written);

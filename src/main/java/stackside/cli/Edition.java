@@ -1,7 +1,5 @@
 package stackside.cli;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -25,10 +23,8 @@ record Edition(Judged judged, List<OutputFile> files) {
     files = List.copyOf(files);
   }
 
-  /** Reads, judges and renders a preview. */
-  static Edition draft(Path content, LocalDate on, Progress progress) throws IOException {
-    progress.stage("reading and judging the content");
-    Judged judged = Judged.of(content);
+  /** Renders a preview. */
+  static Edition draft(Judged judged, LocalDate on, Progress progress) {
     Optional<Analysis> analysis = judged.analysis();
     return analysis.isEmpty()
         ? new Edition(judged, List.of())

@@ -11,7 +11,7 @@ import stackside.source.Fault;
 final class Faults {
   private Faults() {}
 
-  /** Rules in the order of the catalogue, then faults of reading. */
+  /** Rules in the order of the catalogue, then faults of reading and of the ledger. */
   static List<Fault> all() {
     return Stream.concat(Catalogue.rules().stream().map(Rule::fault), ReadingFaults.all().stream())
         .toList();

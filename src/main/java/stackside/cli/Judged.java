@@ -2,6 +2,8 @@ package stackside.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -9,31 +11,53 @@ import stackside.check.Catalogue;
 import stackside.content.ContentReader;
 import stackside.content.Reading;
 import stackside.derive.Analysis;
+import stackside.derive.signed.Approvals;
+import stackside.derive.signed.SignedFacts;
+import stackside.derive.standing.Standing;
+import stackside.publish.Disk;
 import stackside.source.Problem;
+import stackside.source.Sources;
 
 /**
- * Content that was read, linked, worked out and judged.
+ * Content that was read, linked, worked out and judged, together with its approvals.
  *
  * @param analysis absent where the unit itself could not be read
- * @param problems of reading and of the rules, sorted, each once
+ * @param standing absent with the analysis
+ * @param problems of reading, of the rules and of the ledger; sorted, each once
  */
-record Judged(Reading reading, Optional<Analysis> analysis, List<Problem> problems) {
+record Judged(
+    Sources sources,
+    Optional<Analysis> analysis,
+    Approvals approvals,
+    Optional<Standing> standing,
+    List<Problem> problems) {
 
   Judged {
     problems = List.copyOf(problems);
   }
 
-  static Judged of(Path content) throws IOException {
+  /** Reads a content folder and judges it as of a day. */
+  static Judged of(Path content, Disk disk, LocalDate on) throws IOException {
     Reading reading = ContentReader.read(content);
+    ApprovalFiles.Read ledger = new ApprovalFiles(disk, content).read();
+    Approvals approvals = ledger.approvals();
     Optional<Analysis> analysis = reading.unit().map(Analysis::of);
-    List<Problem> found = analysis.map(Catalogue::judge).orElse(List.of());
-    return new Judged(reading, analysis, reading.problems()).with(found);
+    List<Problem> found = new ArrayList<>(ledger.problems());
+    analysis.ifPresent(
+        each -> {
+          found.addAll(Catalogue.judge(each));
+          found.addAll(approvals.problems(each.unit(), on));
+        });
+    Optional<Standing> standing =
+        analysis.map(each -> Standing.of(each.unit(), on, SignedFacts.fingerprints(each.unit())));
+    return new Judged(reading.sources(), analysis, approvals, standing, reading.problems())
+        .with(found);
   }
 
   /** With what a later stage found. */
   Judged with(List<Problem> found) {
     List<Problem> all =
         Stream.concat(problems.stream(), found.stream()).distinct().sorted().toList();
-    return new Judged(reading, analysis, all);
+    return new Judged(sources, analysis, approvals, standing, all);
   }
 }

@@ -40,7 +40,7 @@ public final class NearNames {
   }
 
   /** Names in quotes: {@code 'a', 'b' or 'c'}. */
-  static String quoted(List<String> names, String last) {
+  public static String quoted(List<String> names, String last) {
     List<String> marked = names.stream().map(name -> "'" + name + "'").toList();
     int count = marked.size();
     return count < 2

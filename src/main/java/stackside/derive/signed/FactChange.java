@@ -1,13 +1,12 @@
 package stackside.derive.signed;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * One fact that differs between what was signed and what stands now.
@@ -18,11 +17,11 @@ import java.util.TreeSet;
  */
 public record FactChange(String name, Optional<String> before, Optional<String> after) {
 
-  /** Every difference between two lists of facts, by name. */
+  /** Every difference between two lists of facts. */
   public static List<FactChange> between(Json.Members before, Json.Members after) {
-    SortedMap<String, String> old = leaves(before);
-    SortedMap<String, String> now = leaves(after);
-    Set<String> names = new TreeSet<>(old.keySet());
+    Map<String, String> old = leaves(before);
+    Map<String, String> now = leaves(after);
+    Set<String> names = new LinkedHashSet<>(old.keySet());
     names.addAll(now.keySet());
     return names.stream()
         .map(
@@ -33,18 +32,25 @@ public record FactChange(String name, Optional<String> before, Optional<String> 
         .toList();
   }
 
+  /** All facts, one a line: {@code settings yellow limit: 60 W}. */
+  public static List<String> facts(Json.Members facts) {
+    return leaves(facts).entrySet().stream()
+        .map(leaf -> leaf.getKey() + ": " + leaf.getValue())
+        .toList();
+  }
+
   /** The change in words: {@code settings yellow limit: 60 W → 50 W}. */
   public String words() {
     return name + ": " + before.orElse("nothing") + " → " + after.orElse("nothing");
   }
 
-  private static SortedMap<String, String> leaves(Json value) {
-    SortedMap<String, String> leaves = new TreeMap<>();
+  private static Map<String, String> leaves(Json value) {
+    Map<String, String> leaves = new LinkedHashMap<>();
     collect("", value, leaves);
     return leaves;
   }
 
-  private static void collect(String name, Json value, SortedMap<String, String> leaves) {
+  private static void collect(String name, Json value, Map<String, String> leaves) {
     if (value instanceof Json.Members members) {
       for (Map.Entry<String, Json> member : members.values().entrySet()) {
         collect(joined(name, member.getKey()), member.getValue(), leaves);
@@ -59,8 +65,7 @@ public record FactChange(String name, Optional<String> before, Optional<String> 
   }
 
   /** Plain texts are one fact together; other items go by their id, or else by their number. */
-  private static void collectItems(
-      String name, Json.Items items, SortedMap<String, String> leaves) {
+  private static void collectItems(String name, Json.Items items, Map<String, String> leaves) {
     List<String> texts = new ArrayList<>();
     int number = 0;
     for (Json item : items.values()) {

@@ -2,6 +2,7 @@ package stackside.derive.signed;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import stackside.derive.standing.Fingerprints;
 import stackside.model.Checklist;
 import stackside.model.Drill;
 import stackside.model.Machine;
@@ -52,6 +53,11 @@ public record SignedFacts(ThingId thing, SignedKind kind, Json.Members facts) {
             unit.machines(), unit.checklists(), unit.drills(), unit.profiles(), unit.rooms())
         .flatMap(things -> things.stream())
         .flatMap(thing -> of(unit, thing).stream());
+  }
+
+  /** What the facts of each thing of a unit come to today. */
+  public static Fingerprints fingerprints(Unit unit) {
+    return thing -> of(unit, thing).orElseThrow().fingerprint().text();
   }
 
   /** What is signed, as JSON: the thing, the version of its list, the facts. */

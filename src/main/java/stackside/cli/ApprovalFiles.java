@@ -1,0 +1,115 @@
+package stackside.cli;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stackside.derive.signed.Approvals;
+import stackside.derive.signed.CanonicalJson;
+import stackside.derive.signed.Fingerprint;
+import stackside.derive.signed.Json;
+import stackside.derive.signed.JsonReader;
+import stackside.derive.signed.Ledger;
+import stackside.derive.signed.LedgerFaults;
+import stackside.derive.signed.SignedFacts;
+import stackside.publish.Disk;
+import stackside.publish.SafeFile;
+import stackside.source.Location;
+import stackside.source.Problem;
+
+/** The ledger and the kept copies of what was signed, as they lie in a content folder. */
+final class ApprovalFiles {
+  private static final String KEPT = "approved";
+  private static final String ENDING = ".json";
+
+  private final Disk disk;
+  private final Path content;
+
+  ApprovalFiles(Disk disk, Path content) {
+    this.disk = disk;
+    this.content = content;
+  }
+
+  /** The approvals as read, with all that is wrong with the ledger's text. */
+  record Read(Approvals approvals, List<Problem> problems) {
+    Ledger.Read ledger() {
+      return new Ledger.Read(approvals.ledger(), problems);
+    }
+  }
+
+  Read read() throws IOException {
+    Ledger.Read ledger = ledger(content.resolve(Ledger.FILE));
+    return new Read(new Approvals(ledger.ledger(), kept()), ledger.problems());
+  }
+
+  /** A ledger anywhere; an absent one is empty. */
+  Ledger.Read ledger(Path file) throws IOException {
+    if (disk.at(file) != Disk.Entry.FILE) {
+      return new Ledger.Read(Ledger.empty(), List.of());
+    }
+    try {
+      return Ledger.read(
+          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(disk.read(file))).toString());
+    } catch (CharacterCodingException e) {
+      Problem problem =
+          LedgerFaults.ALTERED
+              .at(Location.startOf(Ledger.FILE), "the ledger is not in UTF-8")
+              .help(
+                  "bring the ledger back from a copy; signatures are only ever added, by 'approve'");
+      return new Ledger.Read(Ledger.empty(), List.of(problem));
+    }
+  }
+
+  /** Copies that are not as they were signed do not count as kept. */
+  private SortedMap<String, Json.Members> kept() throws IOException {
+    SortedMap<String, Json.Members> kept = new TreeMap<>();
+    Path folder = content.resolve(KEPT);
+    if (disk.at(folder) == Disk.Entry.FOLDER) {
+      for (Path file : disk.list(folder)) {
+        String name = String.valueOf(file.getFileName());
+        if (name.endsWith(ENDING) && disk.at(file) == Disk.Entry.FILE) {
+          String fingerprint = name.substring(0, name.length() - ENDING.length());
+          copy(disk.read(file), fingerprint).ifPresent(json -> kept.put(fingerprint, json));
+        }
+      }
+    }
+    return kept;
+  }
+
+  private static Optional<Json.Members> copy(byte[] bytes, String fingerprint) {
+    if (!Fingerprint.of(bytes).text().equals(fingerprint)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(JsonReader.read(new String(bytes, StandardCharsets.UTF_8)))
+          .filter(Json.Members.class::isInstance)
+          .map(Json.Members.class::cast);
+    } catch (JsonReader.Unreadable e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Keeps a copy of what is being signed; the copies come before the line that names them. */
+  void keep(SignedFacts facts) throws IOException {
+    Path file = content.resolve(KEPT).resolve(facts.fingerprint() + ENDING);
+    if (disk.at(content.resolve(KEPT)) == Disk.Entry.ABSENT) {
+      disk.createFolder(content.resolve(KEPT));
+    }
+    if (disk.at(file) == Disk.Entry.ABSENT
+        || !Fingerprint.of(disk.read(file)).equals(facts.fingerprint())) {
+      try (SafeFile copy = SafeFile.hold(disk, file)) {
+        copy.replace(CanonicalJson.bytes(facts.json()));
+      }
+    }
+  }
+
+  /** The ledger's file, held by this run alone. */
+  SafeFile holdLedger() throws IOException {
+    return SafeFile.hold(disk, content.resolve(Ledger.FILE));
+  }
+}

@@ -1,0 +1,139 @@
+package stackside.derive.signed;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import stackside.model.Fact;
+import stackside.model.Role;
+import stackside.model.SignedKind;
+import stackside.model.Thing;
+import stackside.model.Unit;
+import stackside.source.Location;
+import stackside.source.Problem;
+
+/**
+ * The ledger together with the facts that its signatures cover.
+ *
+ * @param kept the signed JSON by the text of its fingerprint
+ */
+public record Approvals(Ledger ledger, SortedMap<String, Json.Members> kept) {
+
+  public Approvals {
+    kept = Collections.unmodifiableSortedMap(new TreeMap<>(kept));
+  }
+
+  public static Approvals none() {
+    return new Approvals(Ledger.empty(), Collections.emptySortedMap());
+  }
+
+  /** The facts that a signature covers, if their copy was kept and is about the thing. */
+  public Optional<Json.Members> factsUnder(Ledger.Entry entry) {
+    return Optional.ofNullable(kept.get(entry.fingerprint().text()))
+        .filter(json -> json.text("thing").filter(entry.thing().toString()::equals).isPresent())
+        .flatMap(json -> json.member("facts"))
+        .filter(Json.Members.class::isInstance)
+        .map(Json.Members.class::cast);
+  }
+
+  /** What changed in a thing since it was last signed in any role; absent if it never was. */
+  public Optional<SinceSigned> sinceSigned(SignedFacts now) {
+    return ledger
+        .lastAbout(now.thing())
+        .map(Ledger.Line::entry)
+        .flatMap(
+            entry ->
+                factsUnder(entry)
+                    .map(facts -> new SinceSigned(entry, FactChange.between(facts, now.facts()))));
+  }
+
+  /** The last signature under a thing, and what changed since. */
+  public record SinceSigned(Ledger.Entry entry, List<FactChange> changes) {
+    public SinceSigned {
+      changes = List.copyOf(changes);
+    }
+  }
+
+  /** What is wrong with single signatures, as seen from a day. */
+  public List<Problem> problems(Unit unit, LocalDate on) {
+    List<Problem> problems = new ArrayList<>();
+    int number = 1;
+    for (Ledger.Line line : ledger.lines()) {
+      number++;
+      Location at = new Location(Ledger.FILE, number, 1, 0);
+      problemsOf(line.entry(), at, unit, on).forEach(problems::add);
+    }
+    return problems;
+  }
+
+  private List<Problem> problemsOf(Ledger.Entry entry, Location at, Unit unit, LocalDate on) {
+    List<Problem> problems = new ArrayList<>();
+    if (entry.date().isAfter(on)) {
+      problems.add(
+          LedgerFaults.DATED_AHEAD.at(
+              at, "the signature is dated " + entry.date() + ", and today is " + on));
+    }
+    if (factsUnder(entry).isEmpty()) {
+      problems.add(
+          LedgerFaults.NEVER_SIGNED
+              .at(
+                  at,
+                  "no copy of what was signed under "
+                      + entry.fingerprint().shortText()
+                      + " is in 'approved'")
+              .help("bring the file back from a copy, or let the role sign again"));
+    }
+    if (!maySign(entry, unit)) {
+      problems.add(
+          LedgerFaults.MAY_NOT_SIGN
+              .at(at, "'" + entry.role() + "' does not sign " + entry.thing().kind().spoken() + "s")
+              .help("'signatures' in unit.yaml says who signs what"));
+    }
+    return problems;
+  }
+
+  private static boolean maySign(Ledger.Entry entry, Unit unit) {
+    List<Fact<Role>> roles =
+        unit.details().signatures().entrySet().stream()
+            .filter(wanted -> wanted.getKey().word().equals(entry.thing().kind().word()))
+            .flatMap(wanted -> wanted.getValue().stream())
+            .toList();
+    return roles.stream().anyMatch(role -> role.value().id().slug().equals(entry.role()));
+  }
+
+  /** The roles that sign things of a kind. */
+  public static List<Role> rolesFor(Unit unit, SignedKind kind) {
+    return unit.details().signatures().getOrDefault(kind, List.of()).stream()
+        .map(Fact::value)
+        .toList();
+  }
+
+  /** Whether a role has signed a thing as it is now. */
+  public boolean signed(SignedFacts now, Role role) {
+    Fingerprint fingerprint = now.fingerprint();
+    return ledger.lines().stream()
+        .map(Ledger.Line::entry)
+        .anyMatch(
+            entry ->
+                entry.thing().equals(now.thing())
+                    && entry.role().equals(role.id().slug())
+                    && entry.fingerprint().equals(fingerprint));
+  }
+
+  /** The things that a role has still to sign, in the order of {@link SignedFacts#allOf}. */
+  public List<SignedFacts> toSign(Unit unit, Role role) {
+    return SignedFacts.allOf(unit)
+        .filter(
+            facts -> rolesFor(unit, facts.kind()).stream().anyMatch(r -> r.id().equals(role.id())))
+        .filter(facts -> !signed(facts, role))
+        .toList();
+  }
+
+  /** The thing that facts are about. */
+  public static Thing thing(Unit unit, SignedFacts facts) {
+    return unit.find(facts.thing()).orElseThrow();
+  }
+}
