@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stackside.derive.Analysis;
 import stackside.model.Fact;
+import stackside.model.Machine;
 import stackside.model.SelectionKind;
 import stackside.model.Settings;
 import stackside.model.Socket;
@@ -12,13 +13,16 @@ import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
-/** Finds programs that plugging in at their socket does not bring up. */
+/**
+ * Finds programs that belong to the plug in another socket than the profile's. A program that no
+ * plug brings up is chosen by hand after plugging in, and that is fine.
+ */
 final class ProgramNotOfSocket implements Rule {
   private static final Fault FAULT =
       new Fault(
           "program-not-of-socket",
           Severity.ERROR,
-          "plugging in brings up another program than the profile names");
+          "the profile's program belongs to the plug in another socket");
 
   @Override
   public Fault fault() {
@@ -29,31 +33,40 @@ final class ProgramNotOfSocket implements Rule {
   public List<Problem> problems(Analysis analysis) {
     return analysis.unit().profiles().stream()
         .filter(it -> it.machine().value().selectsSocket().value() == SelectionKind.BY_PLUGGING_IN)
-        .flatMap(profile -> profile.settings().stream())
-        .flatMap(settings -> problem(settings).stream())
+        .flatMap(
+            profile ->
+                profile.settings().stream()
+                    .flatMap(settings -> problem(profile.machine().value(), settings).stream()))
         .toList();
   }
 
-  private static Optional<Problem> problem(Settings settings) {
+  private static Optional<Problem> problem(Machine machine, Settings settings) {
     Socket socket = settings.socket().value();
     return settings
         .program()
         .map(StoredProgram::slot)
+        .filter(slot -> !bringsUp(socket, slot.value()))
         .flatMap(
             slot ->
-                socket
-                    .programOnPlugging()
-                    .filter(brought -> !brought.value().equals(slot.value()))
-                    .map(brought -> problem(socket, slot, brought)));
+                machine.sockets().stream()
+                    .filter(other -> bringsUp(other, slot.value()))
+                    .findFirst()
+                    .map(other -> problem(socket, slot, other)));
   }
 
-  private static Problem problem(Socket socket, Fact<Integer> slot, Fact<Integer> brought) {
+  private static boolean bringsUp(Socket socket, int slot) {
+    return socket.programOnPlugging().filter(brought -> brought.value() == slot).isPresent();
+  }
+
+  private static Problem problem(Socket socket, Fact<Integer> slot, Socket other) {
     return FAULT
         .at(
             slot.at(),
-            "a plug in socket %s brings up program %d, and the profile names program %d"
-                .formatted(Wording.quoted(socket), brought.value(), slot.value()))
-        .note(brought.at(), "where the machine's description says so")
+            "the profile names program %d in socket %s, and a plug in %s brings up program %d"
+                .formatted(
+                    slot.value(), Wording.quoted(socket), Wording.quoted(other), slot.value()))
+        .note(
+            other.programOnPlugging().orElseThrow().at(), "where the machine's description says so")
         .help("correct the slot or the socket, or the machine's description");
   }
 }
