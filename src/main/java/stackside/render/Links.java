@@ -28,7 +28,8 @@ public final class Links {
   /** Where a thing stands. */
   public static Address to(ThingId id) {
     return switch (id.kind()) {
-      case LOCATION, CONTACT, ROLE, PATIENT_GROUP -> part("unit.html", id);
+      case LOCATION, CONTACT -> part("contacts.html", id);
+      case ROLE, PATIENT_GROUP -> part("unit.html", id);
       case CITATION -> part("sources.html", id);
       case SOCKET -> part("socket-maps/" + owner(id) + ".html", id);
       case SITE_GROUP -> folder("site-groups", id);

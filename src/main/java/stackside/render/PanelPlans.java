@@ -13,6 +13,7 @@ import stackside.derive.Analysis;
 import stackside.derive.chain.Chain;
 import stackside.derive.chain.Chains;
 import stackside.derive.circuit.Outcome;
+import stackside.derive.circuit.OutcomeClass;
 import stackside.derive.circuit.Press;
 import stackside.model.Asset;
 import stackside.model.Cable;
@@ -41,7 +42,7 @@ public final class PanelPlans {
   private final Analysis analysis;
   private final Machine machine;
   private final Map<Socket, Set<Lead>> leads = new LinkedHashMap<>();
-  private final Map<Socket, Map<String, Misfit>> misfits = new LinkedHashMap<>();
+  private final Map<Socket, List<Mistake>> mistakes = new LinkedHashMap<>();
 
   private PanelPlans(Analysis analysis, Machine machine) {
     this.analysis = analysis;
@@ -129,13 +130,18 @@ public final class PanelPlans {
 
   private void add(Room room, Profile profile, Socket socket, Outcome outcome) {
     Press press = outcome.worst();
-    String what = plugged(room, profile, socket) + " also fits";
-    Misfit misfit =
-        new Misfit(what, OutcomeWords.brief(press), OutcomeWords.mark(press.outcomeClass()));
-    misfits
-        .computeIfAbsent(socket, key -> new LinkedHashMap<>())
-        .merge(what, misfit, PanelPlans::worse);
+    mistakes
+        .computeIfAbsent(socket, key -> new ArrayList<>())
+        .add(
+            new Mistake(
+                Numbers.bind(profile.settings().orElseThrow().instrument().value().title()),
+                plugged(room, profile, socket),
+                press.outcomeClass(),
+                OutcomeWords.brief(press)));
   }
+
+  /** Something in a wrong socket: what it is, the plug that fits, and what comes of it. */
+  private record Mistake(String instrument, String plug, OutcomeClass outcome, String words) {}
 
   /** What the hand holds: the cable's plug, or the instrument's own. */
   private static String plugged(Room room, Profile profile, Socket socket) {
@@ -148,14 +154,29 @@ public final class PanelPlans {
             .orElse(instrument.title()));
   }
 
-  /** Of two outcomes of the same mistake, the one whose mark stands first. */
-  private static Misfit worse(Misfit one, Misfit other) {
-    return badness(one.mark()) <= badness(other.mark()) ? one : other;
+  /**
+   * One remark for each plug that fits an empty socket; where something belongs in the socket, one
+   * for each instrument that does not. Of several outcomes the worst is told.
+   */
+  private List<Misfit> misfits(Socket socket) {
+    boolean used = leads.containsKey(socket);
+    Map<String, Mistake> worst = new LinkedHashMap<>();
+    for (Mistake mistake : mistakes.getOrDefault(socket, List.of())) {
+      String what = used ? mistake.instrument() + " here" : mistake.plug() + " also fits";
+      worst.merge(what, mistake, PanelPlans::worse);
+    }
+    return worst.entrySet().stream()
+        .map(
+            entry ->
+                new Misfit(
+                    entry.getKey(),
+                    entry.getValue().words(),
+                    OutcomeWords.mark(entry.getValue().outcome())))
+        .toList();
   }
 
-  private static int badness(Mark mark) {
-    return List.of(Mark.FULL_DIAMOND, Mark.DIAMOND, Mark.RING, Mark.BARRED_SQUARE, Mark.DISC)
-        .indexOf(mark);
+  private static Mistake worse(Mistake one, Mistake other) {
+    return one.outcome().compareTo(other.outcome()) <= 0 ? one : other;
   }
 
   private PanelPlan plan() {
@@ -169,7 +190,7 @@ public final class PanelPlans {
                         socket,
                         plug(socket),
                         List.copyOf(leads.getOrDefault(socket, Set.of())),
-                        List.copyOf(misfits.getOrDefault(socket, Map.of()).values()))));
+                        misfits(socket))));
     return new PanelPlan(machine, places);
   }
 

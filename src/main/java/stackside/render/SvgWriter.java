@@ -26,6 +26,16 @@ public final class SvgWriter {
     return writer.out.toString();
   }
 
+  /** The shape of a status, as high as the words beside it, hidden from screen readers. */
+  public static String mark(Mark mark) {
+    SvgWriter writer = new SvgWriter();
+    writer.out.append(
+        "<svg class=\"mark\" aria-hidden=\"true\" focusable=\"false\" viewBox=\"0 0 10 10\">");
+    mark.at(5, 5, 10).forEach(writer::shape);
+    writer.out.append("</svg>");
+    return writer.out.toString();
+  }
+
   private void open(Drawing drawing, String id) {
     String width = length(drawing.width());
     String height = length(drawing.height());

@@ -1,0 +1,159 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stackside.model.Answer;
+import stackside.model.Cold;
+import stackside.model.NotApproved;
+import stackside.model.PedalColour;
+import stackside.model.PedalUse;
+import stackside.model.Profile;
+import stackside.model.Room;
+import stackside.model.Settings;
+import stackside.model.Term;
+import stackside.render.Mark;
+import stackside.render.Numbers;
+import stackside.render.PedalPlan;
+import stackside.render.site.Part.Facts;
+import stackside.render.site.Part.Facts.Fact;
+
+/** Puts an approved answer into lines: what it is, what is set, what goes where. */
+final class Answers {
+
+  private Answers() {}
+
+  /** The address of an answer in a room. */
+  static String page(Room room, Profile profile) {
+    return "answers/" + room.id().slug() + "/" + profile.id().slug() + ".html";
+  }
+
+  /** Lesions, step and sites: what the answer is to. */
+  static String question(Profile profile) {
+    return lesions(profile) + ": " + lower(profile.step().value().title());
+  }
+
+  static String lesions(Profile profile) {
+    return Numbers.bind(
+        String.join("; ", profile.lesions().stream().map(each -> each.value().title()).toList()));
+  }
+
+  static String sites(Profile profile) {
+    return String.join(", ", profile.sites().stream().map(each -> each.value().title()).toList());
+  }
+
+  private static String lower(String words) {
+    return words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+
+  /** The word of an answer with its shape. */
+  static Line status(Profile profile, Here here) {
+    Answer answer = profile.answer();
+    if (answer instanceof NotApproved) {
+      return Here.status(Mark.SQUARE, here.say("answer.not-approved"));
+    }
+    String words = answer instanceof Cold ? "answer.cold" : "answer.settings";
+    return Here.status(Mark.DISC, here.say(words));
+  }
+
+  /** An answer in one line, for tables. */
+  static Line brief(Profile profile, Here here) {
+    Line line = status(profile, here);
+    Answer answer = profile.answer();
+    if (answer instanceof Settings settings) {
+      return line.then(Piece.of(". " + program(settings, here)));
+    }
+    return line;
+  }
+
+  /** The slot and the displayed name of a program. */
+  static String program(Settings settings, Here here) {
+    return settings
+        .program()
+        .map(
+            program ->
+                here.say("answer.program-slot", program.slot().value(), program.shownAs().value()))
+        .orElse(here.say("answer.by-hand"));
+  }
+
+  /** What to set, in a few short lines; for cold or not approved, what to do. */
+  static List<Line> summary(Profile profile, Here here) {
+    Answer answer = profile.answer();
+    if (answer instanceof Settings settings) {
+      List<Line> lines = new ArrayList<>();
+      lines.add(Line.of(program(settings, here)));
+      for (PedalColour colour : PedalColour.values()) {
+        String words = String.join(", ", PedalPlan.words(settings.pedal(colour)));
+        lines.add(Line.of(here.say("fact.pedal-" + colour.word()) + ": " + words));
+      }
+      return lines;
+    }
+    if (answer instanceof Cold cold) {
+      return List.of(Line.of(Numbers.bind(cold.how().value())));
+    }
+    return List.of(Line.of(Numbers.bind(((NotApproved) answer).instead().value())));
+  }
+
+  /** All facts of an answer, in the order in which hands set them up. */
+  static Facts facts(Profile profile, Here here) {
+    List<Fact> facts = new ArrayList<>();
+    facts.add(fact(here, "answer", status(profile, here)));
+    Answer answer = profile.answer();
+    if (answer instanceof Settings settings) {
+      settings(facts, settings, here);
+    } else if (answer instanceof Cold cold) {
+      facts.add(fact(here, "how", Line.of(Numbers.bind(cold.how().value()))));
+    } else if (answer instanceof NotApproved not) {
+      facts.add(fact(here, "instead", Line.of(Numbers.bind(not.instead().value()))));
+      not.ask().ifPresent(role -> facts.add(fact(here, "ask", here.link(role.value()))));
+    }
+    return new Facts(facts);
+  }
+
+  private static void settings(List<Fact> facts, Settings settings, Here here) {
+    facts.add(fact(here, "program", Line.of(Piece.strong(program(settings, here)))));
+    facts.add(fact(here, "instrument", here.link(settings.instrument().value())));
+    facts.add(
+        fact(
+            here,
+            "socket",
+            Line.of(Piece.shown(settings.socket().value().label().value()), Piece.of(" "))
+                .then(
+                    here.link(
+                        settings.socket().value(), settings.socket().value().name().value()))));
+    for (PedalColour colour : PedalColour.values()) {
+      facts.add(fact(here, "pedal-" + colour.word(), pedal(settings.pedal(colour), here)));
+    }
+    settings
+        .neutralElectrode()
+        .ifPresent(
+            plate ->
+                facts.add(
+                    new Fact(
+                        here.term(Term.NEUTRAL_ELECTRODE), List.of(here.link(plate.value())))));
+    settings
+        .argonFlow()
+        .ifPresent(
+            flow ->
+                facts.add(fact(here, "argon", Line.of(Piece.strong(Numbers.text(flow.value()))))));
+  }
+
+  /** Mode and setting of a pedal. */
+  static Line pedal(PedalUse use, Here here) {
+    Optional<Line> set =
+        use.setting()
+            .map(
+                setting -> {
+                  List<String> words = PedalPlan.words(use);
+                  Line mode = here.link(setting.mode().value());
+                  return words.size() < 2
+                      ? mode
+                      : mode.then(Piece.of(", "), Piece.strong(words.get(1)));
+                });
+    return set.orElse(Line.of(here.say("answer.unassigned")));
+  }
+
+  static Fact fact(Here here, String key, Line... values) {
+    return new Fact(here.say("fact." + key), List.of(values));
+  }
+}

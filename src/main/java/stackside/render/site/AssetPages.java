@@ -1,0 +1,184 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.Asset;
+import stackside.model.Fact;
+import stackside.model.Level;
+import stackside.model.OutputCheck;
+import stackside.model.ProgramReading;
+import stackside.model.ServiceEvent;
+import stackside.quantity.Watts;
+import stackside.render.Numbers;
+import stackside.render.site.Part.Facts;
+import stackside.render.site.Part.Grid;
+
+/** A generator with its number: where it stands, what it stores, what was measured on it. */
+final class AssetPages implements Pages {
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return Stream.concat(
+        Stream.of(index(site)), site.unit().assets().stream().map(asset -> page(asset, site)));
+  }
+
+  private static Page index(Site site) {
+    Here here = site.at("assets.html");
+    List<Grid.Row> rows =
+        site.unit().assets().stream()
+            .map(
+                asset ->
+                    Grid.Row.of(
+                        here.link(asset),
+                        here.link(asset.machine().value()),
+                        Line.of(asset.status().value().spoken()),
+                        rooms(asset, here)))
+            .toList();
+    return new PlainPage(
+        here.frame(here.say("menu.assets")),
+        "plain",
+        Optional.empty(),
+        List.of(
+            here.section(
+                "assets",
+                new Grid(
+                    here.say("section.assets"),
+                    List.of(
+                        here.say("column.asset"),
+                        here.say("fact.machine"),
+                        here.say("fact.status"),
+                        here.say("fact.rooms")),
+                    rows))));
+  }
+
+  private static Line rooms(Asset asset, Here here) {
+    List<Line> rooms = here.unit().roomsWith(asset).stream().map(here::link).toList();
+    return rooms.isEmpty() ? Line.of(here.say("asset.no-room")) : Line.joined(rooms, ", ");
+  }
+
+  private static Page page(Asset asset, Site site) {
+    Here here = site.at("assets/" + asset.id().slug() + ".html");
+    List<Section> sections = new ArrayList<>();
+    sections.add(here.section("facts", facts(asset, here)));
+    sections.add(here.section("readings", readings(asset, here)));
+    sections.add(here.section("output-checks", checks(asset, here)));
+    sections.add(here.section("service", service(asset, here)));
+    sections.add(here.mentions(asset.id()));
+    return new PlainPage(
+        here.frame(asset.title(), here.page(here.say("menu.assets"), "assets.html")),
+        "plain",
+        Optional.empty(),
+        sections);
+  }
+
+  private static Facts facts(Asset asset, Here here) {
+    return new Facts(
+        List.of(
+            Answers.fact(here, "machine", here.link(asset.machine().value())),
+            Answers.fact(here, "software", Line.of(asset.software().value())),
+            Answers.fact(here, "status", Line.of(asset.status().value().spoken())),
+            Answers.fact(here, "since", Line.of(Here.date(asset.since().value()))),
+            Answers.fact(here, "rooms", rooms(asset, here))));
+  }
+
+  private static Part readings(Asset asset, Here here) {
+    List<Grid.Row> rows =
+        here.unit().programReadings().stream()
+            .filter(reading -> reading.asset().value().id().equals(asset.id()))
+            .map(reading -> row(reading, here))
+            .toList();
+    return orNone(
+        rows,
+        "readings",
+        here,
+        "column.slot",
+        "column.shown-as",
+        "column.socket",
+        "column.pedal",
+        "column.stored",
+        "column.date",
+        "column.initials");
+  }
+
+  private static Grid.Row row(ProgramReading reading, Here here) {
+    Line stored =
+        reading
+            .mode()
+            .map(
+                mode ->
+                    here.link(mode.value())
+                        .then(Piece.of(setting(reading.level(), reading.limit()))))
+            .orElse(Line.of(here.say("answer.unassigned")));
+    return Grid.Row.of(
+        Line.of(Numbers.count(reading.slot().value())),
+        Line.of(Piece.shown(reading.shownAs().value())),
+        here.link(reading.socket().value()),
+        Line.of(reading.pedal().value().spoken()),
+        stored,
+        Line.of(Here.date(reading.date().value())),
+        Line.of(reading.initials().value()));
+  }
+
+  private static String setting(Optional<Fact<Level>> level, Optional<Fact<Watts>> limit) {
+    return level.map(fact -> ", " + fact.value().text()).orElse("")
+        + limit.map(fact -> ", " + Numbers.text(fact.value())).orElse("");
+  }
+
+  private static Part checks(Asset asset, Here here) {
+    List<Grid.Row> rows =
+        here.unit().outputChecks().stream()
+            .filter(check -> check.asset().value().id().equals(asset.id()))
+            .map(check -> row(check, here))
+            .toList();
+    return orNone(
+        rows,
+        "output-checks",
+        here,
+        "column.mode",
+        "column.load",
+        "column.measured",
+        "column.method",
+        "column.date",
+        "column.initials");
+  }
+
+  private static Grid.Row row(OutputCheck check, Here here) {
+    return Grid.Row.of(
+        here.link(check.mode().value()).then(Piece.of(setting(check.level(), check.limit()))),
+        Line.of(Numbers.text(check.load().value())),
+        Line.of(Numbers.text(check.watts().value())),
+        Line.of(check.method().value()),
+        Line.of(Here.date(check.date().value())),
+        Line.of(check.initials().value()));
+  }
+
+  private static Part service(Asset asset, Here here) {
+    List<Grid.Row> rows =
+        here.unit().serviceEvents().stream()
+            .filter(event -> event.asset().value().id().equals(asset.id()))
+            .map(event -> row(event, here))
+            .toList();
+    return orNone(
+        rows, "service", here, "column.date", "column.event", "column.software", "column.note");
+  }
+
+  private static Grid.Row row(ServiceEvent event, Here here) {
+    Line none = Line.of(here.say("none"));
+    return Grid.Row.of(
+        Line.of(Here.date(event.date().value())),
+        Line.of(event.event().value().spoken()),
+        event.softwareAfter().map(fact -> Line.of(fact.value())).orElse(none),
+        event.note().map(fact -> Line.of(fact.value())).orElse(none));
+  }
+
+  private static Part orNone(List<Grid.Row> rows, String section, Here here, String... columns) {
+    return rows.isEmpty()
+        ? new Part.Say(Line.of(here.say(section + ".none")))
+        : new Grid(
+            here.say("section." + section),
+            Stream.of(columns).map(key -> here.say(key)).toList(),
+            rows);
+  }
+}

@@ -1,0 +1,23 @@
+package stackside.render.site;
+
+import stackside.derive.coverage.Cover;
+import stackside.render.Mark;
+
+/** What was found for a question, in a word with its shape. */
+final class Covers {
+
+  private Covers() {}
+
+  static Line status(Cover cover, Here here) {
+    if (cover instanceof Cover.Answered answered) {
+      return Answers.status(answered.profile(), here);
+    }
+    if (cover instanceof Cover.Ambiguous) {
+      return Here.status(Mark.TRIANGLE, here.say("cover.ambiguous"));
+    }
+    if (cover instanceof Cover.Unclear) {
+      return Here.status(Mark.TRIANGLE, here.say("cover.unclear"));
+    }
+    return Here.status(Mark.TRIANGLE, here.say("cover.gap"));
+  }
+}

@@ -1,0 +1,197 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.AppliesTo;
+import stackside.model.Checklist;
+import stackside.model.ChecklistStep;
+import stackside.model.Contact;
+import stackside.model.Drill;
+import stackside.model.DrillCheck;
+import stackside.model.Fact;
+import stackside.model.Premises;
+import stackside.model.Sign;
+import stackside.model.SingleFault;
+import stackside.render.Links;
+import stackside.render.Numbers;
+import stackside.render.site.Part.Facts;
+import stackside.render.site.Part.Steps;
+
+/** Drills and checklists: what to do, step by step. */
+final class DrillPages implements Pages {
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return Stream.of(
+            Stream.of(drills(site), checklists(site)),
+            site.unit().drills().stream().map(drill -> page(drill, site)),
+            site.unit().checklists().stream().map(list -> page(list, site)))
+        .flatMap(pages -> pages);
+  }
+
+  private static Page drills(Site site) {
+    Here here = site.at("drills.html");
+    List<Part.Grid.Row> rows =
+        site.unit().drills().stream()
+            .map(
+                drill ->
+                    Part.Grid.Row.of(
+                        here.link(drill),
+                        Line.of(sign(drill.sign(), here)),
+                        machines(drill.appliesTo(), here)))
+            .toList();
+    return new PlainPage(
+        here.frame(here.say("menu.drills")),
+        "plain",
+        Optional.of(Line.of(here.say("drills.lead"))),
+        List.of(
+            here.section(
+                "drills",
+                new Part.Grid(
+                    here.say("section.drills"),
+                    List.of(
+                        here.say("column.drill"),
+                        here.say("column.sign"),
+                        here.say("fact.machine")),
+                    rows))));
+  }
+
+  private static Page checklists(Site site) {
+    Here here = site.at("checklists.html");
+    List<Part.Grid.Row> rows =
+        site.unit().checklists().stream()
+            .map(
+                list ->
+                    Part.Grid.Row.of(
+                        here.link(list),
+                        Line.of(list.kind().value().spoken()),
+                        machines(list.appliesTo(), here)))
+            .toList();
+    return new PlainPage(
+        here.frame(here.say("menu.checklists")),
+        "plain",
+        Optional.empty(),
+        List.of(
+            here.section(
+                "checklists",
+                new Part.Grid(
+                    here.say("section.checklists"),
+                    List.of(
+                        here.say("column.checklist"),
+                        here.say("column.when"),
+                        here.say("fact.machine")),
+                    rows))));
+  }
+
+  private static Line machines(AppliesTo appliesTo, Here here) {
+    return appliesTo.machines().isEmpty()
+        ? Line.of(here.say("applies.all"))
+        : here.listed(appliesTo.machines());
+  }
+
+  /** What is seen and heard, in words. */
+  static String sign(Sign sign, Here here) {
+    List<String> words = new ArrayList<>();
+    sign.tone().ifPresent(tone -> words.add(here.say("tone." + tone.value().word())));
+    sign.lamps()
+        .forEach((lamp, colour) -> words.add(lamp.slug().replace('-', ' ') + " " + colour.value()));
+    sign.display().ifPresent(shown -> words.add(here.say("sign.display", shown.value())));
+    sign.tissue().ifPresent(tissue -> words.add(tissue.value()));
+    return String.join("; ", words);
+  }
+
+  private static Page page(Drill drill, Site site) {
+    Here here = site.at("drills/" + drill.id().slug() + ".html");
+    List<Section> sections = new ArrayList<>();
+    sections.add(
+        here.section(
+            "make-safe",
+            new Part.Say(Line.of(here.say("drill.sign", sign(drill.sign(), here)))),
+            new Part.Box(
+                here.say("section.make-safe"), List.of(Line.of(drill.makeSafe().value())))));
+    List<Steps.Step> steps = new ArrayList<>();
+    drill.checks().forEach(check -> steps.add(step(check, here)));
+    sections.add(here.section("checks", new Steps(steps)));
+    drill
+        .never()
+        .ifPresent(
+            never ->
+                sections.add(
+                    here.section(
+                        "never",
+                        new Part.Box(here.say("section.never"), List.of(Line.of(never.value()))))));
+    sections.add(escalate(drill, here));
+    sections.add(
+        here.section(
+            "facts",
+            new Facts(List.of(Answers.fact(here, "machine", machines(drill.appliesTo(), here))))));
+    sections.add(here.mentions(drill.id()));
+    return new PlainPage(
+        here.frame(drill.title(), here.page(here.say("menu.drills"), "drills.html")),
+        "drill",
+        Optional.empty(),
+        sections);
+  }
+
+  private static Steps.Step step(DrillCheck check, Here here) {
+    List<Line> notes = new ArrayList<>();
+    if (!check.mends().isEmpty()) {
+      notes.add(Line.of(here.say("drill.mends", faults(check.mends(), here))));
+    }
+    check
+        .takes()
+        .ifPresent(
+            takes -> notes.add(Line.of(here.say("drill.takes", Numbers.text(takes.value())))));
+    if (!check.needs().isEmpty()) {
+      notes.add(Line.of(here.say("drill.needs") + " ").then(here.listed(check.needs())));
+    }
+    return new Steps.Step(
+        Line.of(check.action().value()), check.see().map(see -> Line.of(see.value())), notes);
+  }
+
+  private static String faults(List<Fact<SingleFault>> faults, Here here) {
+    return String.join(
+        "; ", faults.stream().map(fault -> here.say("fault." + fault.value().word())).toList());
+  }
+
+  private static Section escalate(Drill drill, Here here) {
+    if (!drill.escalate().value()) {
+      return here.section("escalate", new Part.Say(Line.of(here.say("drill.no-escalation"))));
+    }
+    List<Facts.Fact> facts = new ArrayList<>();
+    for (Premises location : here.unit().details().locations()) {
+      facts.add(
+          new Facts.Fact(
+              location.title(), location.contacts().stream().map(DrillPages::contact).toList()));
+    }
+    return here.section(
+        "escalate", new Part.Say(Line.of(here.say("drill.escalate"))), new Facts(facts));
+  }
+
+  static Line contact(Contact contact) {
+    return Line.of(
+        Piece.strong(contact.phone().value()),
+        Piece.of(" " + contact.title() + ", " + contact.hours().value().words()));
+  }
+
+  private static Page page(Checklist list, Site site) {
+    Here here = site.at(Links.to(list.id()).page());
+    List<Steps.Step> steps = new ArrayList<>();
+    for (ChecklistStep step : list.steps()) {
+      List<Line> notes =
+          step.guards().isEmpty()
+              ? List.of()
+              : List.of(Line.of(here.say("checklist.guards", faults(step.guards(), here))));
+      steps.add(
+          new Steps.Step(
+              Line.of(step.action().value()), step.see().map(see -> Line.of(see.value())), notes));
+    }
+    return new PlainPage(
+        here.frame(list.title(), here.page(here.say("menu.checklists"), "checklists.html")),
+        "drill",
+        Optional.of(machines(list.appliesTo(), here)),
+        List.of(here.section("steps-of-list", new Steps(steps)), here.mentions(list.id())));
+  }
+}

@@ -1,0 +1,142 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stackside.derive.circuit.FailureSign;
+import stackside.derive.circuit.Observed;
+import stackside.model.Asset;
+import stackside.model.Fact;
+import stackside.model.LampId;
+import stackside.model.Machine;
+import stackside.model.Room;
+import stackside.render.OutcomeWords;
+import stackside.render.site.Part.Grid;
+
+/** What goes wrong silently and what does not, for each generator in each room, silent first. */
+final class FailureSignPages implements Pages {
+
+  /** The address of the failure signs of a generator in a room. */
+  static String page(Room room, Asset asset) {
+    return "failure-signs/" + room.id().slug() + "/" + asset.id().slug() + ".html";
+  }
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return Stream.concat(
+        Stream.of(index(site)),
+        site.unit().rooms().stream()
+            .flatMap(room -> room.assets().stream().map(asset -> page(room, asset.value(), site))));
+  }
+
+  private static Page index(Site site) {
+    Here here = site.at("failure-signs.html");
+    List<Grid.Row> rows = new ArrayList<>();
+    for (Room room : site.unit().rooms()) {
+      for (Fact<Asset> asset : room.assets()) {
+        rows.add(row(room, asset.value(), here));
+      }
+    }
+    return new PlainPage(
+        here.frame(here.say("menu.failure-signs")),
+        "plain",
+        Optional.of(Line.of(here.say("failure-signs.lead"))),
+        List.of(
+            here.section(
+                "failure-signs",
+                new Grid(
+                    here.say("section.failure-signs"),
+                    List.of(
+                        here.say("column.where"),
+                        here.say("fact.machine"),
+                        here.say("column.silent"),
+                        here.say("column.others")),
+                    rows))));
+  }
+
+  private static Grid.Row row(Room room, Asset asset, Here here) {
+    List<FailureSign> signs = here.site().analysis().circuits().signsIn(room, asset);
+    long silent = signs.stream().filter(sign -> sign.outcomeClass().silent()).count();
+    return Grid.Row.of(
+        here.page(here.say("failure-signs.where", room.title(), asset.title()), page(room, asset)),
+        here.link(asset.machine().value()),
+        Line.of(Long.toString(silent)),
+        Line.of(Long.toString(signs.size() - silent)));
+  }
+
+  private static Page page(Room room, Asset asset, Site site) {
+    Here here = site.at(page(room, asset));
+    List<FailureSign> signs = site.analysis().circuits().signsIn(room, asset);
+    String title = here.say("failure-signs.title", room.title(), asset.title());
+    Part part =
+        signs.isEmpty()
+            ? new Part.Say(Line.of(here.say("failure-signs.none")))
+            : new Grid(
+                title,
+                List.of(
+                    here.say("column.fault"),
+                    here.say("column.class"),
+                    here.say("column.sign"),
+                    here.say("column.reaches"),
+                    here.say("column.guard"),
+                    here.say("column.mends"),
+                    here.say("column.evidence")),
+                signs.stream().map(sign -> row(sign, here)).toList());
+    return new PlainPage(
+        here.frame(
+            title,
+            here.page(here.say("menu.failure-signs"), "failure-signs.html"),
+            here.link(room)),
+        "coverage",
+        Optional.of(Line.of(here.say("failure-signs.computed"))),
+        List.of(here.section("signs", part)));
+  }
+
+  private static Grid.Row row(FailureSign sign, Here here) {
+    List<Line> guards =
+        sign.guards().stream()
+            .map(guard -> here.link(guard.checklist(), guard.step().action().value()))
+            .toList();
+    List<Line> drills = sign.drills().stream().map(mending -> here.link(mending.drill())).toList();
+    Line none = Line.of(here.say("none"));
+    return Grid.Row.of(
+        Line.of(here.say("fault." + sign.fault().word())),
+        Here.status(
+            OutcomeWords.mark(sign.outcomeClass()), OutcomeWords.words(sign.outcomeClass())),
+        Line.of(observed(sign, here)),
+        Line.of(OutcomeWords.reaches(sign.reach())),
+        guards.isEmpty() ? none : Line.joined(guards, "; "),
+        drills.isEmpty() ? none : Line.joined(drills, ", "),
+        Line.of(
+            sign.evidence()
+                .map(basis -> basis.spoken())
+                .orElse(here.say("failure-signs.from-circuit"))));
+  }
+
+  private static String observed(FailureSign sign, Here here) {
+    Observed observed = sign.observed();
+    List<String> words = new ArrayList<>();
+    words.add(OutcomeWords.heard(observed.tone(), sign.evidence()));
+    if (!observed.lamps().isEmpty()) {
+      words.add(lamps(sign.machine(), observed.lamps()));
+    }
+    observed.display().ifPresent(shown -> words.add(here.say("sign.display", shown)));
+    return String.join("; ", words);
+  }
+
+  private static String lamps(Machine machine, Map<LampId, String> lamps) {
+    return lamps.entrySet().stream()
+        .map(
+            lamp ->
+                machine
+                        .lamp(lamp.getKey())
+                        .map(known -> known.name().value())
+                        .orElse(lamp.getKey().slug().replace('-', ' '))
+                    + " "
+                    + lamp.getValue())
+        .collect(Collectors.joining(", "));
+  }
+}

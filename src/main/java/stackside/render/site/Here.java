@@ -1,0 +1,185 @@
+package stackside.render.site;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.Fact;
+import stackside.model.Kind;
+import stackside.model.Prose;
+import stackside.model.Term;
+import stackside.model.Thing;
+import stackside.model.ThingId;
+import stackside.model.Unit;
+import stackside.render.Dates;
+import stackside.render.Drawing;
+import stackside.render.Links;
+import stackside.render.Mark;
+import stackside.render.Numbers;
+import stackside.render.SvgWriter;
+import stackside.render.site.Frame.Link;
+
+/** The page that is being made: how to link from it, and the frame round it. */
+record Here(Site site, String path) {
+
+  Words words() {
+    return site.words();
+  }
+
+  String say(String key, Object... values) {
+    return site.words().say(key, values);
+  }
+
+  Unit unit() {
+    return site.unit();
+  }
+
+  // Links
+
+  /** The link to a page of the site. */
+  String to(String page) {
+    return Links.relative(path, page);
+  }
+
+  /** The link to a thing, if the unit has it, whole or broken. */
+  Optional<String> href(ThingId id) {
+    return site.find(id).map(thing -> Links.to(id).from(path));
+  }
+
+  /** The name of a thing, linked to its page. */
+  Line link(Thing thing) {
+    return Line.of(Piece.link(Numbers.bind(thing.title()), Links.to(thing.id()).from(path)));
+  }
+
+  /** The words, linked to the page of a thing. */
+  Line link(Thing thing, String words) {
+    return Line.of(Piece.link(Numbers.bind(words), Links.to(thing.id()).from(path)));
+  }
+
+  Line link(ThingId id) {
+    return site.find(id).map(this::link).orElseGet(() -> Line.of(id.slug()));
+  }
+
+  /** A thing with its kind before it, for lists of unlike things. */
+  Line linkWithKind(ThingId id) {
+    return Line.of(Piece.quiet(kind(id.kind()) + " ")).then(link(id));
+  }
+
+  String kind(Kind kind) {
+    return say("kind." + kind.word());
+  }
+
+  /** The unit's own word for a thing, as a label. */
+  String term(Term term) {
+    String word = unit().word(term);
+    return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
+  }
+
+  <T extends Thing> List<Line> links(List<Fact<T>> facts) {
+    return facts.stream().map(fact -> link(fact.value())).toList();
+  }
+
+  <T extends Thing> Line listed(List<Fact<T>> facts) {
+    return Line.joined(links(facts), ", ");
+  }
+
+  Line page(String words, String page) {
+    return Line.of(Piece.link(words, to(page)));
+  }
+
+  // Pieces
+
+  static Line status(Mark mark, String words) {
+    return Line.of(Piece.status(words, new Html(SvgWriter.mark(mark))));
+  }
+
+  Html prose(Prose prose) {
+    return ProseHtml.of(prose, this, 2);
+  }
+
+  /** A drawing for wide and narrow pages. */
+  Part.Figure figure(String id, Drawing wide, Drawing narrow, Optional<Part.Grid> table) {
+    return new Part.Figure(
+        new Html(SvgWriter.svg(wide, id + "-wide")),
+        new Html(SvgWriter.svg(narrow, id + "-narrow")),
+        table);
+  }
+
+  /** A figure that the handbook asks for. */
+  Html figure(Prose.Figure figure) {
+    return HandbookFigures.draw(figure, this);
+  }
+
+  static String date(LocalDate day) {
+    return Dates.day(day);
+  }
+
+  // Sections
+
+  Section section(String id, Part... parts) {
+    return new Section(id, say("section." + id), List.of(parts));
+  }
+
+  /** What mentions a thing; a page of which nothing speaks says so. */
+  Section mentions(ThingId id) {
+    List<Line> lines =
+        site.mentions().of(id).stream()
+            .filter(other -> site.find(other).isPresent())
+            .map(this::linkWithKind)
+            .toList();
+    return section(
+        "mentions",
+        lines.isEmpty() ? new Part.Say(Line.of(say("mentions.none"))) : new Part.Lines(lines));
+  }
+
+  // The frame
+
+  Frame frame(String title, Line... trail) {
+    List<Link> way = new ArrayList<>();
+    way.add(link(say("menu.start"), "index.html"));
+    Stream.of(trail)
+        .flatMap(line -> line.pieces().stream())
+        .forEach(piece -> way.add(new Link(piece.text(), piece.href().orElse(""), "")));
+    int folders = (int) path.chars().filter(letter -> letter == '/').count();
+    return new Frame(
+        path,
+        "../".repeat(folders),
+        title,
+        "",
+        unit().details().language().value(),
+        unit().details().name().value(),
+        to("index.html"),
+        way,
+        menu(),
+        more(),
+        marks(),
+        Optional.of(link(say("menu.contacts"), "contacts.html")),
+        say("frame.made", date(site.publication().on())),
+        words());
+  }
+
+  private Link link(String words, String page) {
+    return new Link(words, to(page), page.equals(path) ? "here" : "");
+  }
+
+  private List<Link> menu() {
+    return Contents.MENU.stream().map(key -> link(say("menu." + key), key + ".html")).toList();
+  }
+
+  private List<Link> more() {
+    return Contents.MORE.stream().map(key -> link(say("menu." + key), key + ".html")).toList();
+  }
+
+  private List<String> marks() {
+    List<String> marks = new ArrayList<>();
+    if (site.publication().draft()) {
+      marks.add(say("mark.draft"));
+    }
+    if (site.publication().demonstration()) {
+      marks.add(say("mark.demonstration"));
+    }
+    return marks;
+  }
+}

@@ -1,0 +1,234 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stackside.model.Condition;
+import stackside.model.Evidence;
+import stackside.model.Fact;
+import stackside.model.LampId;
+import stackside.model.LevelScale;
+import stackside.model.Machine;
+import stackside.model.Mode;
+import stackside.model.Response;
+import stackside.model.Term;
+import stackside.render.Links;
+import stackside.render.Numbers;
+import stackside.render.PanelPlans;
+import stackside.render.SocketMap;
+import stackside.render.SvgWriter;
+import stackside.render.site.Part.Facts;
+import stackside.render.site.Part.Grid;
+
+/** A generator model: how it selects a socket, its modes, how it answers what it meets. */
+final class MachinePages implements Pages {
+  private static final double THUMBNAIL = 44;
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return Stream.concat(
+        Stream.of(index(site)),
+        site.unit().machines().stream()
+            .flatMap(machine -> Stream.of(page(machine, site), socketMap(machine, site))));
+  }
+
+  private static Page index(Site site) {
+    Here here = site.at("machines.html");
+    List<Part.Picks.Pick> picks =
+        site.unit().machines().stream().map(machine -> pick(machine, here)).toList();
+    return new PlainPage(
+        here.frame(here.say("menu.machines")),
+        "plain",
+        Optional.empty(),
+        List.of(here.section("machines", new Part.Picks(picks))));
+  }
+
+  private static Part.Picks.Pick pick(Machine machine, Here here) {
+    String selects = here.say("selects." + machine.selectsSocket().value().word());
+    Html drawing =
+        new Html(
+            SvgWriter.svg(
+                SocketMap.thumbnail(PanelPlans.of(here.site().analysis(), machine), THUMBNAIL),
+                "panel-" + machine.id().slug()));
+    return new Part.Picks.Pick(
+        machine.title(), Links.to(machine.id()).from(here.path()), selects, Optional.of(drawing));
+  }
+
+  private static Page page(Machine machine, Site site) {
+    Here here = site.at("machines/" + machine.id().slug() + ".html");
+    List<Section> sections = new ArrayList<>();
+    sections.add(here.section("facts", facts(machine, here)));
+    sections.add(here.section("modes", modes(machine, here)));
+    sections.add(here.section("machine-answers", answers(machine, here)));
+    sections.add(here.section("used", used(machine, here)));
+    sections.add(here.mentions(machine.id()));
+    return new PlainPage(
+        here.frame(machine.title(), here.page(here.say("menu.machines"), "machines.html")),
+        "machine",
+        Optional.of(here.page(here.say("machine.socket-map"), socketMapPath(machine))),
+        sections);
+  }
+
+  private static String socketMapPath(Machine machine) {
+    return "socket-maps/" + machine.id().slug() + ".html";
+  }
+
+  private static Facts facts(Machine machine, Here here) {
+    List<Facts.Fact> facts = new ArrayList<>();
+    facts.add(
+        Answers.fact(
+            here,
+            "selects",
+            Line.of(here.say("selects." + machine.selectsSocket().value().word()))));
+    machine
+        .atPowerOn()
+        .ifPresent(
+            socket -> facts.add(Answers.fact(here, "at-power-on", here.link(socket.value()))));
+    facts.add(
+        Answers.fact(
+            here, "monitor", Line.of(here.say("monitor." + machine.monitor().value().word()))));
+    facts.add(
+        Answers.fact(
+            here,
+            "software",
+            Line.of(
+                machine.software().stream().map(Fact::value).collect(Collectors.joining(", ")))));
+    facts.add(
+        Answers.fact(
+            here, "load-range", Line.of(Numbers.bind(machine.loadRange().value().text()))));
+    machine
+        .programs()
+        .ifPresent(
+            range -> facts.add(Answers.fact(here, "programs", Line.of(range.value().text()))));
+    facts.add(new Facts.Fact(here.term(Term.FOOT_SWITCH), here.links(machine.footSwitches())));
+    facts.add(
+        Answers.fact(
+            here,
+            "lamps",
+            Line.of(
+                machine.lamps().stream()
+                    .map(lamp -> lamp.name().value())
+                    .collect(Collectors.joining(", ")))));
+    return new Facts(facts.stream().filter(fact -> !fact.values().isEmpty()).toList());
+  }
+
+  private static Grid modes(Machine machine, Here here) {
+    return new Grid(
+        here.say("section.modes"),
+        List.of(
+            here.say("column.mode"),
+            here.say("column.pedal"),
+            here.say("column.current"),
+            here.say("column.levels"),
+            here.say("column.limits")),
+        machine.modes().stream().map(mode -> row(mode, here)).toList());
+  }
+
+  private static Grid.Row row(Mode mode, Here here) {
+    return Grid.Row.of(
+        here.link(mode),
+        Line.of(mode.pedal().value().spoken()),
+        Line.of(mode.kind().value().spoken() + ", " + mode.current().value().spoken()),
+        Line.of(mode.level().map(MachinePages::levels).orElse(here.say("mode.no-level"))),
+        Line.of(
+            mode.powerLimit()
+                .map(range -> Numbers.bind(range.value().text()))
+                .orElse(here.say("mode.no-limit"))));
+  }
+
+  static String levels(LevelScale scale) {
+    return scale.name().value()
+        + " "
+        + scale.levels().stream().map(level -> level.text()).collect(Collectors.joining(", "));
+  }
+
+  private static Grid answers(Machine machine, Here here) {
+    return new Grid(
+        here.say("section.machine-answers"),
+        List.of(
+            here.say("column.condition"),
+            here.say("column.tone"),
+            here.say("column.lamps"),
+            here.say("column.display"),
+            here.say("column.output"),
+            here.say("column.evidence")),
+        machine.answers().entrySet().stream()
+            .map(entry -> row(machine, entry.getKey(), entry.getValue(), here))
+            .toList());
+  }
+
+  private static Grid.Row row(Machine machine, Condition condition, Response response, Here here) {
+    Line unknown = Line.of(here.say("unknown"));
+    return Grid.Row.of(
+        Line.of(here.say("condition." + condition.word())),
+        response.tone().map(tone -> Line.of(tone.value().spoken())).orElse(unknown),
+        Line.of(lamps(machine, response.lamps(), here)),
+        response
+            .display()
+            .map(words -> Line.of(Piece.shown(words.value())))
+            .orElse(Line.of(here.say("display.as-usual"))),
+        response.output().map(seen -> Line.of(seen.value().spoken())).orElse(unknown),
+        evidence(response.evidence().value(), here));
+  }
+
+  static String lamps(Machine machine, Map<LampId, Fact<String>> lamps, Here here) {
+    if (lamps.isEmpty()) {
+      return here.say("lamps.as-usual");
+    }
+    return lamps.entrySet().stream()
+        .map(
+            lamp ->
+                machine
+                        .lamp(lamp.getKey())
+                        .map(known -> known.name().value())
+                        .orElse(lamp.getKey().slug().replace('-', ' '))
+                    + " "
+                    + lamp.getValue().value())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static Line evidence(Evidence evidence, Here here) {
+    Line basis = Line.of(evidence.basis().spoken());
+    return evidence
+        .observation()
+        .map(
+            seen ->
+                basis
+                    .then(Piece.of(" " + Here.date(seen.observed().value()) + ", "))
+                    .then(here.link(seen.asset().value()))
+                    .then(Piece.of(", " + here.say("asset.software", seen.software().value()))))
+        .orElse(basis);
+  }
+
+  private static Part used(Machine machine, Here here) {
+    List<Line> lines = new ArrayList<>();
+    here.unit().roomsWith(machine).forEach(room -> lines.add(here.linkWithKind(room.id())));
+    here.unit().checklistsFor(machine).forEach(list -> lines.add(here.linkWithKind(list.id())));
+    here.unit().drillsFor(machine).forEach(drill -> lines.add(here.linkWithKind(drill.id())));
+    return lines.isEmpty()
+        ? new Part.Say(Line.of(here.say("mentions.none")))
+        : new Part.Lines(lines);
+  }
+
+  private static Page socketMap(Machine machine, Site site) {
+    Here here = site.at(socketMapPath(machine));
+    List<Section> sections = new ArrayList<>();
+    sections.add(
+        here.section(
+            "front-panel",
+            SocketParts.panel(
+                PanelPlans.of(site.analysis(), machine), "panel-" + machine.id().slug(), here)));
+    machine.sockets().forEach(socket -> sections.add(SocketSections.of(machine, socket, here)));
+    return new PlainPage(
+        here.frame(
+            here.say("socket-map.title", machine.title()),
+            here.page(here.say("menu.machines"), "machines.html"),
+            here.link(machine)),
+        "machine",
+        Optional.of(Line.of(here.say("socket-map.lead"))),
+        sections);
+  }
+}

@@ -1,0 +1,104 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.Level;
+import stackside.model.Machine;
+import stackside.model.Mode;
+import stackside.render.Links;
+import stackside.render.Numbers;
+import stackside.render.site.Part.Facts;
+import stackside.render.site.Part.Grid;
+
+/** An output mode of a machine: what it is for and what its levels mean. */
+final class ModePages implements Pages {
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return site.unit().machines().stream()
+        .flatMap(machine -> machine.modes().stream().map(mode -> page(machine, mode, site)));
+  }
+
+  private static Page page(Machine machine, Mode mode, Site site) {
+    Here here = site.at(Links.to(mode.id()).page());
+    List<Section> sections = new ArrayList<>();
+    sections.add(here.section("facts", facts(machine, mode, here)));
+    levels(mode, here).ifPresent(grid -> sections.add(here.section("levels", grid)));
+    sections.add(here.mentions(mode.id()));
+    return new PlainPage(
+        here.frame(
+            here.say("mode.title", mode.title(), machine.title()),
+            here.page(here.say("menu.machines"), "machines.html"),
+            here.link(machine)),
+        "machine",
+        Optional.empty(),
+        sections);
+  }
+
+  private static Facts facts(Machine machine, Mode mode, Here here) {
+    List<Facts.Fact> facts = new ArrayList<>();
+    facts.add(Answers.fact(here, "machine", here.link(machine)));
+    facts.add(Answers.fact(here, "pedal", Line.of(mode.pedal().value().spoken())));
+    facts.add(Answers.fact(here, "current", Line.of(mode.current().value().spoken())));
+    facts.add(Answers.fact(here, "energy-kind", Line.of(mode.kind().value().spoken())));
+    facts.add(Answers.fact(here, "waveform", Line.of(mode.waveform().value().spoken())));
+    mode.powerLimit()
+        .ifPresent(
+            range ->
+                facts.add(
+                    Answers.fact(
+                        here, "power-limit", Line.of(Numbers.bind(range.value().text())))));
+    mode.ratedLoad()
+        .ifPresent(
+            load ->
+                facts.add(Answers.fact(here, "rated-load", Line.of(Numbers.text(load.value())))));
+    mode.pulse()
+        .ifPresent(
+            pulse ->
+                facts.add(
+                    Answers.fact(
+                        here,
+                        "pulse",
+                        Line.of(
+                            here.say(
+                                "mode.pulse",
+                                Numbers.text(pulse.on().value()),
+                                Numbers.text(pulse.every().value()))))));
+    return new Facts(facts);
+  }
+
+  private static Optional<Grid> levels(Mode mode, Here here) {
+    if (mode.peakVoltage().isEmpty() && mode.crestFactor().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Optional<Level>> levels = new ArrayList<>();
+    mode.level()
+        .ifPresentOrElse(
+            scale -> scale.levels().forEach(level -> levels.add(Optional.of(level))),
+            () -> levels.add(Optional.empty()));
+    return Optional.of(
+        new Grid(
+            here.say("section.levels"),
+            List.of(
+                mode.level().map(scale -> scale.name().value()).orElse(here.say("column.setting")),
+                here.say("column.peak-voltage"),
+                here.say("column.crest-factor")),
+            levels.stream().map(level -> row(mode, level, here)).toList()));
+  }
+
+  private static Grid.Row row(Mode mode, Optional<Level> level, Here here) {
+    Line unknown = Line.of(here.say("unknown"));
+    return Grid.Row.of(
+        Line.of(level.map(Level::text).orElse(here.say("mode.any-setting"))),
+        mode.peakVoltage()
+            .flatMap(volts -> volts.at(level))
+            .map(volts -> Line.of(Numbers.text(volts.value())))
+            .orElse(unknown),
+        mode.crestFactor()
+            .flatMap(factor -> factor.at(level))
+            .map(factor -> Line.of(factor.value().text()))
+            .orElse(unknown));
+  }
+}

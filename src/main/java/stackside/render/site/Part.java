@@ -1,0 +1,149 @@
+package stackside.render.site;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A part of a section. Each kind has a macro of its name in {@code parts.ftlh}. */
+public sealed interface Part {
+
+  /** The name of the macro that places it. */
+  String kind();
+
+  /** Labels with what stands behind them. */
+  record Facts(List<Fact> facts) implements Part {
+    public Facts {
+      facts = List.copyOf(facts);
+    }
+
+    /** One label and its values, each on a line of its own. */
+    public record Fact(String label, List<Line> values) {
+      public Fact {
+        values = List.copyOf(values);
+      }
+    }
+
+    @Override
+    public String kind() {
+      return "facts";
+    }
+  }
+
+  /** A table: the first cell of each row names the row. */
+  record Grid(String caption, List<String> head, List<Row> rows) implements Part {
+    public Grid {
+      head = List.copyOf(head);
+      rows = List.copyOf(rows);
+    }
+
+    /** One row; its anchor lets links lead to it. */
+    public record Row(Optional<String> anchor, Line name, List<Line> cells) {
+      public Row {
+        cells = List.copyOf(cells);
+      }
+
+      static Row of(Line name, Line... cells) {
+        return new Row(Optional.empty(), name, List.of(cells));
+      }
+    }
+
+    @Override
+    public String kind() {
+      return "grid";
+    }
+  }
+
+  /** A list of lines, most of them links. */
+  record Lines(List<Line> lines) implements Part {
+    public Lines {
+      lines = List.copyOf(lines);
+    }
+
+    @Override
+    public String kind() {
+      return "lines";
+    }
+  }
+
+  /** Steps that are done in order. */
+  record Steps(List<Step> steps) implements Part {
+    public Steps {
+      steps = List.copyOf(steps);
+    }
+
+    /** One step: what to do, what to see, and remarks below. */
+    public record Step(Line action, Optional<Line> see, List<Line> notes) {
+      public Step {
+        notes = List.copyOf(notes);
+      }
+    }
+
+    @Override
+    public String kind() {
+      return "steps";
+    }
+  }
+
+  /** One paragraph. */
+  record Say(Line line) implements Part {
+    @Override
+    public String kind() {
+      return "say";
+    }
+  }
+
+  /** A box with a heavy frame: what must not be missed. */
+  record Box(String title, List<Line> lines) implements Part {
+    public Box {
+      lines = List.copyOf(lines);
+    }
+
+    @Override
+    public String kind() {
+      return "box";
+    }
+  }
+
+  /** Prose of the unit, as HTML. */
+  record Text(Html html) implements Part {
+    @Override
+    public String kind() {
+      return "text";
+    }
+  }
+
+  /**
+   * A drawing, wide and narrow, with the same facts as a table.
+   *
+   * @param wide for a screen
+   * @param narrow for a telephone
+   */
+  record Figure(Html wide, Html narrow, Optional<Grid> table) implements Part {
+    @Override
+    public String kind() {
+      return "figure";
+    }
+  }
+
+  /** Large links of which one is picked. */
+  record Picks(List<Pick> picks) implements Part {
+    public Picks {
+      picks = List.copyOf(picks);
+    }
+
+    /** One of them: its words, what stands below, perhaps a small drawing. */
+    public record Pick(String text, String href, String note, Optional<Html> drawing) {}
+
+    @Override
+    public String kind() {
+      return "picks";
+    }
+  }
+
+  /** Words as an author types them into a file. */
+  record Source(String text) implements Part {
+    @Override
+    public String kind() {
+      return "source";
+    }
+  }
+}

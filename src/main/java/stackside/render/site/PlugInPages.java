@@ -1,0 +1,177 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stackside.model.Cable;
+import stackside.model.ConnectorId;
+import stackside.model.Electrode;
+import stackside.model.Fact;
+import stackside.model.FootSwitch;
+import stackside.model.Instrument;
+import stackside.model.Kept;
+import stackside.model.Plug;
+import stackside.model.Room;
+import stackside.model.Term;
+import stackside.model.Thing;
+import stackside.render.Links;
+import stackside.render.Numbers;
+import stackside.render.PedalPlan;
+import stackside.render.site.Part.Facts;
+
+/** What is plugged in: instruments, cables, neutral electrodes, foot switches. */
+final class PlugInPages implements Pages {
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return Stream.of(
+            Stream.of(index(site)),
+            site.unit().instruments().stream().map(each -> instrument(each, site)),
+            site.unit().cables().stream().map(each -> cable(each, site)),
+            site.unit().electrodes().stream().map(each -> electrode(each, site)),
+            site.unit().footSwitches().stream().map(each -> footSwitch(each, site)))
+        .flatMap(pages -> pages);
+  }
+
+  private static Page index(Site site) {
+    Here here = site.at("instruments.html");
+    return new PlainPage(
+        here.frame(here.say("menu.instruments")),
+        "plain",
+        Optional.empty(),
+        List.of(
+            list("instruments", here.say("section.instruments"), site.unit().instruments(), here),
+            list("cables", here.say("section.cables"), site.unit().cables(), here),
+            list("electrodes", here.term(Term.NEUTRAL_ELECTRODE), site.unit().electrodes(), here),
+            list("foot-switches", here.term(Term.FOOT_SWITCH), site.unit().footSwitches(), here)));
+  }
+
+  private static Section list(String id, String heading, List<? extends Thing> things, Here here) {
+    return new Section(
+        id,
+        heading,
+        List.of(
+            things.isEmpty()
+                ? new Part.Say(Line.of(here.say("none")))
+                : new Part.Lines(things.stream().map(here::link).toList())));
+  }
+
+  private static Page instrument(Instrument instrument, Site site) {
+    Here here = site.at(Links.to(instrument.id()).page());
+    List<Facts.Fact> facts = new ArrayList<>();
+    if (!instrument.also().isEmpty()) {
+      facts.add(
+          Answers.fact(
+              here,
+              "also",
+              Line.of(
+                  instrument.also().stream().map(Fact::value).collect(Collectors.joining(", ")))));
+    }
+    facts.add(Answers.fact(here, "energy-kind", Line.of(instrument.kind().value().spoken())));
+    facts.add(Answers.fact(here, "connector", form(instrument.connector().value(), here)));
+    facts.add(
+        Answers.fact(
+            here, "rated-voltage", Line.of(Numbers.text(instrument.ratedVoltage().value()))));
+    instrument
+        .singleUse()
+        .ifPresent(
+            once ->
+                facts.add(
+                    Answers.fact(
+                        here, "single-use", Line.of(here.say(once.value() ? "yes" : "no")))));
+    facts.add(kept(here, keeps -> contains(keeps.instruments(), instrument)));
+    return page(instrument, facts, Optional.empty(), here);
+  }
+
+  private static Page cable(Cable cable, Site site) {
+    Here here = site.at(Links.to(cable.id()).page());
+    List<Facts.Fact> facts = new ArrayList<>();
+    facts.add(Answers.fact(here, "plug", form(cable.plug().value(), here)));
+    facts.add(Answers.fact(here, "connector", form(cable.connector().value(), here)));
+    facts.add(
+        Answers.fact(here, "rated-voltage", Line.of(Numbers.text(cable.ratedVoltage().value()))));
+    facts.add(kept(here, keeps -> contains(keeps.cables(), cable)));
+    return page(cable, facts, Optional.empty(), here);
+  }
+
+  private static Page electrode(Electrode electrode, Site site) {
+    Here here = site.at(Links.to(electrode.id()).page());
+    List<Facts.Fact> facts = new ArrayList<>();
+    facts.add(
+        Answers.fact(here, "area", Line.of(here.say("area." + electrode.area().value().word()))));
+    facts.add(Answers.fact(here, "plug", form(electrode.plug().value(), here)));
+    facts.add(
+        Answers.fact(here, "patients", Line.of(Numbers.bind(electrode.patients().value().text()))));
+    electrode
+        .heatingFactor()
+        .ifPresent(
+            factor ->
+                facts.add(
+                    Answers.fact(here, "heating-factor", Line.of(Numbers.text(factor.value())))));
+    facts.add(kept(here, keeps -> contains(keeps.neutralElectrodes(), electrode)));
+    return page(electrode, facts, Optional.empty(), here);
+  }
+
+  private static Page footSwitch(FootSwitch footSwitch, Site site) {
+    Here here = site.at(Links.to(footSwitch.id()).page());
+    List<Line> rooms =
+        here.unit().rooms().stream()
+            .filter(room -> contains(room.footSwitches(), footSwitch))
+            .map(here::link)
+            .toList();
+    Facts.Fact where =
+        rooms.isEmpty()
+            ? Answers.fact(here, "rooms", Line.of(here.say("kept.nowhere")))
+            : new Facts.Fact(here.say("fact.rooms"), rooms);
+    return page(
+        footSwitch,
+        List.of(where),
+        Optional.of(
+            here.section("pedals", SocketParts.pedals(PedalPlan.of(footSwitch), "pedals", here))),
+        here);
+  }
+
+  private static Page page(
+      Thing thing, List<Facts.Fact> facts, Optional<Section> drawing, Here here) {
+    List<Section> sections = new ArrayList<>();
+    drawing.ifPresent(sections::add);
+    sections.add(here.section("facts", new Facts(facts)));
+    sections.add(here.mentions(thing.id()));
+    return new PlainPage(
+        here.frame(
+            Numbers.bind(thing.title()),
+            here.page(here.say("menu.instruments"), "instruments.html")),
+        "plain",
+        Optional.empty(),
+        sections);
+  }
+
+  /** The name of a form of plug, as some machine calls it. */
+  private static Line form(ConnectorId form, Here here) {
+    return Line.of(
+        here.unit().machines().stream()
+            .flatMap(machine -> machine.plug(form).stream())
+            .map(Plug::name)
+            .map(Fact::value)
+            .findFirst()
+            .orElse(form.slug()));
+  }
+
+  private static Facts.Fact kept(Here here, Predicate<Kept> there) {
+    List<Line> rooms =
+        here.unit().rooms().stream()
+            .filter(room -> there.test(room.keeps()))
+            .map((Room room) -> here.link(room))
+            .toList();
+    return rooms.isEmpty()
+        ? Answers.fact(here, "kept-in", Line.of(here.say("kept.nowhere")))
+        : new Facts.Fact(here.say("fact.kept-in"), rooms);
+  }
+
+  private static <T extends Thing> boolean contains(List<Fact<T>> facts, T thing) {
+    return facts.stream().anyMatch(fact -> fact.value().id().equals(thing.id()));
+  }
+}

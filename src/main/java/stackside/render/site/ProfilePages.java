@@ -1,0 +1,262 @@
+package stackside.render.site;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import stackside.derive.circuit.Outcome;
+import stackside.model.FootSwitch;
+import stackside.model.Machine;
+import stackside.model.Profile;
+import stackside.model.Room;
+import stackside.render.OutcomeWords;
+import stackside.render.PanelPlans;
+import stackside.render.PedalPlan;
+import stackside.render.site.Part.Facts;
+import stackside.render.site.Part.Grid;
+
+/**
+ * An approved answer: on a page of its own, and on a page for each room that it serves, where the
+ * front panel shows that room's cables and what a wrong socket would do there.
+ */
+final class ProfilePages implements Pages {
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return site.unit().profiles().stream()
+        .flatMap(
+            profile ->
+                Stream.concat(
+                    Stream.of(page(profile, site)),
+                    site.served(profile).stream().map(room -> inRoom(room, profile, site))));
+  }
+
+  private static Page page(Profile profile, Site site) {
+    Here here = site.at("profiles/" + profile.id().slug() + ".html");
+    List<Section> sections = new ArrayList<>();
+    sections.add(here.section("answer", Answers.facts(profile, here)));
+    sections.add(here.section("for", question(profile, here)));
+    sections.addAll(remarks(profile, here));
+    List<Line> rooms =
+        site.served(profile).stream()
+            .map(
+                room ->
+                    here.page(
+                        here.say("profile.in-room", room.title()), Answers.page(room, profile)))
+            .toList();
+    sections.add(
+        here.section(
+            "in-rooms",
+            rooms.isEmpty()
+                ? new Part.Say(Line.of(here.say("profile.no-room")))
+                : new Part.Lines(rooms)));
+    sections.add(here.mentions(profile.id()));
+    return new PlainPage(
+        here.frame(
+                Answers.question(profile),
+                here.page(here.say("menu.machines"), "machines.html"),
+                here.link(profile.machine().value()))
+            .about(about(profile, profile.machine().value().title())),
+        "answer",
+        Optional.of(Line.of(Answers.sites(profile))),
+        sections);
+  }
+
+  private static Facts question(Profile profile, Here here) {
+    List<Facts.Fact> facts = new ArrayList<>();
+    facts.add(Answers.fact(here, "machine", here.link(profile.machine().value())));
+    facts.add(new Facts.Fact(here.say("fact.lesions"), here.links(profile.lesions())));
+    facts.add(
+        new Facts.Fact(
+            here.say("fact.sites"),
+            profile.sites().stream().map(site -> here.link(site.value())).toList()));
+    facts.add(Answers.fact(here, "step", here.link(profile.step().value())));
+    facts.add(
+        new Facts.Fact(
+            here.say("fact.patients"),
+            here.unit().patientsOf(profile).stream().map(here::link).toList()));
+    return new Facts(facts);
+  }
+
+  private static List<Section> remarks(Profile profile, Here here) {
+    List<Section> sections = new ArrayList<>();
+    profile
+        .alternative()
+        .ifPresent(
+            alternative ->
+                sections.add(
+                    here.section(
+                        "alternative",
+                        new Part.Say(
+                            Line.of(
+                                Piece.strong(alternative.name().value()),
+                                Piece.of(
+                                    ". "
+                                        + here.say(
+                                            "answer.alternative", alternative.when().value())))))));
+    profile
+        .caution()
+        .ifPresent(
+            prose -> sections.add(here.section("caution", new Part.Text(here.prose(prose)))));
+    profile
+        .technique()
+        .ifPresent(
+            prose -> sections.add(here.section("technique", new Part.Text(here.prose(prose)))));
+    if (!profile.evidence().isEmpty()) {
+      sections.add(here.section("evidence", new Part.Lines(here.links(profile.evidence()))));
+    }
+    if (!profile.because().isEmpty()) {
+      sections.add(here.section("because", because(profile)));
+    }
+    return sections;
+  }
+
+  private static Facts because(Profile profile) {
+    return new Facts(
+        profile.because().entrySet().stream()
+            .map(
+                entry ->
+                    new Facts.Fact(
+                        entry.getKey().replace('-', ' '),
+                        List.of(Line.of(entry.getValue().value()))))
+            .toList());
+  }
+
+  private static Page inRoom(Room room, Profile profile, Site site) {
+    Here here = site.at(Answers.page(room, profile));
+    Machine machine = profile.machine().value();
+    List<Section> sections = new ArrayList<>();
+    sections.add(here.section("answer", Answers.facts(profile, here)));
+    if (profile.settings().isPresent()) {
+      sections.add(drawings(room, profile, here));
+    }
+    sections.addAll(remarks(profile, here));
+    List<Profile> others = others(room, profile, here);
+    if (!others.isEmpty()) {
+      sections.add(
+          here.section(
+              "others",
+              new Part.Lines(others.stream().map(other -> other(room, other, here)).toList())));
+    }
+    wrongSockets(room, profile, here).ifPresent(sections::add);
+    sections.add(here.section("when", when(room, machine, here)));
+    sections.add(
+        here.section(
+            "everything",
+            new Part.Lines(
+                List.of(here.link(profile, here.say("profile.whole")), here.link(machine)))));
+    return new PlainPage(
+        here.frame(
+                Answers.question(profile),
+                here.page(here.say("menu.choose"), "choose.html"),
+                here.link(room))
+            .about(about(profile, room.title() + ", " + machine.title())),
+        "answer",
+        Optional.of(Line.of(room.title() + ", " + machine.title() + ". " + Answers.sites(profile))),
+        sections);
+  }
+
+  private static String about(Profile profile, String where) {
+    String patients =
+        profile.patients().stream().map(group -> ", " + group.value().title()).collect(joining());
+    return Answers.sites(profile)
+        + patients
+        + profile.alternative().map(other -> ", " + other.name().value()).orElse("")
+        + ", "
+        + where;
+  }
+
+  private static Section drawings(Room room, Profile profile, Here here) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(
+        SocketParts.panel(PanelPlans.in(here.site().analysis(), room, profile), "panel", here));
+    for (FootSwitch footSwitch : here.unit().footSwitchesFor(room, profile.machine().value())) {
+      parts.add(
+          SocketParts.pedals(
+              PedalPlan.of(footSwitch, profile.settings().orElseThrow()),
+              "pedals-" + footSwitch.id().slug(),
+              here));
+    }
+    return here.section("sockets-and-pedals", parts.toArray(Part[]::new));
+  }
+
+  /**
+   * The other answers of the same lesion, step and site: the preferred one and its alternatives.
+   */
+  private static List<Profile> others(Room room, Profile profile, Here here) {
+    Set<Profile> others = new LinkedHashSet<>();
+    here.site().analysis().coverage().of(room).stream()
+        .filter(
+            cell ->
+                cell.cover().preferred().contains(profile)
+                    || cell.cover().alternatives().contains(profile))
+        .forEach(
+            cell -> {
+              others.addAll(cell.cover().preferred());
+              others.addAll(cell.cover().alternatives());
+            });
+    others.remove(profile);
+    return List.copyOf(others);
+  }
+
+  private static Line other(Room room, Profile other, Here here) {
+    String words =
+        other
+            .alternative()
+            .map(
+                alternative ->
+                    alternative.name().value()
+                        + ". "
+                        + here.say("answer.alternative", alternative.when().value()))
+            .orElse(here.say("answer.preferred"));
+    return Line.of(Piece.link(words, here.to(Answers.page(room, other))))
+        .then(Piece.of(" "))
+        .then(Answers.brief(other, here));
+  }
+
+  private static Optional<Section> wrongSockets(Room room, Profile profile, Here here) {
+    List<Outcome> wrong = here.site().analysis().circuits().wrongSockets(profile, room);
+    if (wrong.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Grid.Row> rows = wrong.stream().map(outcome -> row(outcome, here)).toList();
+    return Optional.of(
+        here.section(
+            "wrong-sockets",
+            new Part.Say(Line.of(here.say("wrong-sockets.computed"))),
+            new Grid(
+                here.say("section.wrong-sockets"),
+                List.of(
+                    here.say("column.socket"),
+                    here.say("column.happens"),
+                    here.say("column.class")),
+                rows)));
+  }
+
+  private static Grid.Row row(Outcome outcome, Here here) {
+    return Grid.Row.of(
+        outcome.deviation().socket().map(here::link).orElse(Line.of(here.say("unknown"))),
+        Line.of(OutcomeWords.brief(outcome.worst())),
+        Here.status(
+            OutcomeWords.mark(outcome.outcomeClass()), OutcomeWords.words(outcome.outcomeClass())));
+  }
+
+  private static Part when(Room room, Machine machine, Here here) {
+    List<Line> lines = new ArrayList<>();
+    here.unit().checklistsFor(machine).forEach(list -> lines.add(here.linkWithKind(list.id())));
+    here.unit().drillsFor(machine).forEach(drill -> lines.add(here.linkWithKind(drill.id())));
+    room.assets().stream()
+        .filter(asset -> asset.value().machine().value().id().equals(machine.id()))
+        .forEach(
+            asset ->
+                lines.add(
+                    here.page(
+                        here.say("room.failure-signs", asset.value().title()),
+                        FailureSignPages.page(room, asset.value()))));
+    return new Part.Lines(lines);
+  }
+}

@@ -1,0 +1,149 @@
+package stackside.render.site;
+
+import java.util.List;
+import stackside.model.Prose;
+import stackside.render.Numbers;
+
+/** Turns prose into HTML: the only place where the unit's text becomes mark-up. */
+final class ProseHtml {
+  private final Here here;
+  private final int deepest;
+  private final StringBuilder out = new StringBuilder();
+
+  private ProseHtml(Here here, int deepest) {
+    this.here = here;
+    this.deepest = deepest;
+  }
+
+  /**
+   * The prose for a page.
+   *
+   * @param below the level of the heading that it stands below
+   */
+  static Html of(Prose prose, Here here, int below) {
+    ProseHtml html = new ProseHtml(here, below);
+    prose.blocks().forEach(html::block);
+    return new Html(html.out.toString());
+  }
+
+  private void block(Prose.Block block) {
+    if (block instanceof Prose.Heading heading) {
+      heading(heading);
+    } else if (block instanceof Prose.Paragraph paragraph) {
+      element("p", paragraph.words());
+    } else if (block instanceof Prose.Items items) {
+      items(items);
+    } else if (block instanceof Prose.Table table) {
+      table(table);
+    } else if (block instanceof Prose.Figure figure) {
+      out.append(here.figure(figure).markup());
+    } else {
+      throw new IllegalStateException("a block of prose that nobody prints: " + block);
+    }
+  }
+
+  /** Headings of the text keep their order below the page's own; its first level is 2. */
+  private void heading(Prose.Heading heading) {
+    int level = Math.min(6, Math.max(heading.level(), 2) - 1 + deepest);
+    element("h" + level, heading.words());
+  }
+
+  private void items(Prose.Items items) {
+    String list = items.order() == Prose.Order.NUMBERED ? "ol" : "ul";
+    out.append('<').append(list).append(">\n");
+    for (List<Prose.Block> item : items.items()) {
+      out.append("<li>");
+      item(item);
+      out.append("</li>\n");
+    }
+    out.append("</").append(list).append(">\n");
+  }
+
+  /** The first paragraph of an item stands without space round it. */
+  private void item(List<Prose.Block> item) {
+    boolean first = true;
+    for (Prose.Block block : item) {
+      if (first && block instanceof Prose.Paragraph paragraph) {
+        inline(paragraph.words());
+      } else {
+        block(block);
+      }
+      first = false;
+    }
+  }
+
+  private void table(Prose.Table table) {
+    out.append("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"")
+        .append(escaped(here.words().say("table.scroll")))
+        .append("\"><table>\n<thead><tr>");
+    for (List<Prose.Inline> cell : table.header()) {
+      out.append("<th scope=\"col\">");
+      inline(cell);
+      out.append("</th>");
+    }
+    out.append("</tr></thead>\n<tbody>\n");
+    for (List<List<Prose.Inline>> row : table.rows()) {
+      out.append("<tr>");
+      for (List<Prose.Inline> cell : row) {
+        element("td", cell);
+      }
+      out.append("</tr>\n");
+    }
+    out.append("</tbody>\n</table></div>\n");
+  }
+
+  private void element(String name, List<Prose.Inline> words) {
+    out.append('<').append(name).append('>');
+    inline(words);
+    out.append("</").append(name).append(">\n");
+  }
+
+  private void inline(List<Prose.Inline> words) {
+    words.forEach(this::piece);
+  }
+
+  private void piece(Prose.Inline piece) {
+    if (piece instanceof Prose.Words words) {
+      out.append(escaped(Numbers.bind(words.text())));
+    } else if (piece instanceof Prose.Literal literal) {
+      out.append("<code>").append(escaped(literal.text())).append("</code>");
+    } else if (piece instanceof Prose.Strong strong) {
+      within("strong", strong.words());
+    } else if (piece instanceof Prose.Emphasis emphasis) {
+      within("em", emphasis.words());
+    } else if (piece instanceof Prose.ThingLink link) {
+      here.href(link.target())
+          .ifPresentOrElse(href -> link(href, link.words()), () -> broken(link.words()));
+    } else if (piece instanceof Prose.WebLink link) {
+      link(link.address(), link.words());
+    } else {
+      throw new IllegalStateException("a piece of prose that nobody prints: " + piece);
+    }
+  }
+
+  private void within(String name, List<Prose.Inline> words) {
+    out.append('<').append(name).append('>');
+    inline(words);
+    out.append("</").append(name).append('>');
+  }
+
+  private void link(String href, List<Prose.Inline> words) {
+    out.append("<a href=\"").append(escaped(href)).append("\">");
+    inline(words);
+    out.append("</a>");
+  }
+
+  private void broken(List<Prose.Inline> words) {
+    inline(words);
+    out.append(" <span class=\"broken\">(")
+        .append(escaped(here.words().say("broken.link")))
+        .append(")</span>");
+  }
+
+  static String escaped(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+}

@@ -1,0 +1,80 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.HandbookPage;
+import stackside.model.LearningPath;
+import stackside.render.Links;
+
+/** The handbook and the paths through it. */
+final class ReadingPages implements Pages {
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return Stream.of(
+            Stream.of(handbook(site), paths(site)),
+            site.unit().handbook().stream().map(page -> page(page, site)),
+            site.unit().paths().stream().map(path -> page(path, site)))
+        .flatMap(pages -> pages);
+  }
+
+  private static Page handbook(Site site) {
+    Here here = site.at("handbook.html");
+    List<Line> pages = site.unit().handbook().stream().map(page -> here.link(page)).toList();
+    return new PlainPage(
+        here.frame(here.say("menu.handbook")),
+        "plain",
+        Optional.empty(),
+        List.of(
+            here.section("handbook", lines(pages, here)),
+            here.section(
+                "paths",
+                lines(site.unit().paths().stream().map(p -> here.link(p)).toList(), here))));
+  }
+
+  private static Page paths(Site site) {
+    Here here = site.at("paths.html");
+    List<Line> paths =
+        site.unit().paths().stream()
+            .map(path -> here.link(path).then(Piece.of(", " + path.reader().value())))
+            .toList();
+    return new PlainPage(
+        here.frame(here.say("menu.paths")),
+        "plain",
+        Optional.empty(),
+        List.of(here.section("paths", lines(paths, here))));
+  }
+
+  private static Part lines(List<Line> lines, Here here) {
+    return lines.isEmpty() ? new Part.Say(Line.of(here.say("none"))) : new Part.Lines(lines);
+  }
+
+  private static Page page(HandbookPage page, Site site) {
+    Here here = site.at(Links.to(page.id()).page());
+    return new PlainPage(
+        here.frame(page.title(), here.page(here.say("menu.handbook"), "handbook.html")),
+        "prose",
+        Optional.empty(),
+        List.of(
+            new Section("", "", List.of(new Part.Text(ProseHtml.of(page.text(), here, 1)))),
+            here.mentions(page.id())));
+  }
+
+  private static Page page(LearningPath path, Site site) {
+    Here here = site.at(Links.to(path.id()).page());
+    List<Part.Steps.Step> steps = new ArrayList<>();
+    path.reads()
+        .forEach(
+            read ->
+                steps.add(
+                    new Part.Steps.Step(
+                        here.linkWithKind(read.value()), Optional.empty(), List.of())));
+    return new PlainPage(
+        here.frame(path.title(), here.page(here.say("menu.paths"), "paths.html")),
+        "plain",
+        Optional.of(Line.of(here.say("path.for", path.reader().value()))),
+        List.of(here.section("reads", new Part.Steps(steps)), here.mentions(path.id())));
+  }
+}

@@ -1,0 +1,55 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Sets the words of a rule's page: paragraphs, and fenced examples as an author types them. Rule
+ * pages are part of the program and use no other mark-up than these and back ticks.
+ */
+final class RuleWords {
+  private static final String FENCE = "```";
+
+  private RuleWords() {}
+
+  static List<Part> parts(String markdown) {
+    List<Part> parts = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
+    boolean source = false;
+    for (String line : markdown.lines().toList()) {
+      if (line.startsWith(FENCE)) {
+        flush(lines, source, parts);
+        source = !source;
+      } else if (line.isBlank() && !source) {
+        flush(lines, false, parts);
+      } else {
+        lines.add(line);
+      }
+    }
+    flush(lines, source, parts);
+    return parts;
+  }
+
+  private static void flush(List<String> lines, boolean source, List<Part> parts) {
+    if (!lines.isEmpty()) {
+      parts.add(
+          source
+              ? new Part.Source(String.join("\n", lines))
+              : new Part.Say(paragraph(String.join(" ", lines))));
+      lines.clear();
+    }
+  }
+
+  /** Every second stretch between back ticks is words as typed. */
+  private static Line paragraph(String text) {
+    List<Piece> pieces = new ArrayList<>();
+    boolean typed = false;
+    for (String stretch : text.split("`", -1)) {
+      if (!stretch.isEmpty()) {
+        pieces.add(typed ? Piece.shown(stretch) : Piece.of(stretch));
+      }
+      typed = !typed;
+    }
+    return new Line(pieces);
+  }
+}

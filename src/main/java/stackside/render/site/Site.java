@@ -1,0 +1,81 @@
+package stackside.render.site;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import stackside.derive.Analysis;
+import stackside.model.Profile;
+import stackside.model.Room;
+import stackside.model.Thing;
+import stackside.model.ThingId;
+import stackside.model.Unit;
+import stackside.render.Publication;
+import stackside.render.plan.CardPlan;
+
+/**
+ * What the makers of all pages share: the publication, the cards, the words, who mentions whom, and
+ * the answers to questions that nearly every page asks.
+ */
+final class Site {
+  private final Publication publication;
+  private final List<CardPlan> cards;
+  private final Words words;
+  private final Mentions mentions;
+  private final Map<ThingId, Thing> things = new TreeMap<>();
+  private final Map<ThingId, List<Profile>> serving = new LinkedHashMap<>();
+
+  Site(Publication publication, List<CardPlan> cards, Words words) {
+    this.publication = publication;
+    this.cards = List.copyOf(cards);
+    this.words = words;
+    this.mentions = Mentions.of(publication.unit());
+    unit().things().forEach(thing -> things.putIfAbsent(thing.id(), thing));
+    unit().rooms().forEach(room -> serving.put(room.id(), unit().profilesServing(room)));
+  }
+
+  Publication publication() {
+    return publication;
+  }
+
+  List<CardPlan> cards() {
+    return cards;
+  }
+
+  Words words() {
+    return words;
+  }
+
+  Mentions mentions() {
+    return mentions;
+  }
+
+  Unit unit() {
+    return publication.unit();
+  }
+
+  Analysis analysis() {
+    return publication.analysis();
+  }
+
+  /** The point of view of a page at a path. */
+  Here at(String path) {
+    return new Here(this, path);
+  }
+
+  /** The thing with this id, whole or broken. */
+  Optional<Thing> find(ThingId id) {
+    return Optional.ofNullable(things.get(id));
+  }
+
+  /** The answers that serve a room. */
+  List<Profile> serving(Room room) {
+    return serving.getOrDefault(room.id(), List.of());
+  }
+
+  /** The rooms that an answer serves. */
+  List<Room> served(Profile profile) {
+    return unit().rooms().stream().filter(room -> serving(room).contains(profile)).toList();
+  }
+}

@@ -1,0 +1,50 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import stackside.render.OutputFile;
+import stackside.render.Publication;
+import stackside.render.plan.CardPlan;
+
+/** Makes all pages of the site folder, with their style sheet, scripts and fonts. */
+public final class SiteRenderer {
+  private static final List<Pages> ALL =
+      List.of(
+          new StartPage(),
+          new ChooserPages(),
+          new RoomPages(),
+          new AssetPages(),
+          new MachinePages(),
+          new ModePages(),
+          new ProfilePages(),
+          new AnatomyPages(),
+          new PlugInPages(),
+          new DrillPages(),
+          new CoveragePage(),
+          new FailureSignPages(),
+          new ReadingPages(),
+          new UnitPages(),
+          new RulePages(),
+          new StubPages());
+
+  private SiteRenderer() {}
+
+  /** The site in the program's own look. */
+  public static List<OutputFile> render(Publication publication, List<CardPlan> cards) {
+    return render(publication, cards, OwnTemplates.none());
+  }
+
+  /** The site with single templates replaced by a unit's own. */
+  public static List<OutputFile> render(
+      Publication publication, List<CardPlan> cards, OwnTemplates own) {
+    Templates templates = new Templates(own);
+    Words words = Words.parse(templates.text("words/en-GB.txt"));
+    Site site = new Site(publication, cards, words);
+    List<OutputFile> files = new ArrayList<>();
+    ALL.stream().flatMap(pages -> pages.of(site)).map(templates::fill).forEach(files::add);
+    files.addAll(Furniture.files(templates));
+    files.sort(Comparator.comparing(OutputFile::path));
+    return List.copyOf(files);
+  }
+}

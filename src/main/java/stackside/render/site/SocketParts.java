@@ -1,0 +1,104 @@
+package stackside.render.site;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.FootSwitch;
+import stackside.model.Settings;
+import stackside.render.PanelPlan;
+import stackside.render.PanelPlan.Place;
+import stackside.render.PedalMap;
+import stackside.render.PedalPlan;
+import stackside.render.Sheet;
+import stackside.render.SocketMap;
+import stackside.render.site.Part.Grid;
+
+/** Front panels and pedals as figures, each with its table of the same facts. */
+final class SocketParts {
+
+  private SocketParts() {}
+
+  static Part.Figure panel(PanelPlan plan, String id, Here here) {
+    return here.figure(
+        id,
+        SocketMap.of(plan, Sheet.PAGE),
+        SocketMap.of(plan, Sheet.PHONE),
+        Optional.of(table(plan, here)));
+  }
+
+  /** The same facts as the drawing. */
+  static Grid table(PanelPlan plan, Here here) {
+    return new Grid(
+        here.say("sockets.caption", plan.machine().title()),
+        List.of(
+            here.say("sockets.label"),
+            here.say("sockets.name"),
+            here.say("sockets.place"),
+            here.say("sockets.in"),
+            here.say("sockets.also")),
+        plan.places().stream().map(place -> row(place, here)).toList());
+  }
+
+  private static Grid.Row row(Place place, Here here) {
+    return Grid.Row.of(
+        Line.of(Piece.shown(place.label())),
+        here.link(place.socket(), place.name()),
+        Line.of(place.socket().place().value().text()),
+        leads(place, here),
+        misfits(place, here));
+  }
+
+  private static Line leads(Place place, Here here) {
+    List<Line> lines =
+        place.leads().stream()
+            .map(lead -> Line.of(lead.name() + lead.through().map(way -> ", " + way).orElse("")))
+            .toList();
+    return lines.isEmpty() ? Line.of(here.say("sockets.nothing")) : Line.joined(lines, "; ");
+  }
+
+  private static Line misfits(Place place, Here here) {
+    List<Line> lines =
+        place.misfits().stream()
+            .flatMap(
+                misfit ->
+                    Stream.of(
+                        Line.of(misfit.what() + ": ")
+                            .then(Here.status(misfit.mark(), misfit.outcome()))))
+            .toList();
+    return lines.isEmpty() ? Line.of(here.say("sockets.no-misfit")) : Line.joined(lines, "; ");
+  }
+
+  static Part.Figure pedals(PedalPlan plan, String id, Here here) {
+    return here.figure(
+        id,
+        PedalMap.of(plan, Sheet.PAGE),
+        PedalMap.of(plan, Sheet.PHONE),
+        Optional.of(pedalTable(plan, here)));
+  }
+
+  static Part.Figure pedals(FootSwitch footSwitch, Settings settings, String id, Here here) {
+    return pedals(PedalPlan.of(footSwitch, settings), id, here);
+  }
+
+  private static Grid pedalTable(PedalPlan plan, Here here) {
+    return new Grid(
+        here.say("pedals.caption", plan.footSwitch().title()),
+        List.of(
+            here.say("pedals.side"),
+            here.say("pedals.colour"),
+            here.say("pedals.does"),
+            here.say("pedals.set")),
+        plan.pedals().stream()
+            .map(
+                place ->
+                    Grid.Row.of(
+                        Line.of(place.side()),
+                        Line.of(place.colour().spoken()),
+                        Line.of(place.action().spoken()),
+                        Line.of(
+                            place.set().isEmpty()
+                                ? here.say("pedals.by-answer")
+                                : String.join(", ", place.set()))))
+            .toList());
+  }
+}

@@ -1,0 +1,64 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import stackside.model.ConnectorId;
+import stackside.model.Machine;
+import stackside.model.Socket;
+import stackside.render.Links;
+import stackside.render.Numbers;
+import stackside.render.site.Part.Facts;
+
+/** One socket on the page of its machine's front panel. */
+final class SocketSections {
+
+  private SocketSections() {}
+
+  static Section of(Machine machine, Socket socket, Here here) {
+    List<Facts.Fact> facts = new ArrayList<>();
+    facts.add(Answers.fact(here, "label", Line.of(Piece.shown(socket.label().value()))));
+    facts.add(Answers.fact(here, "place", Line.of(socket.place().value().text())));
+    facts.add(Answers.fact(here, "socket-kind", Line.of(socket.kind().value().spoken())));
+    facts.add(
+        Answers.fact(
+            here,
+            "takes",
+            socket.takes().stream()
+                .map(form -> Line.of(plug(machine, form.value())))
+                .toArray(Line[]::new)));
+    facts.add(
+        Answers.fact(
+            here,
+            "senses",
+            Line.of(here.say(socket.noticesPlug() ? "socket.senses" : "socket.senses-not"))));
+    socket
+        .programOnPlugging()
+        .ifPresent(
+            slot ->
+                facts.add(
+                    Answers.fact(
+                        here, "program-on-plugging", Line.of(Numbers.count(slot.value())))));
+    facts.add(mentioned(socket, here));
+    return new Section(
+        Links.anchor(socket.id()),
+        here.say("socket.heading", socket.label().value(), socket.name().value()),
+        List.of(new Facts(facts.stream().filter(fact -> !fact.values().isEmpty()).toList())));
+  }
+
+  private static String plug(Machine machine, ConnectorId form) {
+    return machine.plug(form).map(plug -> plug.name().value()).orElse(form.slug());
+  }
+
+  private static Facts.Fact mentioned(Socket socket, Here here) {
+    return new Facts.Fact(
+        here.say("section.mentions"),
+        here.site().mentions().of(socket.id()).stream()
+            .filter(id -> !id.slug().equals(owner(socket)))
+            .map(here::linkWithKind)
+            .toList());
+  }
+
+  private static String owner(Socket socket) {
+    return socket.id().slug().substring(0, Math.max(0, socket.id().slug().indexOf('/')));
+  }
+}

@@ -1,0 +1,94 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.Asset;
+import stackside.model.Fact;
+import stackside.model.Premises;
+import stackside.model.Room;
+import stackside.render.Links;
+import stackside.render.PanelPlans;
+import stackside.render.SocketMap;
+import stackside.render.SvgWriter;
+import stackside.render.site.Part.Picks.Pick;
+import stackside.source.Severity;
+
+/** The start page and the list of rooms: pick your room. */
+final class StartPage implements Pages {
+  private static final double THUMBNAIL = 44;
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return Stream.of(start(site), rooms(site));
+  }
+
+  private static Page start(Site site) {
+    Here here = site.at("index.html");
+    List<Section> sections = new ArrayList<>(byLocation(here));
+    sections.add(now(here));
+    return new PlainPage(
+        here.frame(here.unit().details().name().value()),
+        "start",
+        Optional.of(Line.of(here.say("start.lead"))),
+        sections);
+  }
+
+  private static Page rooms(Site site) {
+    Here here = site.at("rooms.html");
+    return new PlainPage(
+        here.frame(here.say("menu.rooms")),
+        "start",
+        Optional.of(Line.of(here.say("start.lead"))),
+        byLocation(here));
+  }
+
+  private static List<Section> byLocation(Here here) {
+    List<Section> sections = new ArrayList<>();
+    for (Premises location : here.unit().details().locations()) {
+      List<Pick> picks =
+          here.unit().rooms().stream()
+              .filter(room -> room.location().value().id().equals(location.id()))
+              .map(room -> pick(room, here))
+              .toList();
+      if (!picks.isEmpty()) {
+        sections.add(
+            new Section(
+                Links.anchor(location.id()), location.title(), List.of(new Part.Picks(picks))));
+      }
+    }
+    return sections;
+  }
+
+  private static Pick pick(Room room, Here here) {
+    List<String> assets =
+        room.assets().stream()
+            .map(Fact::value)
+            .map(asset -> asset.machine().value().title() + ", " + asset.title())
+            .toList();
+    return new Pick(
+        room.title(),
+        Links.to(room.id()).from(here.path()),
+        String.join("; ", assets),
+        room.assets().stream().findFirst().map(asset -> thumbnail(room, asset.value(), here)));
+  }
+
+  private static Html thumbnail(Room room, Asset asset, Here here) {
+    return new Html(
+        SvgWriter.svg(
+            SocketMap.thumbnail(PanelPlans.in(here.site().analysis(), room, asset), THUMBNAIL),
+            "panel-" + room.id().slug()));
+  }
+
+  /** What changed and what is due. */
+  private static Section now(Here here) {
+    long errors =
+        here.site().publication().problems().stream()
+            .filter(problem -> problem.severity() == Severity.ERROR)
+            .count();
+    return here.section(
+        "now",
+        new Part.Lines(List.of(here.page(here.say("start.problems", errors), "problems.html"))));
+  }
+}

@@ -1,0 +1,195 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.Citation;
+import stackside.model.Premises;
+import stackside.model.Term;
+import stackside.model.ThingId;
+import stackside.model.UnitDetails;
+import stackside.render.Links;
+import stackside.render.Numbers;
+import stackside.render.site.Part.Facts;
+import stackside.render.site.Part.Grid;
+
+/** The unit as a whole: whom to call, who signs what, its patients, its words, its sources. */
+final class UnitPages implements Pages {
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return Stream.of(contacts(site), unit(site), sources(site));
+  }
+
+  private static Page contacts(Site site) {
+    Here here = site.at("contacts.html");
+    List<Section> sections = new ArrayList<>();
+    for (Premises location : site.unit().details().locations()) {
+      List<Grid.Row> rows =
+          location.contacts().stream()
+              .map(
+                  contact ->
+                      new Grid.Row(
+                          Optional.of(Links.anchor(contact.id())),
+                          Line.of(contact.title()),
+                          List.of(
+                              Line.of(Piece.strong(contact.phone().value())),
+                              Line.of(contact.hours().value().words()))))
+              .toList();
+      List<Line> rooms =
+          site.unit().rooms().stream()
+              .filter(room -> room.location().value().id().equals(location.id()))
+              .map(room -> here.link(room))
+              .toList();
+      sections.add(
+          new Section(
+              Links.anchor(location.id()),
+              location.title(),
+              List.of(
+                  new Grid(
+                      here.say("contacts.caption", location.title()),
+                      List.of(
+                          here.say("column.whom"),
+                          here.say("column.phone"),
+                          here.say("column.hours")),
+                      rows),
+                  new Facts(
+                      List.of(
+                          new Facts.Fact(
+                              here.say("fact.rooms"),
+                              rooms.isEmpty() ? List.of(Line.of(here.say("none"))) : rooms))))));
+    }
+    return new PlainPage(
+        here.frame(here.say("menu.contacts")), "plain", Optional.empty(), sections);
+  }
+
+  private static Page unit(Site site) {
+    Here here = site.at("unit.html");
+    UnitDetails details = site.unit().details();
+    List<Facts.Fact> facts = new ArrayList<>();
+    facts.add(Answers.fact(here, "name", Line.of(details.name().value())));
+    facts.add(
+        Answers.fact(here, "status", Line.of(here.say("unit." + details.status().value().word()))));
+    facts.add(Answers.fact(here, "address", Line.of(details.address().value().toString())));
+    facts.add(
+        Answers.fact(
+            here,
+            "reading-distance",
+            Line.of(
+                here.say(
+                    "unit.reading",
+                    Numbers.text(details.readingDistance().near().value()),
+                    Numbers.text(details.readingDistance().far().value())))));
+    return new PlainPage(
+        here.frame(here.say("menu.unit")),
+        "plain",
+        Optional.empty(),
+        List.of(
+            here.section("facts", new Facts(facts)),
+            here.section("patients", patients(here)),
+            here.section("roles", roles(here)),
+            here.section("signatures", signs(here)),
+            here.section("words", words(here))));
+  }
+
+  private static Grid patients(Here here) {
+    return new Grid(
+        here.say("section.patients"),
+        List.of(here.say("column.group"), here.say("column.weight"), here.say("section.mentions")),
+        here.unit().details().patients().stream()
+            .map(
+                group ->
+                    new Grid.Row(
+                        Optional.of(Links.anchor(group.id())),
+                        Line.of(group.title()),
+                        List.of(
+                            Line.of(Numbers.bind(group.weight().value().text())),
+                            mentioned(group.id(), here))))
+            .toList());
+  }
+
+  private static Line mentioned(ThingId id, Here here) {
+    List<Line> lines =
+        here.site().mentions().of(id).stream()
+            .filter(other -> here.site().find(other).isPresent())
+            .map(here::link)
+            .toList();
+    return lines.isEmpty() ? Line.of(here.say("none")) : Line.joined(lines, ", ");
+  }
+
+  private static Grid roles(Here here) {
+    return new Grid(
+        here.say("section.roles"),
+        List.of(here.say("column.role"), here.say("section.mentions")),
+        here.unit().details().roles().stream()
+            .map(
+                role ->
+                    new Grid.Row(
+                        Optional.of(Links.anchor(role.id())),
+                        Line.of(role.title()),
+                        List.of(mentioned(role.id(), here))))
+            .toList());
+  }
+
+  private static Grid signs(Here here) {
+    UnitDetails details = here.unit().details();
+    return new Grid(
+        here.say("section.signatures"),
+        List.of(here.say("column.kind"), here.say("column.signed-by"), here.say("column.review")),
+        details.signatures().entrySet().stream()
+            .map(
+                entry ->
+                    Grid.Row.of(
+                        Line.of(entry.getKey().spoken()),
+                        here.listed(entry.getValue()),
+                        Optional.ofNullable(details.reviewAfter().get(entry.getKey()))
+                            .map(months -> Line.of(Numbers.text(months.value())))
+                            .orElse(Line.of(here.say("none")))))
+            .toList());
+  }
+
+  private static Grid words(Here here) {
+    return new Grid(
+        here.say("section.words"),
+        List.of(here.say("column.usual"), here.say("column.own")),
+        Stream.of(Term.values())
+            .map(term -> Grid.Row.of(Line.of(term.usual()), Line.of(here.unit().word(term))))
+            .toList());
+  }
+
+  private static Page sources(Site site) {
+    Here here = site.at("sources.html");
+    List<Grid.Row> rows =
+        site.unit().citations().stream().map(citation -> row(citation, here)).toList();
+    return new PlainPage(
+        here.frame(here.say("menu.sources")),
+        "plain",
+        Optional.of(Line.of(here.say("sources.lead"))),
+        List.of(
+            here.section(
+                "sources",
+                rows.isEmpty()
+                    ? new Part.Say(Line.of(here.say("none")))
+                    : new Grid(
+                        here.say("section.sources"),
+                        List.of(
+                            here.say("column.by"),
+                            here.say("column.title"),
+                            here.say("column.in"),
+                            here.say("column.basis"),
+                            here.say("section.mentions")),
+                        rows))));
+  }
+
+  private static Grid.Row row(Citation citation, Here here) {
+    return new Grid.Row(
+        Optional.of(Links.anchor(citation.id())),
+        Line.of(citation.title()),
+        List.of(
+            Line.of(citation.work().value()),
+            Line.of(citation.in().map(fact -> fact.value()).orElse(here.say("none"))),
+            Line.of(here.say("basis." + citation.basis().value().word())),
+            mentioned(citation.id(), here)));
+  }
+}

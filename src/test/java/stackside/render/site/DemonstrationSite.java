@@ -1,0 +1,43 @@
+package stackside.render.site;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import stackside.Units;
+import stackside.check.Catalogue;
+import stackside.check.Rule;
+import stackside.content.ReadingFaults;
+import stackside.derive.Analysis;
+import stackside.model.Unit;
+import stackside.render.Marking;
+import stackside.render.OutputFile;
+import stackside.render.Publication;
+import stackside.source.Fault;
+
+/** The pages of units, for tests: the demonstration's are made once. */
+final class DemonstrationSite {
+  static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+  private static final List<OutputFile> FILES = render(Units.demonstration(), Marking.DRAFT);
+
+  private DemonstrationSite() {}
+
+  static List<OutputFile> files() {
+    return FILES;
+  }
+
+  static List<OutputFile> pages() {
+    return FILES.stream().filter(file -> file.path().endsWith(".html")).toList();
+  }
+
+  static List<OutputFile> render(Unit unit, Marking marking) {
+    return SiteRenderer.render(publication(unit, marking), List.of());
+  }
+
+  static Publication publication(Unit unit, Marking marking) {
+    Analysis analysis = Analysis.of(unit);
+    List<Fault> faults =
+        Stream.concat(Catalogue.rules().stream().map(Rule::fault), ReadingFaults.all().stream())
+            .toList();
+    return new Publication(analysis, Catalogue.judge(analysis), faults, marking, DAY);
+  }
+}

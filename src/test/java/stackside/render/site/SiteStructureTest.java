@@ -1,0 +1,205 @@
+package stackside.render.site;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import stackside.render.OutputFile;
+
+/** Every page of the demonstration: links, anchors, headings, ids, marks, and no way out. */
+final class SiteStructureTest {
+  private static final Map<String, Document> PAGES = new HashMap<>();
+  private static final Set<String> PATHS = new TreeSet<>();
+
+  @BeforeAll
+  static void readPages() {
+    for (OutputFile file : DemonstrationSite.files()) {
+      PATHS.add(file.path());
+      if (file.path().endsWith(".html")) {
+        PAGES.put(file.path(), Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8), ""));
+      }
+    }
+    assertThat(PAGES).hasSizeGreaterThan(200);
+  }
+
+  @Test
+  void everyLinkLeadsToAFileAndEveryAnchorIsThere() {
+    List<String> broken = new ArrayList<>();
+    PAGES.forEach(
+        (path, page) ->
+            page.select("a[href], link[href], script[src], img[src]")
+                .forEach(element -> check(path, target(element), broken)));
+    assertThat(broken).isEmpty();
+  }
+
+  private static String target(Element element) {
+    return element.hasAttr("href") ? element.attr("href") : element.attr("src");
+  }
+
+  private static void check(String from, String href, List<String> broken) {
+    if (href.startsWith("https:") || href.equals("data:,")) {
+      return;
+    }
+    String[] parts = href.split("#", 2);
+    String to = parts[0].isEmpty() ? from : resolve(from, parts[0]);
+    Document page = PAGES.get(to);
+    boolean anchored = parts.length < 2 || page == null || page.getElementById(parts[1]) != null;
+    if (!PATHS.contains(to) || !anchored) {
+      broken.add(from + " -> " + href);
+    }
+  }
+
+  private static String resolve(String from, String href) {
+    return java.net.URI.create("file:///" + from).resolve(href).getPath().substring(1);
+  }
+
+  @Test
+  void everyPageIsLinkedFromAnother() {
+    Set<String> linked = new HashSet<>();
+    PAGES.forEach(
+        (path, page) ->
+            page.select("a[href]")
+                .forEach(
+                    link -> {
+                      String href = link.attr("href").split("#", 2)[0];
+                      if (!href.isEmpty() && !href.startsWith("https:")) {
+                        String to = resolve(path, href);
+                        if (!to.equals(path)) {
+                          linked.add(to);
+                        }
+                      }
+                    }));
+    assertThat(PAGES.keySet()).allSatisfy(path -> assertThat(linked).contains(path));
+  }
+
+  @Test
+  void everyPageHasOneTitleAndHeadingsInOrder() {
+    PAGES.forEach(
+        (path, page) -> {
+          assertThat(page.select("h1")).as(path).hasSize(1);
+          int before = 1;
+          for (Element heading : page.select("h1, h2, h3, h4, h5, h6")) {
+            int level = heading.tagName().charAt(1) - '0';
+            assertThat(level).as(path + ": " + heading.text()).isLessThanOrEqualTo(before + 1);
+            assertThat(heading.text()).as(path).isNotBlank();
+            before = level;
+          }
+        });
+  }
+
+  @Test
+  void idsAreUniqueOnAPage() {
+    PAGES.forEach(
+        (path, page) ->
+            assertThat(page.select("[id]").eachAttr("id")).as(path).doesNotHaveDuplicates());
+  }
+
+  @Test
+  void noTwoPagesHaveTheSameTitle() {
+    assertThat(PAGES.values().stream().map(Document::title)).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void nothingIsLoadedFromOutside() {
+    PAGES.forEach(
+        (path, page) -> {
+          assertThat(page.select("[src], link[href]"))
+              .as(path)
+              .allSatisfy(element -> assertThat(target(element)).doesNotContain("://"));
+          assertThat(page.select("style, [style], [onclick], script:not([src])"))
+              .as(path)
+              .isEmpty();
+          assertThat(page.select("meta[http-equiv=Content-Security-Policy]").attr("content"))
+              .as(path)
+              .contains("default-src 'none'")
+              .doesNotContain("unsafe");
+        });
+  }
+
+  @Test
+  void everyPageSaysDraftAndDemonstrationAndDefersToPolicy() {
+    PAGES.forEach(
+        (path, page) -> {
+          assertThat(page.select(".marks").text())
+              .as(path)
+              .contains("DRAFT")
+              .contains("DEMONSTRATION");
+          assertThat(page.select(".cautions").text())
+              .as(path)
+              .contains("unit's policy")
+              .contains("manufacturer's instructions")
+              .contains("local codes")
+              .contains("licensed practice");
+          assertThat(page.select("html").attr("lang")).as(path).isEqualTo("en-GB");
+        });
+  }
+
+  @Test
+  void noCellOfATableIsEmpty() {
+    PAGES.forEach(
+        (path, page) ->
+            assertThat(page.select("td, th"))
+                .as(path)
+                .allSatisfy(cell -> assertThat(cell.text()).isNotBlank()));
+  }
+
+  @Test
+  void everyTableNamesItsColumnsAndRows() {
+    PAGES.forEach(
+        (path, page) ->
+            page.select("table")
+                .forEach(
+                    table -> {
+                      assertThat(table.select("thead th[scope=col]")).as(path).isNotEmpty();
+                      int columns = table.select("thead th").size();
+                      table
+                          .select("tbody tr")
+                          .forEach(
+                              row ->
+                                  assertThat(row.children())
+                                      .as(path + ": " + row.text())
+                                      .hasSize(columns));
+                    }));
+  }
+
+  @Test
+  void everyDrawingHasATitleADescriptionAndATable() {
+    PAGES.forEach(
+        (path, page) -> {
+          assertThat(page.select("svg.drawing"))
+              .as(path)
+              .allSatisfy(
+                  drawing -> {
+                    assertThat(drawing.selectFirst("title").text()).isNotBlank();
+                    assertThat(drawing.selectFirst("desc").text()).isNotBlank();
+                  });
+          assertThat(page.select("figure.drawn:has(.wide)"))
+              .as(path)
+              .allSatisfy(figure -> assertThat(figure.select("table")).hasSize(1));
+        });
+  }
+
+  @Test
+  void noPlaceholderIsLeftInTheWords() {
+    PAGES.forEach(
+        (path, page) ->
+            assertThat(page.text())
+                .as(path)
+                .doesNotContain("Optional[")
+                .doesNotContain("Optional.empty")
+                .doesNotContain("{0}")
+                .doesNotContain("[pieces=")
+                .doesNotContain("null"));
+  }
+}
