@@ -131,13 +131,7 @@ final class ApproveCommand implements Callable<Integer> {
 
   private int stopped(Judged judged) {
     Outcome outcome =
-        new Outcome(
-            "approve",
-            desk.day(asked),
-            judged.sources(),
-            judged.problems(),
-            List.of("nothing was signed"),
-            Optional.empty());
+        Outcome.of("approve", desk.day(asked), judged).with(List.of("nothing was signed"));
     return desk.close(asked, outcome);
   }
 

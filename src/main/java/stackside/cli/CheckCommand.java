@@ -1,8 +1,6 @@
 package stackside.cli;
 
 import java.io.IOException;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,14 +25,6 @@ final class CheckCommand implements Callable<Integer> {
       progress.stage("reading and judging the content");
       judged = desk.judged(asked);
     }
-    return desk.close(
-        asked,
-        new Outcome(
-            "check",
-            desk.day(asked),
-            judged.sources(),
-            judged.problems(),
-            List.of(),
-            Optional.empty()));
+    return desk.close(asked, Outcome.of("check", desk.day(asked), judged));
   }
 }

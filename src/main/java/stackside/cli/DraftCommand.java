@@ -54,14 +54,8 @@ final class DraftCommand implements Callable<Integer> {
                 new Outcome.Written(
                     out, replaced.files(), replaced.changed(), out.resolve("index.html")));
       }
-      outcome =
-          new Outcome(
-              "draft",
-              desk.day(asked),
-              edition.judged().sources(),
-              edition.judged().problems(),
-              notices,
-              written);
+      outcome = Outcome.of("draft", desk.day(asked), edition.judged()).with(notices);
+      outcome = written.map(outcome::with).orElse(outcome);
     }
     return desk.close(asked, outcome);
   }

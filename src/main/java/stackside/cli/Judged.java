@@ -54,6 +54,13 @@ record Judged(
         .with(found);
   }
 
+  /** What does not stand as it should on the day. */
+  List<Matter> matters() {
+    return analysis
+        .flatMap(each -> standing.map(stands -> Matter.of(each.unit(), stands, approvals)))
+        .orElse(List.of());
+  }
+
   /** With what a later stage found. */
   Judged with(List<Problem> found) {
     List<Problem> all =

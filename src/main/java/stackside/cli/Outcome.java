@@ -15,6 +15,7 @@ import stackside.source.Sources;
  * @param on the day that it worked for
  * @param sources for showing the lines that problems are about
  * @param problems sorted, each once
+ * @param matters what does not stand as it should on the day; never counted among the problems
  * @param notices what happened on the way, in sentences
  * @param written absent where nothing was
  */
@@ -23,11 +24,13 @@ record Outcome(
     LocalDate on,
     Sources sources,
     List<Problem> problems,
+    List<Matter> matters,
     List<String> notices,
     Optional<Written> written) {
 
   Outcome {
     problems = List.copyOf(problems);
+    matters = List.copyOf(matters);
     notices = List.copyOf(notices);
   }
 
@@ -49,6 +52,23 @@ record Outcome(
 
   /** The same outcome, with what was written. */
   Outcome with(Written written) {
-    return new Outcome(command, on, sources, problems, notices, Optional.of(written));
+    return new Outcome(command, on, sources, problems, matters, notices, Optional.of(written));
+  }
+
+  /** The same outcome, with what happened on the way. */
+  Outcome with(List<String> happened) {
+    return new Outcome(command, on, sources, problems, matters, happened, written);
+  }
+
+  /** The outcome of judging alone. */
+  static Outcome of(String command, LocalDate on, Judged judged) {
+    return new Outcome(
+        command,
+        on,
+        judged.sources(),
+        judged.problems(),
+        judged.matters(),
+        List.of(),
+        Optional.empty());
   }
 }

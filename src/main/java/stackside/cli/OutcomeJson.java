@@ -23,6 +23,7 @@ final class OutcomeJson {
     members.put("command", Json.text(outcome.command()));
     members.put("on", Json.text(outcome.on().toString()));
     members.put("problems", Json.items(outcome.problems().stream().map(OutcomeJson::of).toList()));
+    members.put("standing", Json.items(outcome.matters().stream().map(OutcomeJson::of).toList()));
     members.put("notices", Json.items(outcome.notices().stream().map(Json::text).toList()));
     members.put("errors", Json.number(outcome.count(Severity.ERROR)));
     members.put("warnings", Json.number(outcome.count(Severity.WARNING)));
@@ -38,6 +39,14 @@ final class OutcomeJson {
             "files", Json.number(written.files()),
             "changed", Json.number(written.changed()),
             "open", Json.text(written.open().toString())));
+  }
+
+  private static Json of(Matter matter) {
+    return Json.members(
+        Map.of(
+            "thing", Json.text(matter.about().toString()),
+            "words", text(matter.words()),
+            "details", Json.items(matter.details().stream().map(OutcomeJson::text).toList())));
   }
 
   private static Json of(Problem problem) {

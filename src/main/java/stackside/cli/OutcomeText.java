@@ -17,6 +17,11 @@ final class OutcomeText {
       words.lines(problem).forEach(console::problem);
     }
     outcome.notices().forEach(notice -> console.problem("note: " + notice));
+    if (!outcome.matters().isEmpty()) {
+      console.result("Standing on " + outcome.on() + ", which keeps cards from being issued:");
+      Matter.told(outcome.matters())
+          .forEach(line -> console.result("  " + Printable.of(line).text()));
+    }
     console.result(counts(outcome));
     outcome.written().map(OutcomeText::written).ifPresent(console::result);
   }
@@ -24,7 +29,8 @@ final class OutcomeText {
   private static String counts(Outcome outcome) {
     return number(outcome.count(Severity.ERROR), "error")
         + ", "
-        + number(outcome.count(Severity.WARNING), "warning");
+        + number(outcome.count(Severity.WARNING), "warning")
+        + (outcome.matters().isEmpty() ? "" : "; " + outcome.matters().size() + " of standing");
   }
 
   private static String written(Outcome.Written written) {

@@ -41,6 +41,7 @@ final class OutcomeTest {
             List.of(new SourceText("profiles/p.yaml", List.of("- id: é", "limit: 900 W # x")))),
         List.of(problems),
         List.of(),
+        List.of(),
         Optional.empty());
   }
 
