@@ -11,6 +11,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import stackside.publish.PublishFailure;
+import stackside.render.site.BrokenTemplate;
 
 /** The command line: takes arguments, runs the command they name, answers an exit code. */
 public final class Cli {
@@ -64,6 +65,9 @@ public final class Cli {
       return say(
           words(failure),
           failure.reason() == PublishFailure.Reason.NOT_OURS ? ExitCode.USAGE : ExitCode.FAILED);
+    }
+    if (e instanceof BrokenTemplate) {
+      return say(words(e), ExitCode.FAILED);
     }
     if (e instanceof IOException) {
       return say("the disk refused: " + words(e), ExitCode.FAILED);

@@ -1,10 +1,15 @@
 package stackside.cli;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.render.site.OwnTemplates;
 
 /** What all commands share: their console, their surroundings, and how they begin and end. */
 record Desk(Console console, Surroundings surroundings) {
@@ -45,12 +50,23 @@ record Desk(Console console, Surroundings surroundings) {
     return folder;
   }
 
-  /** The unit's own templates, if it has some. */
-  Optional<Path> templates(Optional<Path> given) throws UsageException {
-    if (given.isPresent() && !Files.isDirectory(path(given.get()))) {
+  /** The unit's own templates, if a folder with some was named. */
+  OwnTemplates templates(Optional<Path> given) throws IOException, UsageException {
+    if (given.isEmpty()) {
+      return OwnTemplates.none();
+    }
+    Path folder = path(given.get());
+    if (!Files.isDirectory(folder)) {
       throw new UsageException("there is no folder '" + given.get() + "' with templates");
     }
-    return given.map(this::path);
+    List<OwnTemplates.Template> templates = new ArrayList<>();
+    try (Stream<Path> walk = Files.walk(folder)) {
+      for (Path file : walk.filter(Files::isRegularFile).sorted().toList()) {
+        String name = folder.relativize(file).toString().replace(File.separatorChar, '/');
+        templates.add(new OwnTemplates.Template(name, Files.readString(file)));
+      }
+    }
+    return new OwnTemplates(templates);
   }
 
   LocalDate day(Asked asked) {

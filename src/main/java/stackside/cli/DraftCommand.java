@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stackside.publish.OutputFolder;
+import stackside.render.site.OwnTemplates;
 
 /** Builds a marked preview, even with problems. */
 @Command(
@@ -29,6 +30,12 @@ final class DraftCommand implements Callable<Integer> {
       description = "Where the preview goes; '${DEFAULT-VALUE}' if none is named.")
   private Path out = Path.of("target", "draft");
 
+  @Option(
+      names = "--templates",
+      paramLabel = "FOLDER",
+      description = "Templates of the unit's own, in place of those with the same names.")
+  private Optional<Path> templates = Optional.empty();
+
   DraftCommand(Desk desk) {
     this.desk = desk;
   }
@@ -36,12 +43,14 @@ final class DraftCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, UsageException {
     Path content = desk.contentFolder(asked);
+    OwnTemplates own = desk.templates(templates);
     Path target = desk.outputFolder(out, content);
     Outcome outcome;
     try (Progress progress = desk.progress();
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
       progress.stage("reading and judging the content");
-      Edition edition = Edition.draft(desk.judged(asked), desk.day(asked), progress);
+      Judged judged = desk.judged(asked);
+      Edition edition = Edition.draft(judged, desk.day(asked), own, progress);
       List<String> notices = new ArrayList<>(folder.notices());
       Optional<Outcome.Written> written = Optional.empty();
       if (edition.files().isEmpty()) {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stackside.content.ReadingFaults;
+import stackside.derive.signed.LedgerFaults;
 import stackside.source.Fault;
 import stackside.source.Problem;
 
@@ -122,7 +123,11 @@ final class CatalogueTest {
   @Test
   void everyPageBelongsToARuleOrAFaultOfReading() throws IOException {
     Set<String> known =
-        Stream.concat(ids().stream(), ReadingFaults.all().stream().map(Fault::id))
+        Stream.of(
+                ids().stream(),
+                ReadingFaults.all().stream().map(Fault::id),
+                LedgerFaults.all().stream().map(Fault::id))
+            .flatMap(each -> each)
             .collect(Collectors.toSet());
     try (Stream<Path> pages = Files.list(PAGES)) {
       assertThat(pages.map(page -> name(page).replace(".md", ""))).isSubsetOf(known);
