@@ -54,8 +54,12 @@ public record PanelPlan(Machine machine, List<Place> places) {
     UNUSED
   }
 
-  /** Something that goes into a socket, and the cables between. */
-  public record Lead(String name, Optional<String> through) {}
+  /**
+   * Something that goes into a socket, and the cables between.
+   *
+   * @param hand what the hand plugs in: the last cable, or the thing itself
+   */
+  public record Lead(String name, String hand, Optional<String> through) {}
 
   /**
    * Something that fits and does not belong: what it is, what would happen, and how bad that is.

@@ -18,7 +18,6 @@ import stackside.derive.circuit.Press;
 import stackside.model.Asset;
 import stackside.model.Cable;
 import stackside.model.Electrode;
-import stackside.model.Fitted;
 import stackside.model.FootSwitch;
 import stackside.model.Instrument;
 import stackside.model.Machine;
@@ -89,7 +88,10 @@ public final class PanelPlans {
   private void add(Room room, Settings settings) {
     Chains chains = Chains.in(room);
     Instrument instrument = settings.instrument().value();
-    lead(settings.socket().value(), instrument.title(), through(chains, instrument, settings));
+    lead(
+        settings.socket().value(),
+        instrument.title(),
+        chains.shortest(instrument, settings.socket().value()));
     settings.neutralElectrode().ifPresent(fact -> neutral(chains, fact.value()));
     for (Socket socket : machine.sockets()) {
       if (socket.kind().value() == SocketKind.FOOT_SWITCH) {
@@ -105,19 +107,22 @@ public final class PanelPlans {
       if (socket.kind().value() == SocketKind.NEUTRAL) {
         chains
             .shortest(electrode, socket)
-            .ifPresent(chain -> lead(socket, electrode.title(), through(chain)));
+            .ifPresent(chain -> lead(socket, electrode.title(), Optional.of(chain)));
       }
     }
   }
 
-  private void lead(Socket socket, String name, Optional<String> through) {
+  private void lead(Socket socket, String name, Optional<Chain> chain) {
+    Optional<String> through = chain.flatMap(PanelPlans::through).map(Numbers::bind);
+    String hand = chain.map(PanelPlans::hand).orElse(name);
     leads
         .computeIfAbsent(socket, key -> new LinkedHashSet<>())
-        .add(new Lead(Numbers.bind(name), through.map(Numbers::bind)));
+        .add(new Lead(Numbers.bind(name), Numbers.bind(hand), through));
   }
 
-  private static Optional<String> through(Chains chains, Fitted end, Settings settings) {
-    return chains.shortest(end, settings.socket().value()).flatMap(PanelPlans::through);
+  /** What the hand plugs in: the part next to the machine. */
+  private static String hand(Chain chain) {
+    return chain.parts().get(0).title();
   }
 
   private static Optional<String> through(Chain chain) {

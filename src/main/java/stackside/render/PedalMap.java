@@ -22,13 +22,21 @@ public final class PedalMap {
   }
 
   public static Drawing of(PedalPlan plan, Sheet sheet) {
-    return new PedalMap(plan, sheet).draw();
+    PedalMap map = new PedalMap(plan, sheet);
+    return map.draw(map.caption());
   }
 
-  private Drawing draw() {
-    double base = pen.capital() + pen.thin();
+  /** The pedals without a caption, for a card. */
+  public static Drawing bare(PedalPlan plan, Sheet sheet) {
+    return new PedalMap(plan, sheet).draw(0);
+  }
+
+  private double caption() {
     String caption = plan.footSwitch().title() + ", seen from where you stand";
-    double top = pen.block(0, base - pen.capital(), width, caption, Weight.REGULAR, Ink.INK);
+    return pen.block(0, pen.thin(), width, caption, Weight.REGULAR, Ink.INK);
+  }
+
+  private Drawing draw(double top) {
     double gap = 0.8 * pen.text();
     int count = plan.pedals().size();
     double pad = 0.6 * pen.text();

@@ -14,12 +14,12 @@ import stackside.source.Problem;
  */
 final class AnswersPiece implements Piece {
 
-  private static final double PAD = 0.9;
-  private static final double GUTTER = 3;
+  private static final double PAD = 0.8;
+  private static final double GUTTER = 2;
   private static final int COLUMNS = 5;
 
   /** Where the columns begin, from the left edge of the table. */
-  private static final double[] LEFT = {0, 36, 55, 101, 145, Setting.WIDTH};
+  private static final double[] LEFT = {0, 29, 48, 85, 137, Setting.WIDTH + GUTTER};
 
   private final Setting setting;
   private final List<Paragraph> heads = new ArrayList<>();
@@ -55,16 +55,18 @@ final class AnswersPiece implements Piece {
   }
 
   private Row row(AnswerRow row) {
-    List<Paragraph> scopes = new ArrayList<>();
-    for (AnswerRow.Scope scope : row.scopes()) {
-      scopes.add(
-          setting.paragraph(
-              Setting.WIDTH,
-              Run.bold(stopped(scope.what()), setting.scale().near()),
-              Run.regular(stopped(scope.where()), setting.scale().near())));
-    }
-    row.instead().ifPresent(each -> scopes.add(setting.near(stopped(each), Setting.WIDTH)));
+    List<Paragraph> scopes = row.scopes().stream().map(this::scope).toList();
     return new Row(row, scopes, cells(row.answer()));
+  }
+
+  private Paragraph scope(AnswerRow.Scope scope) {
+    List<Run> runs = new ArrayList<>();
+    runs.add(Run.bold(stopped(scope.what()), setting.scale().near()));
+    runs.add(Run.regular(stopped(scope.where()), setting.scale().near()));
+    scope
+        .alternative()
+        .ifPresent(each -> runs.add(Run.regular(stopped(each), setting.scale().near())));
+    return setting.paragraph(Setting.WIDTH, runs.toArray(Run[]::new));
   }
 
   /** The phrase as a sentence of its own. */
@@ -108,12 +110,13 @@ final class AnswersPiece implements Piece {
         .orElseGet(() -> setting.paragraph(width(2), instrument));
   }
 
+  /** The mode on a line of its own, then its level and limit. */
   private Paragraph pedal(AnswerRow.OnPedal pedal, double width) {
-    List<Run> runs = new ArrayList<>();
-    runs.add(Run.regular(pedal.mode(), setting.scale().near()));
-    pedal.level().ifPresent(level -> runs.add(Run.regular(level, setting.scale().near())));
-    pedal.limit().ifPresent(limit -> runs.add(Run.bold(limit, setting.scale().numeral())));
-    return setting.paragraph(width, runs.toArray(Run[]::new));
+    Paragraph words = setting.near(pedal.mode(), width);
+    List<Run> set = new ArrayList<>();
+    pedal.level().ifPresent(level -> set.add(Run.regular(level, setting.scale().near())));
+    pedal.limit().ifPresent(limit -> set.add(Run.bold(limit, setting.scale().numeral())));
+    return set.isEmpty() ? words : words.thenOnNewLine(set);
   }
 
   private double headHeight() {

@@ -24,7 +24,7 @@ final class BandPiece implements Piece {
   static BandPiece makeSafe(Block.MakeSafe block, Setting setting) {
     double width = Setting.WIDTH - 10;
     return new BandPiece(
-        block.lines().stream().map(line -> setting.far(line, width)).toList(), 1.6, 1.4, "H2");
+        block.lines().stream().map(line -> setting.far(line, width)).toList(), 1.6, 0.4, "H2");
   }
 
   /** The marks stand one behind the other. */
@@ -33,7 +33,7 @@ final class BandPiece implements Piece {
         block.marks().stream()
             .map(mark -> Run.bold(mark, setting.scale().near()))
             .toArray(Run[]::new);
-    return new BandPiece(List.of(setting.paragraph(Setting.WIDTH - 10, runs)), 0.5, 0.4, "P");
+    return new BandPiece(List.of(setting.paragraph(Setting.WIDTH - 10, runs)), 0.5, 0.2, "P");
   }
 
   @Override

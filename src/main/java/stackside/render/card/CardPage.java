@@ -15,7 +15,7 @@ import stackside.source.Problem;
  */
 final class CardPage {
 
-  private static final double GAP = 3;
+  private static final double GAP = 2;
   private static final double MOST_GAP = 7;
 
   private final CardPlan plan;

@@ -50,6 +50,13 @@ final class Paragraph {
     return paragraph;
   }
 
+  /** The same words with more below them. */
+  Paragraph thenOnNewLine(List<Run> runs) {
+    lines.add(new Line());
+    runs.forEach(this::add);
+    return this;
+  }
+
   private void add(Run run) {
     if (run.words().isEmpty()) {
       return;

@@ -13,12 +13,17 @@ import stackside.source.Problem;
 final class StepsPiece implements Piece {
 
   private static final double NUMBER = 9;
-  private static final double SEE = 122;
   private static final double GAP = 3;
-  private static final double AFTER = 0.6;
+  private static final double AFTER = 0.2;
+
+  /** Where the column of what to see may begin, from the left edge. */
+  private static final int FIRST_SEE = 90;
+
+  private static final int LAST_SEE = 140;
 
   private final Setting setting;
-  private final List<Row> rows = new ArrayList<>();
+  private final double see;
+  private final List<Row> rows;
 
   private record Row(StepLine step, Paragraph action, Optional<Paragraph> see) {
     double height() {
@@ -33,20 +38,39 @@ final class StepsPiece implements Piece {
 
   StepsPiece(List<StepLine> steps, Setting setting) {
     this.setting = setting;
-    steps.forEach(step -> rows.add(row(step)));
+    this.see = lowest(steps);
+    this.rows = rows(steps, see);
   }
 
-  private Row row(StepLine step) {
-    double width = step.see().isPresent() ? SEE - NUMBER - GAP : Setting.WIDTH - NUMBER - GAP;
+  /** The column that makes the list lowest, the leftmost of those. */
+  private double lowest(List<StepLine> steps) {
+    double best = FIRST_SEE;
+    for (int see = FIRST_SEE; see <= LAST_SEE; see++) {
+      best = height(rows(steps, see)) < height(rows(steps, best)) - 0.01 ? see : best;
+    }
+    return best;
+  }
+
+  private List<Row> rows(List<StepLine> steps, double see) {
+    return steps.stream().map(step -> row(step, see)).toList();
+  }
+
+  private Row row(StepLine step, double see) {
+    double width = step.see().isPresent() ? see - NUMBER - GAP : Setting.WIDTH - NUMBER - GAP;
     Paragraph action =
         step.part() == StepLine.Part.CHECK
             ? setting.near(step.action(), width)
             : setting.nearBold(step.action(), width);
-    return new Row(step, action, step.see().map(see -> setting.nearBold(see, Setting.WIDTH - SEE)));
+    return new Row(
+        step, action, step.see().map(words -> setting.nearBold(words, Setting.WIDTH - see)));
   }
 
   @Override
   public double height() {
+    return height(rows);
+  }
+
+  private static double height(List<Row> rows) {
     return rows.stream().mapToDouble(Row::height).sum();
   }
 
@@ -80,18 +104,18 @@ final class StepsPiece implements Piece {
                 Ink.INK));
     PdfStructureElement body = Canvas.element(item, "LBody");
     canvas.in(body, () -> row.action().paint(canvas, Setting.LEFT + NUMBER, y));
-    row.see().ifPresent(see -> see(canvas, body, row, see, y));
+    row.see().ifPresent(words -> see(canvas, body, row, words, y));
   }
 
-  private void see(Canvas canvas, PdfStructureElement body, Row row, Paragraph see, double y) {
+  private void see(Canvas canvas, PdfStructureElement body, Row row, Paragraph words, double y) {
     double lower = row.action().lastBase() - row.action().base(0);
-    double drop = see.lineCount() == 1 ? lower : 0;
+    double drop = words.lineCount() == 1 ? lower : 0;
     double from = Setting.LEFT + NUMBER + row.action().lastWidth() + 2.5;
-    double to = Setting.LEFT + SEE - 2;
+    double to = Setting.LEFT + see - 2;
     if (drop == lower && to - from > 3) {
       canvas.artifact(() -> canvas.leader(from, to, y + row.action().lastBase() - 0.4));
     }
-    canvas.in(body, () -> see.paint(canvas, Setting.LEFT + SEE, y + drop));
+    canvas.in(body, () -> words.paint(canvas, Setting.LEFT + see, y + drop));
   }
 
   @Override

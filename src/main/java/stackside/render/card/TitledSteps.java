@@ -3,7 +3,6 @@ package stackside.render.card;
 import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import stackside.render.plan.Block;
 import stackside.source.Problem;
 
@@ -12,81 +11,71 @@ final class TitledSteps implements Piece {
 
   private static final double GAP = 6;
 
+  /** The least width that words beside a title need. */
+  private static final double LEAST_BESIDE = 70;
+
   private final Paragraph title;
-  private final Optional<Paragraph> sign;
-  private final Optional<Paragraph> never;
+  private final List<Paragraph> remarks;
+  private final boolean beside;
   private final StepsPiece steps;
 
-  private TitledSteps(
-      Paragraph title, Optional<Paragraph> sign, Optional<Paragraph> never, StepsPiece steps) {
+  private TitledSteps(Paragraph title, List<Paragraph> remarks, boolean beside, StepsPiece steps) {
     this.title = title;
-    this.sign = sign;
-    this.never = never;
+    this.remarks = remarks;
+    this.beside = beside;
     this.steps = steps;
   }
 
   static TitledSteps setUp(Block.SetUp block, Setting setting) {
     return new TitledSteps(
         setting.heading(block.heading(), Setting.WIDTH),
-        Optional.empty(),
-        Optional.empty(),
+        List.of(),
+        false,
         new StepsPiece(block.steps(), setting));
   }
 
+  /** Sign and warning stand beside the title where it leaves room for them. */
   static TitledSteps drill(Block.Drilled block, Setting setting) {
     Paragraph title = setting.far(block.title(), Setting.WIDTH);
     double rest = Setting.WIDTH - title.widest() - GAP;
-    double beside = rest < 60 ? Setting.WIDTH : rest;
-    return new TitledSteps(
-        title,
-        Optional.of(setting.near(block.sign(), beside)),
-        block.never().map(never -> setting.nearBold(never, Setting.WIDTH)),
-        new StepsPiece(block.steps(), setting));
+    boolean beside = title.lineCount() == 1 && rest >= LEAST_BESIDE;
+    double width = beside ? rest : Setting.WIDTH;
+    List<Paragraph> remarks = new ArrayList<>();
+    remarks.add(setting.near(block.sign(), width));
+    block.never().ifPresent(never -> remarks.add(setting.nearBold(never, width)));
+    return new TitledSteps(title, remarks, beside, new StepsPiece(block.steps(), setting));
   }
 
-  private boolean signBeside() {
-    return sign.isPresent()
-        && title.lineCount() == 1
-        && title.widest() + GAP + sign.get().widest() <= Setting.WIDTH + 0.01;
+  private double remarksHeight() {
+    return remarks.stream().mapToDouble(Paragraph::height).sum();
   }
 
   private double head() {
-    double below = sign.map(Paragraph::height).orElse(0.0);
-    return signBeside() ? Math.max(title.height(), below) : title.height() + below;
+    return beside ? Math.max(title.height(), remarksHeight()) : title.height() + remarksHeight();
   }
 
   @Override
   public double height() {
-    return head() + never.map(Paragraph::height).orElse(0.0) + steps.height();
+    return head() + steps.height();
   }
 
   @Override
   public void paint(Canvas canvas, PdfStructureElement document, double y) {
     canvas.in(Canvas.element(document, "H2"), () -> title.paint(canvas, Setting.LEFT, y));
-    sign.ifPresent(each -> sign(canvas, document, each, y));
-    double below = y + head();
-    never.ifPresent(
-        each ->
-            canvas.in(
-                Canvas.element(document, "P"), () -> each.paint(canvas, Setting.LEFT, below)));
-    steps.paint(canvas, document, below + never.map(Paragraph::height).orElse(0.0));
-  }
-
-  private void sign(Canvas canvas, PdfStructureElement document, Paragraph words, double y) {
-    boolean beside = signBeside();
     double x = beside ? Setting.LEFT + title.widest() + GAP : Setting.LEFT;
-    double top =
-        beside && words.lineCount() == 1
-            ? y + title.base(0) - words.base(0)
-            : beside ? y + (head() - words.height()) / 2 : y + title.height();
-    canvas.in(Canvas.element(document, "P"), () -> words.paint(canvas, x, top));
+    double top = beside ? y + (head() - remarksHeight()) / 2 : y + title.height();
+    for (Paragraph remark : remarks) {
+      double at = top;
+      canvas.in(Canvas.element(document, "P"), () -> remark.paint(canvas, x, at));
+      top += remark.height();
+    }
+    steps.paint(canvas, document, y + head());
   }
 
   @Override
   public List<Problem> problems() {
     List<Problem> problems = new ArrayList<>(title.problems());
-    sign.ifPresent(each -> problems.addAll(each.problems()));
-    never.ifPresent(each -> problems.addAll(each.problems()));
+    remarks.forEach(each -> problems.addAll(each.problems()));
     problems.addAll(steps.problems());
     return problems;
   }

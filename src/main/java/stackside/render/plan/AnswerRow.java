@@ -8,14 +8,17 @@ import java.util.stream.Stream;
  * One answer, with all that it answers.
  *
  * @param scopes lesions and steps with the sites where this is the answer
- * @param instead for an alternative: its name and when to take it
  */
-public record AnswerRow(List<Scope> scopes, Optional<Phrase> instead, Told answer) {
+public record AnswerRow(List<Scope> scopes, Told answer) {
 
-  /** Lesions with their steps, and the sites in words. */
-  public record Scope(Phrase what, Phrase where) {
+  /**
+   * Lesions with their steps, and the sites in words.
+   *
+   * @param alternative where this is not the preferred answer: its name and when to take it
+   */
+  public record Scope(Phrase what, Phrase where, Optional<Phrase> alternative) {
     Stream<Phrase> phrases() {
-      return Stream.of(what, where);
+      return Stream.concat(Stream.of(what, where), alternative.stream());
     }
   }
 
@@ -24,8 +27,7 @@ public record AnswerRow(List<Scope> scopes, Optional<Phrase> instead, Told answe
   }
 
   Stream<Phrase> phrases() {
-    return Stream.of(scopes.stream().flatMap(Scope::phrases), instead.stream(), answer.phrases())
-        .flatMap(each -> each);
+    return Stream.concat(scopes.stream().flatMap(Scope::phrases), answer.phrases());
   }
 
   /** An answer as the card tells it. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -17,6 +18,7 @@ import stackside.model.PatientGroup;
 import stackside.model.Profile;
 import stackside.model.Site;
 import stackside.model.Step;
+import stackside.model.Tract;
 import stackside.model.Unit;
 import stackside.source.Location;
 
@@ -31,13 +33,13 @@ final class AnswerRows {
   private final ToldAnswers told;
 
   /** A question together with one of the answers to it. */
-  private record Answered(Cell cell, AnswerRow.Told answer, Optional<Phrase> instead, Location at) {
+  private record Answered(
+      Cell cell, AnswerRow.Told answer, Optional<Phrase> alternative, Location at) {
 
     /** Two answers are one where the card says the same of both. */
     List<String> words() {
       List<String> words = new ArrayList<>();
       words.add(answer.getClass().getSimpleName());
-      words.add(instead.map(Phrase::words).orElse(""));
       answer.phrases().map(Phrase::words).forEach(words::add);
       return words;
     }
@@ -52,7 +54,7 @@ final class AnswerRows {
     this.told = new ToldAnswers(unit);
   }
 
-  /** The rows for these questions, by site and then by lesion. */
+  /** The rows for these questions. */
   List<AnswerRow> of(List<Cell> cells) {
     Map<List<String>, List<Answered>> groups = new LinkedHashMap<>();
     cells.stream()
@@ -62,9 +64,13 @@ final class AnswerRows {
     return groups.values().stream().map(this::row).toList();
   }
 
+  /** By tract as the unit lists its sites, then by lesion, site and step. */
   private Comparator<Cell> bySiteThenLesion() {
-    return Comparator.<Cell>comparingInt(cell -> unit.sites().indexOf(cell.site()))
+    List<Tract> tracts =
+        unit.sites().stream().map(site -> site.tract().value()).distinct().toList();
+    return Comparator.<Cell>comparingInt(cell -> tracts.indexOf(cell.site().tract().value()))
         .thenComparingInt(cell -> unit.lesions().indexOf(cell.lesion()))
+        .thenComparingInt(cell -> unit.sites().indexOf(cell.site()))
         .thenComparingInt(cell -> unit.steps().indexOf(cell.step()));
   }
 
@@ -106,8 +112,15 @@ final class AnswerRows {
   }
 
   private AnswerRow row(List<Answered> group) {
-    Answered first = group.get(0);
-    return new AnswerRow(scopes(group), first.instead(), first.answer());
+    Map<String, List<Answered>> preferredFirst = new LinkedHashMap<>();
+    preferredFirst.put("", new ArrayList<>());
+    for (Answered each : group) {
+      String name = each.alternative().map(Phrase::words).orElse("");
+      preferredFirst.computeIfAbsent(name, n -> new ArrayList<>()).add(each);
+    }
+    List<AnswerRow.Scope> scopes = new ArrayList<>();
+    preferredFirst.values().forEach(each -> scopes.addAll(scopes(each)));
+    return new AnswerRow(scopes, group.get(0).answer());
   }
 
   private List<AnswerRow.Scope> scopes(List<Answered> group) {
@@ -197,14 +210,22 @@ final class AnswerRows {
   private AnswerRow.Scope scope(List<Answered> group, Extent extent, Set<Lesion> lesions) {
     Location at = group.get(0).at();
     String which = WordLists.continued(lesions.stream().map(Lesion::title).toList(), "; ");
+    return new AnswerRow.Scope(
+        Phrase.of(which + steps(extent, lesions), at),
+        Phrase.of(WordLists.sites(unit, extent.sites()) + patients(group, extent), at),
+        group.get(0).alternative());
+  }
+
+  /** The steps in words, unless the lesions' names say them already. */
+  private String steps(Extent extent, Set<Lesion> lesions) {
     String steps =
         unit.steps().stream()
             .filter(extent.steps()::contains)
             .map(step -> WordLists.inSentence(step.title()))
             .collect(Collectors.joining(", "));
-    return new AnswerRow.Scope(
-        Phrase.of(which + ": " + steps, at),
-        Phrase.of(WordLists.sites(unit, extent.sites()) + patients(group, extent), at));
+    boolean said =
+        lesions.stream().allMatch(each -> each.title().toLowerCase(Locale.ROOT).contains(steps));
+    return said ? "" : ": " + steps;
   }
 
   /** Names the patients only where the room has others too. */

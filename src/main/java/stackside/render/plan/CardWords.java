@@ -47,10 +47,10 @@ final class CardWords {
   Optional<Block> marks(Room room) {
     List<Phrase> marks = new ArrayList<>();
     if (publication.draft()) {
-      marks.add(new Phrase("DRAFT: do not hang.", room.at()));
+      marks.add(new Phrase("DRAFT, do not hang.", room.at()));
     }
     if (publication.demonstration()) {
-      marks.add(new Phrase("Demonstration: invented numbers, not for patients.", room.at()));
+      marks.add(new Phrase("Demonstration: invented, not for patients.", room.at()));
     }
     return marks.isEmpty() ? Optional.empty() : Optional.of(new Block.Marks(marks));
   }
@@ -69,7 +69,7 @@ final class CardWords {
   Block answers(Room room, Asset asset, List<AnswerRow> rows) {
     Location at = room.at();
     return new Block.Answers(
-        Stream.of("Program", "Socket", "Instrument", "Yellow pedal: cut", "Blue pedal: coagulation")
+        Stream.of("Program", "Socket", "Instrument", "Yellow: cut", "Blue: coagulation")
             .map(words -> new Phrase(words, at))
             .toList(),
         rows);

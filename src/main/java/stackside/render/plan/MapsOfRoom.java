@@ -5,11 +5,11 @@ import stackside.model.Asset;
 import stackside.model.Room;
 import stackside.render.Drawing;
 import stackside.render.PanelPlans;
+import stackside.render.PanelStrip;
 import stackside.render.PedalMap;
 import stackside.render.PedalPlan;
 import stackside.render.Publication;
 import stackside.render.Sheet;
-import stackside.render.SocketMap;
 
 /**
  * The drawings of a room's generator at the card's size: its front panel, and the foot switches
@@ -17,8 +17,8 @@ import stackside.render.SocketMap;
  */
 final class MapsOfRoom {
 
-  private static final double PANEL = 118;
-  private static final double PEDALS = 66;
+  private static final double PANEL = 112;
+  private static final double PEDALS = 74;
 
   private final Publication publication;
   private final double text;
@@ -31,11 +31,11 @@ final class MapsOfRoom {
 
   Block of(Room room, Asset asset) {
     Drawing sockets =
-        SocketMap.of(PanelPlans.in(publication.analysis(), room, asset), new Sheet(PANEL, text));
+        PanelStrip.of(PanelPlans.in(publication.analysis(), room, asset), new Sheet(PANEL, text));
     List<Drawing> pedals =
         publication.unit().footSwitchesFor(room, asset.machine().value()).stream()
             .map(PedalPlan::of)
-            .map(plan -> PedalMap.of(plan, new Sheet(PEDALS, text)))
+            .map(plan -> PedalMap.bare(plan, new Sheet(PEDALS, text)))
             .toList();
     return new Block.Maps(sockets, pedals);
   }

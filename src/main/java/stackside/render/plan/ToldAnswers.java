@@ -48,10 +48,10 @@ final class ToldAnswers {
         .map(
             each ->
                 Phrase.of(
-                    "Instead, "
-                        + WordLists.inSentence(each.when().value())
-                        + ": "
-                        + WordLists.inSentence(each.name().value()),
+                    "Alternative: "
+                        + WordLists.inSentence(each.name().value())
+                        + ", "
+                        + WordLists.inSentence(each.when().value()),
                     each.when().at()));
   }
 
@@ -112,7 +112,7 @@ final class ToldAnswers {
   }
 
   private AnswerRow.Program byHand(Location at) {
-    return new AnswerRow.Program(Optional.empty(), new Phrase("None: set by hand", at));
+    return new AnswerRow.Program(Optional.empty(), new Phrase("By hand", at));
   }
 
   private AnswerRow.OnPedal pedal(PedalUse use) {

@@ -1,0 +1,163 @@
+package stackside.render;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import stackside.model.PanelPlace;
+import stackside.model.SocketKind;
+import stackside.render.PanelPlan.Misfit;
+import stackside.render.PanelPlan.Place;
+import stackside.render.PanelPlan.Use;
+import stackside.render.Shape.Paint;
+import stackside.render.Shape.Weight;
+
+/**
+ * Draws a front panel for a card: sockets in true order, each with its label, the outline of its
+ * plug, and what the hand plugs in, or that it stays empty and what would happen if it did not.
+ * Which instrument goes where is said by the rows of the card.
+ */
+public final class PanelStrip {
+
+  private static final double TALLEST_PLUG = 1.55;
+  private static final double WIDEST_PLUG = 2.6;
+
+  private final List<Place> places;
+  private final Pen pen;
+  private final double width;
+  private final double cell;
+  private final double scale;
+
+  private PanelStrip(PanelPlan plan, Sheet sheet) {
+    this.places = plan.places();
+    this.pen = new Pen(sheet.text());
+    this.width = sheet.width();
+    int columns = places.stream().mapToInt(place -> at(place).column()).max().orElse(1);
+    this.cell = (width - 2 * pad()) / columns;
+    this.scale = scale();
+  }
+
+  /** The strip with the words of {@link SocketMap} for those who cannot see it. */
+  public static Drawing of(PanelPlan plan, Sheet sheet) {
+    PanelStrip strip = new PanelStrip(plan, sheet);
+    double height = strip.draw();
+    Drawing full = SocketMap.of(plan, sheet);
+    return new Drawing(full.title(), full.description(), sheet.width(), height, strip.pen.shapes());
+  }
+
+  private double pad() {
+    return 0.45 * pen.text();
+  }
+
+  private double gap() {
+    return 0.4 * pen.text();
+  }
+
+  private static PanelPlace at(Place place) {
+    return place.socket().place().value();
+  }
+
+  /** One scale for all plugs, never over life size. */
+  private double scale() {
+    double scale = 1;
+    for (Place place : places) {
+      PlugOutline plug = PlugOutline.of(place);
+      double room = cell - pen.pillWidth(place.label()) - 2 * gap();
+      scale = Math.min(scale, room * 0.95 / plug.width());
+      scale = Math.min(scale, WIDEST_PLUG * pen.text() / plug.width());
+      scale = Math.min(scale, TALLEST_PLUG * pen.text() / plug.height());
+    }
+    return scale;
+  }
+
+  private double draw() {
+    double line = pen.thick();
+    int frame = pen.here();
+    double y = line + pad();
+    for (int row : places.stream().map(place -> at(place).row()).distinct().sorted().toList()) {
+      y = row(row, y) + gap();
+    }
+    Paint paint = Paint.both(pen.heavy(Ink.INK), Ink.PAPER);
+    pen.addAt(
+        frame, new Shape.Rect(line / 2, line / 2, width - line, y - line / 2, pen.text(), paint));
+    return y + line;
+  }
+
+  private double row(int row, double top) {
+    double end = top;
+    for (Place place : places) {
+      if (at(place).row() == row) {
+        end = Math.max(end, socket(place, pad() + (at(place).column() - 1) * cell, top));
+      }
+    }
+    return end;
+  }
+
+  /** Draws one socket; returns where it ends. Its words stand beside it or below, as is lower. */
+  private double socket(Place place, double left, double top) {
+    PlugOutline plug = PlugOutline.of(place);
+    double tall = Math.max(pen.pillHeight(), plug.height() * scale);
+    double pill = pen.pillWidth(place.label());
+    double wide = plug.width() * scale;
+    double x = left + gap();
+    PanelFront.label(place, pen, x, top + (tall - pen.pillHeight()) / 2);
+    plug.draw(pen, x + pill + gap() + wide / 2, top + tall / 2, scale, place.use());
+    double after = x + pill + 2 * gap() + wide;
+    double besideTop = top + (pen.pillHeight() - pen.capital()) / 2;
+    double beside = words(new Pen(pen.text()), place, after, besideTop, left + cell - after);
+    double belowTop = top + tall + gap();
+    double below = words(new Pen(pen.text()), place, x, belowTop, cell - 2 * gap());
+    boolean fits = widest(place) <= left + cell - after && beside <= below;
+    double end =
+        fits
+            ? words(pen, place, after, besideTop, left + cell - after)
+            : words(pen, place, x, belowTop, cell - 2 * gap());
+    return Math.max(top + tall, end - pen.pitch() + pen.text());
+  }
+
+  private double widest(Place place) {
+    return words(place).stream()
+        .mapToDouble(line -> Lettering.of(Weight.BOLD).widestWord(line, pen.text()))
+        .max()
+        .orElse(0);
+  }
+
+  private static double words(Pen pen, Place place, double x, double top, double room) {
+    Ink ink = place.use() == Use.UNUSED ? Ink.GREY : Ink.INK;
+    double y = top;
+    Weight weight = Weight.BOLD;
+    for (String line : words(place)) {
+      y = pen.block(x, y, room, line, weight, ink);
+      weight = place.use() == Use.USED ? Weight.BOLD : Weight.REGULAR;
+    }
+    return y;
+  }
+
+  private static List<String> words(Place place) {
+    return switch (place.use()) {
+      case USED -> List.copyOf(plugged(place));
+      case ALSO_FITS -> keepEmpty(place);
+      case UNUSED -> List.of("Not used");
+    };
+  }
+
+  /** What the hand plugs in: cables and instruments by name, the neutral electrode by its kind. */
+  private static Set<String> plugged(Place place) {
+    Set<String> names = new LinkedHashSet<>();
+    if (place.socket().kind().value() == SocketKind.NEUTRAL) {
+      names.add(place.name());
+    } else {
+      place.leads().forEach(lead -> names.add(lead.hand()));
+    }
+    return names;
+  }
+
+  private static List<String> keepEmpty(Place place) {
+    List<String> words = new ArrayList<>();
+    words.add("Keep empty:");
+    Set<String> outcomes = new LinkedHashSet<>();
+    place.misfits().stream().map(Misfit::outcome).forEach(outcomes::add);
+    words.addAll(outcomes);
+    return words;
+  }
+}
