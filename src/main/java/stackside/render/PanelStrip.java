@@ -1,6 +1,7 @@
 package stackside.render;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -25,16 +26,15 @@ public final class PanelStrip {
   private final List<Place> places;
   private final Pen pen;
   private final double width;
-  private final double cell;
+  private final List<Double> columns;
   private final double scale;
 
   private PanelStrip(PanelPlan plan, Sheet sheet) {
     this.places = plan.places();
     this.pen = new Pen(sheet.text());
     this.width = sheet.width();
-    int columns = places.stream().mapToInt(place -> at(place).column()).max().orElse(1);
-    this.cell = (width - 2 * pad()) / columns;
     this.scale = scale();
+    this.columns = columns();
   }
 
   /** The strip with the words of {@link SocketMap} for those who cannot see it. */
@@ -46,7 +46,7 @@ public final class PanelStrip {
   }
 
   private double pad() {
-    return 0.45 * pen.text();
+    return 0.3 * pen.text();
   }
 
   private double gap() {
@@ -62,12 +62,37 @@ public final class PanelStrip {
     double scale = 1;
     for (Place place : places) {
       PlugOutline plug = PlugOutline.of(place);
-      double room = cell - pen.pillWidth(place.label()) - 2 * gap();
-      scale = Math.min(scale, room * 0.95 / plug.width());
       scale = Math.min(scale, WIDEST_PLUG * pen.text() / plug.width());
       scale = Math.min(scale, TALLEST_PLUG * pen.text() / plug.height());
     }
     return scale;
+  }
+
+  /** As wide as each column needs to be for words beside its plugs, the rest shared out. */
+  private List<Double> columns() {
+    int count = places.stream().mapToInt(place -> at(place).column()).max().orElse(1);
+    double all = width - 2 * pad();
+    double[] needed = new double[count];
+    for (Place place : places) {
+      int column = at(place).column() - 1;
+      needed[column] = Math.max(needed[column], before(place) + widest(place) + gap());
+    }
+    double rest = (all - Arrays.stream(needed).sum()) / count;
+    List<Double> widths = new ArrayList<>();
+    for (double each : needed) {
+      widths.add(rest < 0 ? all / count : each + rest);
+    }
+    return List.copyOf(widths);
+  }
+
+  private double left(Place place) {
+    int column = at(place).column() - 1;
+    return pad() + columns.subList(0, column).stream().mapToDouble(each -> each).sum();
+  }
+
+  /** Label and plug with the space about them. */
+  private double before(Place place) {
+    return pen.pillWidth(place.label()) + 3 * gap() + PlugOutline.of(place).width() * scale;
   }
 
   private double draw() {
@@ -75,7 +100,7 @@ public final class PanelStrip {
     int frame = pen.here();
     double y = line + pad();
     for (int row : places.stream().map(place -> at(place).row()).distinct().sorted().toList()) {
-      y = row(row, y) + gap();
+      y = row(row, y) + pad();
     }
     Paint paint = Paint.both(pen.heavy(Ink.INK), Ink.PAPER);
     pen.addAt(
@@ -87,7 +112,7 @@ public final class PanelStrip {
     double end = top;
     for (Place place : places) {
       if (at(place).row() == row) {
-        end = Math.max(end, socket(place, pad() + (at(place).column() - 1) * cell, top));
+        end = Math.max(end, socket(place, left(place), top));
       }
     }
     return end;
@@ -102,7 +127,8 @@ public final class PanelStrip {
     double x = left + gap();
     PanelFront.label(place, pen, x, top + (tall - pen.pillHeight()) / 2);
     plug.draw(pen, x + pill + gap() + wide / 2, top + tall / 2, scale, place.use());
-    double after = x + pill + 2 * gap() + wide;
+    double after = left + before(place);
+    double cell = columns.get(at(place).column() - 1);
     double besideTop = top + (pen.pillHeight() - pen.capital()) / 2;
     double beside = words(new Pen(pen.text()), place, after, besideTop, left + cell - after);
     double belowTop = top + tall + gap();
@@ -125,10 +151,10 @@ public final class PanelStrip {
   private static double words(Pen pen, Place place, double x, double top, double room) {
     Ink ink = place.use() == Use.UNUSED ? Ink.GREY : Ink.INK;
     double y = top;
-    Weight weight = Weight.BOLD;
+    Weight weight = place.use() == Use.ALSO_FITS ? Weight.BOLD : Weight.REGULAR;
     for (String line : words(place)) {
       y = pen.block(x, y, room, line, weight, ink);
-      weight = place.use() == Use.USED ? Weight.BOLD : Weight.REGULAR;
+      weight = Weight.REGULAR;
     }
     return y;
   }

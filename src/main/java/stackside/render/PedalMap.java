@@ -96,8 +96,8 @@ public final class PedalMap {
 
   /** The words on a pedal; returns where they end. */
   private double words(Pen pen, Place place, double x, double top, double width) {
-    double left = x + 0.6 * pen.text();
-    double room = width - 1.2 * pen.text();
+    double left = x + 0.4 * pen.text();
+    double room = width - 0.8 * pen.text();
     double y = top + swatch() + 0.65 * pen.text();
     y =
         pen.block(

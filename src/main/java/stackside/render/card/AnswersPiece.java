@@ -3,6 +3,8 @@ package stackside.render.card;
 import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.ArrayList;
 import java.util.List;
+import stackside.render.Ink;
+import stackside.render.Shape;
 import stackside.render.plan.AnswerRow;
 import stackside.render.plan.Block;
 import stackside.render.plan.Phrase;
@@ -14,12 +16,13 @@ import stackside.source.Problem;
  */
 final class AnswersPiece implements Piece {
 
-  private static final double PAD = 0.8;
+  private static final double PAD = 0.6;
   private static final double GUTTER = 2;
   private static final int COLUMNS = 5;
+  private static final int SOCKET = 1;
 
   /** Where the columns begin, from the left edge of the table. */
-  private static final double[] LEFT = {0, 29, 48, 85, 137, Setting.WIDTH + GUTTER};
+  private static final double[] LEFT = {0, 27.5, 46.5, 87, 138.5, Setting.WIDTH + GUTTER};
 
   private final Setting setting;
   private final List<Paragraph> heads = new ArrayList<>();
@@ -31,10 +34,15 @@ final class AnswersPiece implements Piece {
       return scopes.stream().mapToDouble(Paragraph::height).sum();
     }
 
+    /** Where the first base line of all values is, from their top. */
+    double base() {
+      return cells.stream().mapToDouble(cell -> cell.base(0)).max().orElse(0);
+    }
+
     double height() {
-      return scopeHeight()
-          + cells.stream().mapToDouble(Paragraph::height).max().orElse(0)
-          + 2 * PAD;
+      double values =
+          cells.stream().mapToDouble(cell -> base() - cell.base(0) + cell.height()).max().orElse(0);
+      return scopeHeight() + values + 2 * PAD;
     }
 
     boolean withCurrent() {
@@ -59,14 +67,19 @@ final class AnswersPiece implements Piece {
     return new Row(row, scopes, cells(row.answer()));
   }
 
+  /** On one line, or the sites on a line of their own. */
   private Paragraph scope(AnswerRow.Scope scope) {
-    List<Run> runs = new ArrayList<>();
-    runs.add(Run.bold(stopped(scope.what()), setting.scale().near()));
-    runs.add(Run.regular(stopped(scope.where()), setting.scale().near()));
+    List<Run> sites = new ArrayList<>();
+    sites.add(Run.regular(stopped(scope.where()), setting.scale().near()));
     scope
         .alternative()
-        .ifPresent(each -> runs.add(Run.regular(stopped(each), setting.scale().near())));
-    return setting.paragraph(Setting.WIDTH, runs.toArray(Run[]::new));
+        .ifPresent(each -> sites.add(Run.regular(stopped(each), setting.scale().near())));
+    List<Run> all = new ArrayList<>();
+    all.add(Run.bold(stopped(scope.what()), setting.scale().near()));
+    all.addAll(sites);
+    Paragraph running = setting.paragraph(Setting.WIDTH, all.toArray(Run[]::new));
+    Paragraph broken = setting.paragraph(Setting.WIDTH, all.get(0)).thenOnNewLine(sites);
+    return broken.lineCount() <= running.lineCount() ? broken : running;
   }
 
   /** The phrase as a sentence of its own. */
@@ -76,11 +89,10 @@ final class AnswersPiece implements Piece {
 
   private List<Paragraph> cells(AnswerRow.Told told) {
     if (told instanceof AnswerRow.InWords words) {
-      return List.of(
-          setting.paragraph(
-              Setting.WIDTH,
-              Run.bold(words.answer(), setting.scale().near()),
-              Run.regular(words.words(), setting.scale().near())));
+      return inWords(words.answer(), words.words());
+    }
+    if (told instanceof AnswerRow.Elsewhere elsewhere) {
+      return inWords(elsewhere.answer(), elsewhere.words());
     }
     if (told instanceof AnswerRow.WithCurrent settings) {
       return List.of(
@@ -93,6 +105,14 @@ final class AnswersPiece implements Piece {
     throw new IllegalStateException("an answer that nobody sets: " + told);
   }
 
+  private List<Paragraph> inWords(Phrase answer, Phrase words) {
+    return List.of(
+        setting.paragraph(
+            Setting.WIDTH,
+            Run.bold(answer, setting.scale().near()),
+            Run.regular(words, setting.scale().near())));
+  }
+
   private Paragraph program(AnswerRow.Program program) {
     Run words = Run.regular(program.words(), setting.scale().near());
     return program
@@ -102,21 +122,27 @@ final class AnswersPiece implements Piece {
   }
 
   private Paragraph instrument(AnswerRow.WithCurrent settings) {
-    Run instrument = Run.regular(settings.instrument(), setting.scale().near());
+    Paragraph instrument = setting.near(settings.instrument(), width(2));
     return settings
         .argonFlow()
-        .map(
-            flow -> setting.paragraph(width(2), instrument, Run.bold(flow, setting.scale().near())))
-        .orElseGet(() -> setting.paragraph(width(2), instrument));
+        .map(flow -> instrument.thenOnNewLine(List.of(Run.regular(flow, setting.scale().near()))))
+        .orElse(instrument);
   }
 
   /** The mode on a line of its own, then its level and limit. */
   private Paragraph pedal(AnswerRow.OnPedal pedal, double width) {
     Paragraph words = setting.near(pedal.mode(), width);
     List<Run> set = new ArrayList<>();
-    pedal.level().ifPresent(level -> set.add(Run.regular(level, setting.scale().near())));
+    pedal.level().ifPresent(level -> set.add(level(level, pedal.limit().isEmpty())));
     pedal.limit().ifPresent(limit -> set.add(Run.bold(limit, setting.scale().numeral())));
     return set.isEmpty() ? words : words.thenOnNewLine(set);
+  }
+
+  /** A level; large where it is the whole setting. */
+  private Run level(Phrase level, boolean alone) {
+    return alone
+        ? Run.bold(level, setting.scale().numeral())
+        : Run.regular(level, setting.scale().near());
   }
 
   private double headHeight() {
@@ -134,14 +160,19 @@ final class AnswersPiece implements Piece {
   }
 
   @Override
-  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+  public int joints() {
+    return rows.size();
+  }
+
+  @Override
+  public void paint(Canvas canvas, PdfStructureElement document, double y, double loose) {
     PdfStructureElement table = Canvas.element(document, "Table");
     heads(canvas, table, y);
     double top = y + headHeight();
     rule(canvas, top, 0.7);
     for (Row row : rows) {
-      paint(canvas, table, row, top + PAD);
-      top += row.height();
+      paint(canvas, table, row, top + PAD + loose / 2);
+      top += row.height() + loose;
       rule(canvas, top, 0.35);
     }
   }
@@ -179,9 +210,32 @@ final class AnswersPiece implements Piece {
     }
     for (int i = 0; i < row.cells().size(); i++) {
       Paragraph cell = row.cells().get(i);
-      double x = Setting.LEFT + LEFT[i];
-      canvas.in(Canvas.element(line, "TD"), () -> cell.paint(canvas, x, top));
+      double inset = i == SOCKET ? (calloutWidth(cell) - cell.widest()) / 2 : 0;
+      double x = Setting.LEFT + LEFT[i] + inset;
+      double lower = top + row.base() - cell.base(0);
+      canvas.in(Canvas.element(line, "TD"), () -> cell.paint(canvas, x, lower));
     }
+    callout(canvas, row.cells().get(SOCKET), top + row.base());
+  }
+
+  private double calloutWidth(Paragraph socket) {
+    double em = setting.scale().numeral() * Typeface.MILLIMETRES_PER_POINT;
+    return Math.max(1.3 * em, socket.widest() + 0.8 * em);
+  }
+
+  /** The frame that the socket's label has on the drawing of the panel. */
+  private void callout(Canvas canvas, Paragraph socket, double base) {
+    double em = setting.scale().numeral() * Typeface.MILLIMETRES_PER_POINT;
+    double high = 1.3 * em;
+    double wide = calloutWidth(socket);
+    double top = base - (setting.letters().capital() * em + high) / 2;
+    Shape.Paint frame = Shape.Paint.outline(Shape.Stroke.of(Ink.INK, 0.4));
+    canvas.artifact(
+        () ->
+            canvas.shape(
+                new Shape.Rect(Setting.LEFT + LEFT[SOCKET], top, wide, high, high / 2, frame),
+                0,
+                0));
   }
 
   @Override

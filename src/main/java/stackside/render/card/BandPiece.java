@@ -42,7 +42,7 @@ final class BandPiece implements Piece {
   }
 
   @Override
-  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+  public void paint(Canvas canvas, PdfStructureElement document, double y, double loose) {
     double half = stroke / 2;
     canvas.artifact(
         () ->

@@ -16,7 +16,8 @@ import stackside.source.Problem;
 final class CardPage {
 
   private static final double GAP = 2;
-  private static final double MOST_GAP = 7;
+  private static final double MOST_GAP = 8;
+  private static final double MOST_LOOSE = 3;
 
   private final CardPlan plan;
   private final List<Piece> top = new ArrayList<>();
@@ -97,16 +98,20 @@ final class CardPage {
     return problems;
   }
 
+  /** Paints all blocks; room that is left over loosens the body, most of it between blocks. */
   void paint(Canvas canvas, PdfStructureElement document) {
     double y = Setting.TOP;
     for (Piece piece : top) {
-      piece.paint(canvas, document, y);
+      piece.paint(canvas, document, y, 0);
       y += piece.height() + GAP;
     }
-    double gap = Math.min(MOST_GAP, GAP - overflow() / body.size());
+    int joints = body.stream().mapToInt(Piece::joints).sum();
+    double left = Math.max(0, -overflow());
+    double loose = joints == 0 ? 0 : Math.min(MOST_LOOSE, left / 2 / joints);
+    double gap = Math.min(MOST_GAP, GAP + (left - loose * joints) / body.size());
     for (Piece piece : body) {
-      piece.paint(canvas, document, y);
-      y += piece.height() + gap;
+      piece.paint(canvas, document, y, loose);
+      y += piece.height() + piece.joints() * loose + gap;
     }
     foot(canvas, document);
   }
@@ -117,8 +122,8 @@ final class CardPage {
         () ->
             canvas.line(
                 Setting.LEFT, y - 1.2, Setting.RIGHT - code.width() - code.quiet(), y - 1.2, 0.7));
-    contacts.paint(canvas, document, y);
-    footer.paint(canvas, document, Setting.BOTTOM - footer.height());
-    code.paint(canvas, document, Setting.BOTTOM - code.height());
+    contacts.paint(canvas, document, y, 0);
+    footer.paint(canvas, document, Setting.BOTTOM - footer.height(), 0);
+    code.paint(canvas, document, Setting.BOTTOM - code.height(), 0);
   }
 }

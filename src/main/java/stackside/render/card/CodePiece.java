@@ -79,7 +79,7 @@ final class CodePiece implements Piece {
   }
 
   @Override
-  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+  public void paint(Canvas canvas, PdfStructureElement document, double y, double loose) {
     double x = Setting.RIGHT - width();
     PdfStructureElement figure =
         canvas.figure(document, "QR code: " + block.address().words(), x, y, width(), width());

@@ -42,7 +42,7 @@ final class ContactsPiece implements Piece {
   }
 
   @Override
-  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+  public void paint(Canvas canvas, PdfStructureElement document, double y, double loose) {
     double top = y;
     for (Row row : rows) {
       double at = top;

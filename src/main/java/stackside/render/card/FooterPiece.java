@@ -31,7 +31,7 @@ final class FooterPiece implements Piece {
   }
 
   @Override
-  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+  public void paint(Canvas canvas, PdfStructureElement document, double y, double loose) {
     canvas.in(Canvas.element(document, "P"), () -> words.paint(canvas, Setting.LEFT, y));
     canvas.in(
         Canvas.element(document, "P"),

@@ -34,7 +34,7 @@ final class IdentityPiece implements Piece {
   }
 
   @Override
-  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+  public void paint(Canvas canvas, PdfStructureElement document, double y, double loose) {
     PdfStructureElement heading = Canvas.element(document, "H1");
     double plate = asset.widest() + 2 * PLATE_PAD;
     double second = y + room.height();

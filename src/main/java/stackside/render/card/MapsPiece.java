@@ -24,7 +24,7 @@ final class MapsPiece implements Piece {
   }
 
   @Override
-  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+  public void paint(Canvas canvas, PdfStructureElement document, double y, double loose) {
     drawing(canvas, document, block.sockets(), Setting.LEFT, y);
     double top = y;
     for (Drawing pedals : block.pedals()) {

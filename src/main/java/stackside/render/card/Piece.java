@@ -10,8 +10,16 @@ interface Piece {
   /** Millimetres from top to bottom. */
   double height();
 
-  /** Paints at a height from the top of the page, as part of the document's structure. */
-  void paint(Canvas canvas, PdfStructureElement document, double y);
+  /** How many places there are where space may be added. */
+  default int joints() {
+    return 0;
+  }
+
+  /**
+   * Paints at a height from the top of the page, as part of the document's structure, with some
+   * space added at each joint.
+   */
+  void paint(Canvas canvas, PdfStructureElement document, double y, double loose);
 
   /** What of it cannot be printed as it stands. */
   List<Problem> problems();

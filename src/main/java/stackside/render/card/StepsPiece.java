@@ -14,7 +14,6 @@ final class StepsPiece implements Piece {
 
   private static final double NUMBER = 9;
   private static final double GAP = 3;
-  private static final double AFTER = 0.2;
 
   /** Where the column of what to see may begin, from the left edge. */
   private static final int FIRST_SEE = 90;
@@ -28,7 +27,7 @@ final class StepsPiece implements Piece {
   private record Row(StepLine step, Paragraph action, Optional<Paragraph> see) {
     double height() {
       double lines = Math.max(action.height(), see.map(Paragraph::height).orElse(0.0));
-      return lines + AFTER + (boxed() ? 1.6 : 0);
+      return lines + (boxed() ? 1.2 : 0);
     }
 
     boolean boxed() {
@@ -75,20 +74,25 @@ final class StepsPiece implements Piece {
   }
 
   @Override
-  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+  public int joints() {
+    return rows.size() - 1;
+  }
+
+  @Override
+  public void paint(Canvas canvas, PdfStructureElement document, double y, double loose) {
     PdfStructureElement list = Canvas.element(document, "L");
     double top = y;
     for (Row row : rows) {
       paint(canvas, list, row, top);
-      top += row.height();
+      top += row.height() + loose;
     }
   }
 
   private void paint(Canvas canvas, PdfStructureElement list, Row row, double top) {
     PdfStructureElement item = Canvas.element(list, "LI");
-    double y = row.boxed() ? top + 0.8 : top;
+    double y = row.boxed() ? top + 0.6 : top;
     if (row.boxed()) {
-      double high = row.height() - AFTER;
+      double high = row.height();
       canvas.artifact(
           () -> canvas.box(Setting.LEFT + 0.45, top + 0.1, Setting.WIDTH - 0.9, high - 0.2, 0.9));
     }

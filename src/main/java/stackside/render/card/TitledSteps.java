@@ -60,7 +60,12 @@ final class TitledSteps implements Piece {
   }
 
   @Override
-  public void paint(Canvas canvas, PdfStructureElement document, double y) {
+  public int joints() {
+    return steps.joints();
+  }
+
+  @Override
+  public void paint(Canvas canvas, PdfStructureElement document, double y, double loose) {
     canvas.in(Canvas.element(document, "H2"), () -> title.paint(canvas, Setting.LEFT, y));
     double x = beside ? Setting.LEFT + title.widest() + GAP : Setting.LEFT;
     double top = beside ? y + (head() - remarksHeight()) / 2 : y + title.height();
@@ -69,7 +74,7 @@ final class TitledSteps implements Piece {
       canvas.in(Canvas.element(document, "P"), () -> remark.paint(canvas, x, at));
       top += remark.height();
     }
-    steps.paint(canvas, document, y + head());
+    steps.paint(canvas, document, y + head(), loose);
   }
 
   @Override

@@ -69,6 +69,14 @@ public record AnswerRow(List<Scope> scopes, Told answer) {
     }
   }
 
+  /** The answer is on another generator of the room. */
+  public record Elsewhere(Phrase answer, Phrase words) implements Told {
+    @Override
+    public Stream<Phrase> phrases() {
+      return Stream.of(answer, words);
+    }
+  }
+
   /** A stored program; without a slot the words say what to do instead. */
   public record Program(Optional<Phrase> slot, Phrase words) {
     Stream<Phrase> phrases() {

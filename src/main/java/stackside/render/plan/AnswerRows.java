@@ -97,11 +97,14 @@ final class AnswerRows {
   private AnswerRow.Told withoutAnswer(Cell cell) {
     return coverage.of(cell.room()).stream()
         .filter(other -> sameQuestion(cell, other) && !other.asset().id().equals(cell.asset().id()))
-        .filter(other -> other.cover().answer().isPresent())
-        .filter(other -> other.cover().answer().orElseThrow().notApproved().isEmpty())
+        .flatMap(other -> other.cover().answer().map(answer -> elsewhere(other, answer)).stream())
         .findFirst()
-        .map(other -> told.elsewhere(other, cell.offer().at()))
         .orElseGet(() -> told.none(cell.offer().at()));
+  }
+
+  /** Another generator of the room answers; where it says no, so does this card. */
+  private AnswerRow.Told elsewhere(Cell other, Profile answer) {
+    return answer.notApproved().isPresent() ? told.of(answer) : told.elsewhere(other);
   }
 
   private static boolean sameQuestion(Cell one, Cell other) {

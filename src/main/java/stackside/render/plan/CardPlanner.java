@@ -15,7 +15,8 @@ import stackside.render.Publication;
 
 /**
  * Makes the plans of all cards of an edition: for each room and each of its generators the settings
- * face, in one or several parts, and the set-up face. A quarantined generator has no card.
+ * face, in one or several parts, and the set-up face. A quarantined generator has no card, and a
+ * part that another generator of the room answers alone has none on this one.
  */
 public final class CardPlanner {
 
@@ -51,9 +52,10 @@ public final class CardPlanner {
     if (room.cards().isEmpty()) {
       plans.add(plan(room, asset, Face.SETTINGS, Optional.empty(), codes));
     }
-    for (CardPart part : room.cards()) {
-      plans.add(plan(room, asset, Face.SETTINGS, Optional.of(part), codes));
-    }
+    room.cards().stream()
+        .map(Optional::of)
+        .filter(part -> answersHere(room, asset, part))
+        .forEach(part -> plans.add(plan(room, asset, Face.SETTINGS, part, codes)));
     plans.add(plan(room, asset, Face.SET_UP, Optional.empty(), codes));
   }
 
@@ -93,6 +95,12 @@ public final class CardPlanner {
     }
     blocks.add(words.contacts(room));
     return blocks;
+  }
+
+  /** Whether a part has any row that another generator of the room does not have alone. */
+  private boolean answersHere(Room room, Asset asset, Optional<CardPart> part) {
+    return rows.of(cells(room, asset, part)).stream()
+        .anyMatch(row -> !(row.answer() instanceof AnswerRow.Elsewhere));
   }
 
   private List<Cell> cells(Room room, Asset asset, Optional<CardPart> part) {

@@ -17,8 +17,8 @@ import stackside.render.Sheet;
  */
 final class MapsOfRoom {
 
-  private static final double PANEL = 112;
-  private static final double PEDALS = 74;
+  private static final double PANEL = 108;
+  private static final double PEDALS = 78;
 
   private final Publication publication;
   private final double text;

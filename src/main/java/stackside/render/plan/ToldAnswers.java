@@ -56,11 +56,11 @@ final class ToldAnswers {
   }
 
   /** Another generator of the room has the answer. */
-  AnswerRow.Told elsewhere(Cell other, Location at) {
-    return inWords(
-        "Not on this " + unit.word(Term.MACHINE) + ".",
-        "Use " + other.asset().id().slug() + ", " + other.machine().title() + ".",
-        at);
+  AnswerRow.Told elsewhere(Cell other) {
+    Location at = other.offer().at();
+    return new AnswerRow.Elsewhere(
+        new Phrase("Not on this " + unit.word(Term.MACHINE) + ".", at),
+        Phrase.of("Use " + other.asset().id().slug() + ", " + other.machine().title() + ".", at));
   }
 
   /** Nobody has decided. */
@@ -100,7 +100,9 @@ final class ToldAnswers {
         Phrase.of(settings.instrument().value().title(), settings.instrument().at()),
         settings
             .argonFlow()
-            .map(flow -> new Phrase("argon " + Numbers.text(flow.value()), flow.at())),
+            .map(
+                flow ->
+                    new Phrase("argon" + Numbers.BOUND + Numbers.text(flow.value()), flow.at())),
         pedal(settings.yellow()),
         pedal(settings.blue()));
   }
