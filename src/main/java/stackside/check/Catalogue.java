@@ -57,6 +57,7 @@ public final class Catalogue {
           new SoftModeCanSpark(),
           new CutCannotSpark(),
           new PowerOverFourHundredWatts(),
+          new LimitNeverReached(),
           // Classes of lesions, patients and sites
           new SizeClassesOverlap(),
           new SizeClassesLeaveHole(),
@@ -71,6 +72,10 @@ public final class Catalogue {
           new NotApprovedWithoutAsk(),
           new EvidenceMissing(),
           new AnswerToUnknownQuestion(),
+          // What published work would ask
+          new ThinWallHigher(),
+          new SmallLesionWithCurrent(),
+          new SerratedLesionWithCurrent(),
           // Generators and whom to call
           new SoftwareNotDescribed(),
           new SoftwareAgainstServiceLog(),
@@ -89,6 +94,7 @@ public final class Catalogue {
           new LampUnknown(),
           new DrillMendsNothing(),
           new CheckOutOfOrder(),
+          new DrillOrderSlow(),
           new TestSparkAdvised(),
           new PowerRaiseAdvised(),
           new PlugMovedUnderPower(),

@@ -1,26 +1,19 @@
 package stackside.check;
 
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import stackside.derive.Analysis;
-import stackside.model.CurrentType;
-import stackside.model.Mode;
-import stackside.quantity.PeakVolts;
+import stackside.derive.guidance.SparkQuestion;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
-/**
- * Asks about cutting modes whose peak voltage is too low for the spark that cuts. Common practice,
- * from memory (Farin and Grund): below about 200 V peak no spark forms.
- */
+/** Asks about cutting modes whose peak voltage is too low for the spark that cuts. */
 final class CutCannotSpark implements Rule {
   private static final Fault FAULT =
       new Fault(
           "cut-cannot-spark", Severity.WARNING, "a cutting mode has a peak voltage too low to cut");
-
-  private static final PeakVolts SPARK = new PeakVolts(200);
 
   @Override
   public Fault fault() {
@@ -29,34 +22,29 @@ final class CutCannotSpark implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().machines().stream()
-        .flatMap(machine -> machine.modes().stream())
-        .filter(mode -> cuts(mode.current().value()))
-        .flatMap(mode -> problem(mode).stream())
+    return analysis.questions().sparks().stream()
+        .filter(question -> question.doubt() == SparkQuestion.Doubt.CUT_CANNOT_SPARK)
+        .collect(
+            Collectors.toMap(
+                it -> it.mode().id(),
+                CutCannotSpark::problem,
+                (first, later) -> first,
+                LinkedHashMap::new))
+        .values()
+        .stream()
         .toList();
   }
 
-  private static boolean cuts(CurrentType current) {
-    return switch (current) {
-      case CUT, BLENDED_CUT, PULSED_CUT -> true;
-      case SOFT_COAGULATION, FORCED_COAGULATION, SPRAY_COAGULATION, ARGON_PLASMA_COAGULATION ->
-          false;
-    };
-  }
-
-  private static Optional<Problem> problem(Mode mode) {
-    return mode.peakVoltage().stream()
-        .flatMap(volts -> Stream.concat(volts.all().stream(), volts.each().values().stream()))
-        .filter(volts -> volts.value().compareTo(SPARK) < 0)
-        .findFirst()
-        .map(
-            volts ->
-                FAULT
-                    .at(
-                        volts.at(),
-                        "%s is a cutting mode, and %s cannot cut; a spark needs about %s"
-                            .formatted(Wording.quoted(mode), volts.value(), SPARK))
-                    .note(mode.current().at(), "where its kind of current stands")
-                    .help("see whether this is a peak voltage, and which kind of current it is"));
+  private static Problem problem(SparkQuestion question) {
+    return FAULT
+        .at(
+            question.peak().at(),
+            "%s is a cutting mode, and %s cannot cut: sparks need about %s"
+                .formatted(
+                    Wording.quoted(question.mode()),
+                    question.peak().value(),
+                    SparkQuestion.SPARKS_FROM))
+        .note(question.mode().current().at(), "where its kind of current stands")
+        .help("see whether this is a peak voltage, and which kind of current it is");
   }
 }

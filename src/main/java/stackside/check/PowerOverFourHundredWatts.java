@@ -1,12 +1,8 @@
 package stackside.check;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import stackside.derive.Analysis;
-import stackside.model.Fact;
-import stackside.model.Mode;
-import stackside.quantity.Watts;
+import stackside.derive.guidance.OverMost;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -19,8 +15,6 @@ final class PowerOverFourHundredWatts implements Rule {
           Severity.ERROR,
           "a mode is described as going over 400 W");
 
-  private static final Watts MOST = new Watts(400);
-
   @Override
   public Fault fault() {
     return FAULT;
@@ -28,28 +22,16 @@ final class PowerOverFourHundredWatts implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().machines().stream()
-        .flatMap(machine -> machine.modes().stream())
-        .flatMap(mode -> problem(mode).stream())
-        .toList();
-  }
-
-  private static Optional<Problem> problem(Mode mode) {
-    Stream<Fact<Watts>> limit =
-        mode.powerLimit().stream().map(it -> new Fact<>(it.value().to(), it.at()));
-    Stream<Fact<Watts>> rated =
-        mode.ratedPower().stream()
-            .flatMap(it -> Stream.concat(it.all().stream(), it.each().values().stream()));
-    return Stream.concat(limit, rated)
-        .filter(power -> power.value().compareTo(MOST) > 0)
-        .findFirst()
+    return analysis.questions().overMost().stream()
         .map(
-            power ->
+            over ->
                 FAULT
                     .at(
-                        power.at(),
+                        over.power().at(),
                         "%s would give %s, and no such machine may give more than %s"
-                            .formatted(Wording.quoted(mode), power.value(), MOST))
-                    .help("compare with the manufacturer's instructions; a digit may be too many"));
+                            .formatted(
+                                Wording.quoted(over.mode()), over.power().value(), OverMost.MOST))
+                    .help("compare with the manufacturer's instructions; a digit may be too many"))
+        .toList();
   }
 }

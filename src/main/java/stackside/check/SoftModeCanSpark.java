@@ -1,26 +1,19 @@
 package stackside.check;
 
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import stackside.derive.Analysis;
-import stackside.model.CurrentType;
-import stackside.model.Mode;
-import stackside.quantity.PeakVolts;
+import stackside.derive.guidance.SparkQuestion;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
-/**
- * Asks about soft coagulation whose peak voltage is high enough for a spark. Common practice, from
- * memory (Farin and Grund): below about 200 V peak no spark forms.
- */
+/** Asks about soft coagulation whose peak voltage is high enough for a spark. */
 final class SoftModeCanSpark implements Rule {
   private static final Fault FAULT =
       new Fault(
           "soft-mode-can-spark", Severity.WARNING, "a soft mode has a peak voltage that can spark");
-
-  private static final PeakVolts SPARK = new PeakVolts(200);
 
   @Override
   public Fault fault() {
@@ -29,27 +22,29 @@ final class SoftModeCanSpark implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().machines().stream()
-        .flatMap(machine -> machine.modes().stream())
-        .filter(mode -> mode.current().value() == CurrentType.SOFT_COAGULATION)
-        .flatMap(mode -> problem(mode).stream())
+    return analysis.questions().sparks().stream()
+        .filter(question -> question.doubt() == SparkQuestion.Doubt.SOFT_MODE_CAN_SPARK)
+        .collect(
+            Collectors.toMap(
+                it -> it.mode().id(),
+                SoftModeCanSpark::problem,
+                (first, later) -> first,
+                LinkedHashMap::new))
+        .values()
+        .stream()
         .toList();
   }
 
-  private static Optional<Problem> problem(Mode mode) {
-    return mode.peakVoltage().stream()
-        .flatMap(volts -> Stream.concat(volts.all().stream(), volts.each().values().stream()))
-        .filter(volts -> volts.value().compareTo(SPARK) > 0)
-        .findFirst()
-        .map(
-            volts ->
-                FAULT
-                    .at(
-                        volts.at(),
-                        "%s is soft coagulation, and %s can spark; above about %s a spark forms"
-                            .formatted(Wording.quoted(mode), volts.value(), SPARK))
-                    .note(mode.current().at(), "where its kind of current stands")
-                    .help(
-                        "see whether this is peak or peak to peak, and which kind of current it is"));
+  private static Problem problem(SparkQuestion question) {
+    return FAULT
+        .at(
+            question.peak().at(),
+            "%s is soft coagulation, and %s can spark: sparks need about %s"
+                .formatted(
+                    Wording.quoted(question.mode()),
+                    question.peak().value(),
+                    SparkQuestion.SPARKS_FROM))
+        .note(question.mode().current().at(), "where its kind of current stands")
+        .help("see whether this is peak or peak to peak, and which kind of current it is");
   }
 }

@@ -13,4 +13,18 @@ public record PedalSetting(
   public Optional<PedalSetting> setting() {
     return Optional.of(this);
   }
+
+  /** Whether the machine's controls can be set like this. */
+  public boolean canBeSet() {
+    Mode of = mode.value();
+    boolean levelFits =
+        of.level()
+            .map(scale -> level.map(it -> scale.levels().contains(it.value())).orElse(false))
+            .orElse(level.isEmpty());
+    boolean limitFits =
+        of.powerLimit()
+            .map(range -> limit.map(it -> range.value().canBeSet(it.value())).orElse(false))
+            .orElse(limit.isEmpty());
+    return levelFits && limitFits;
+  }
 }

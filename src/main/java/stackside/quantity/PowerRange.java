@@ -48,6 +48,11 @@ public record PowerRange(Watts from, Watts to, Watts step) {
     return Math.abs(steps - Math.rint(steps)) < ON_STEP;
   }
 
+  /** Whether a power is one that the control can stand on. */
+  public boolean canBeSet(Watts power) {
+    return holds(power) && onStep(power);
+  }
+
   /** The range as an author writes it. */
   public String text() {
     return from.text() + " to " + to.text() + " in steps of " + step.text();
