@@ -50,6 +50,17 @@ public final class Catalogue {
           new SpareNotKept(),
           new SparesPlaceMissing(),
           new FootSwitchMissing(),
+          // The machine's description in itself
+          new SocketsInOnePlace(),
+          new SocketLabelTwice(),
+          new PlugNotDescribed(),
+          new NeutralSocketMissing(),
+          new ModeWithoutPower(),
+          new PulseTimesImpossible(),
+          new PublishedPointImpossible(),
+          new EvidenceFromElsewhere(),
+          new AnswerToImpossibleCondition(),
+          new ConditionUnanswered(),
           // Voltage and power
           new VoltageAboveRating(),
           new PeakVoltageMissing(),
@@ -83,6 +94,14 @@ public final class Catalogue {
           new AssetInNoRoom(),
           new AssetInTwoHospitals(),
           new ContactHoursHole(),
+          // Names and what nothing uses
+          new NameTwice(),
+          new LookAlikeNames(),
+          new NeverUsed(),
+          new KindNeverSigned(),
+          // Records
+          new ReadingCannotBe(),
+          new TestLoadOutsideRange(),
           // The circuit
           new SilentOutcomeUnguarded(),
           new SilentOutcomeUnmended(),

@@ -1,8 +1,10 @@
 package stackside.check;
 
 import java.util.List;
+import java.util.Optional;
 import stackside.derive.Analysis;
 import stackside.derive.circuit.FailureSign;
+import stackside.model.Evidence;
 import stackside.model.Profile;
 import stackside.model.Settings;
 import stackside.model.SingleFault;
@@ -24,5 +26,10 @@ final class Consequences {
 
   private static boolean makesSense(Profile profile) {
     return profile.settings().map(Settings::belongTogether).orElse(false);
+  }
+
+  /** Whether a sign is held for silent only because nobody has described it. */
+  static boolean undescribed(FailureSign sign) {
+    return sign.evidence().equals(Optional.of(Evidence.Basis.UNKNOWN));
   }
 }

@@ -33,7 +33,8 @@ final class DrillMissesCause implements Rule {
       boolean silentAndUnmended = sign.outcomeClass().silent() && sign.drills().isEmpty();
       if (sign.outcomeClass() != OutcomeClass.RIGHT
           && sign.drills().stream().noneMatch(Mending::fits)
-          && !silentAndUnmended) {
+          && !silentAndUnmended
+          && !leftToTheSetUp(sign)) {
         sign.fitting().stream()
             .filter(DrillMissesCause::mendsSomething)
             .findFirst()
@@ -43,6 +44,11 @@ final class DrillMissesCause implements Rule {
     return missed.entrySet().stream()
         .map(entry -> problem(entry.getKey(), entry.getValue()))
         .toList();
+  }
+
+  /** What is not described at all is first a matter of the set-up. */
+  private static boolean leftToTheSetUp(FailureSign sign) {
+    return Consequences.undescribed(sign) && sign.guards().isEmpty();
   }
 
   /** A drill that mends nothing at all has a mistake of its own. */

@@ -9,6 +9,7 @@ import stackside.derive.Analysis;
 import stackside.derive.circuit.FailureSign;
 import stackside.model.Checklist;
 import stackside.model.ChecklistKind;
+import stackside.model.Condition;
 import stackside.model.Kind;
 import stackside.model.Machine;
 import stackside.model.Unit;
@@ -58,16 +59,28 @@ final class SilentOutcomeUnguarded implements Rule {
 
   private static Problem problem(Checklist list, List<FailureSign> signs) {
     FailureSign worst = signs.get(0);
-    return FAULT
-        .at(
-            list.kind().at(),
-            "no step of this set-up guards against %s, which passes unnoticed on %s"
-                .formatted(
-                    Wording.list(signs.stream().map(it -> "'" + it.fault().word() + "'").toList()),
-                    Wording.quoted(signs.stream().map(FailureSign::machine).toList())))
-        .note(
-            worst.outcomes().get(0).profile().at(),
-            "with this profile: %s; the tone is as usual".formatted(worst.outcomeClass().spoken()))
-        .help("add a step that looks, traces or reads aloud, with these words under 'guards'");
+    Problem problem =
+        FAULT
+            .at(
+                list.kind().at(),
+                "no step of this set-up guards against %s, which passes unnoticed on %s"
+                    .formatted(
+                        Wording.list(
+                            signs.stream().map(it -> "'" + it.fault().word() + "'").toList()),
+                        Wording.quoted(signs.stream().map(FailureSign::machine).toList())))
+            .note(
+                worst.outcomes().get(0).profile().at(),
+                "with this profile, for one: " + worst.outcomeClass().spoken());
+    for (FailureSign sign : signs) {
+      if (Consequences.undescribed(sign)) {
+        problem =
+            problem.note(
+                sign.machine().name().at(),
+                "how the machine answers '%s' is not described, and counts as unnoticed"
+                    .formatted(sign.condition().map(Condition::word).orElse(sign.fault().word())));
+      }
+    }
+    return problem.help(
+        "add a step that looks, traces or reads aloud, with these words under 'guards'");
   }
 }

@@ -32,7 +32,8 @@ final class SilentOutcomeUnmended implements Rule {
     }
     Map<Drill, List<FailureSign>> unmended = new LinkedHashMap<>();
     for (FailureSign sign : Consequences.of(analysis)) {
-      if (sign.outcomeClass().silent() && sign.drills().isEmpty()) {
+      boolean leftToTheSetUp = Consequences.undescribed(sign) && sign.guards().isEmpty();
+      if (sign.outcomeClass().silent() && sign.drills().isEmpty() && !leftToTheSetUp) {
         sign.fitting().stream()
             .findFirst()
             .ifPresent(drill -> unmended.computeIfAbsent(drill, it -> new ArrayList<>()).add(sign));

@@ -97,6 +97,11 @@ public record Prose(Location at, List<Block> blocks) {
     }
   }
 
+  /** The links to things of the unit, in the order of the text. */
+  public List<ThingLink> links() {
+    return ProseLinks.of(blocks).toList();
+  }
+
   /** The text without any mark-up, blocks joined by a space. */
   public String plain() {
     return ProseText.of(blocks);

@@ -8,6 +8,11 @@ import stackside.source.Location;
 public record PulseTiming(
     Location at, Fact<Seconds> on, Fact<Seconds> every, Optional<Fact<Boolean>> adjustable) {
 
+  /** Whether it begins and ends. */
+  public boolean isPulse() {
+    return on.value().value() > 0 && on.value().compareTo(every.value()) < 0;
+  }
+
   /** The share of time in which current flows, 0 to 1. */
   public double duty() {
     return on.value().value() / every.value().value();

@@ -3,6 +3,7 @@ package stackside.derive.output;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import stackside.energy.Duty;
 import stackside.energy.LimitedOutput;
@@ -15,6 +16,7 @@ import stackside.model.Fact;
 import stackside.model.Machine;
 import stackside.model.Mode;
 import stackside.model.PublishedOutput;
+import stackside.model.PulseTiming;
 import stackside.quantity.LoadRange;
 import stackside.quantity.Ohms;
 import stackside.quantity.Watts;
@@ -52,6 +54,7 @@ public record ModeOutput(
     }
     Duty duty =
         mode.pulse()
+            .filter(PulseTiming::isPulse)
             .map(pulse -> Duty.of(pulse.on().value(), pulse.every().value()))
             .orElse(Duty.always());
     LoadRange loads = machine.loadRange().value();
@@ -84,11 +87,15 @@ public record ModeOutput(
         && published.limit().map(Fact::value).equals(setting.limit());
   }
 
+  /** By rising loads, whatever the order they are written in; of one load, the first. */
   private static List<TabulatedOutput.Point> points(PublishedOutput published, LoadRange loads) {
-    return published.points().stream()
+    TreeMap<Ohms, Watts> points = new TreeMap<>();
+    published.points().stream()
         .map(Fact::value)
         .filter(point -> loads.holds(point.load()))
-        .map(point -> new TabulatedOutput.Point(point.load(), point.power()))
+        .forEach(point -> points.putIfAbsent(point.load(), point.power()));
+    return points.entrySet().stream()
+        .map(point -> new TabulatedOutput.Point(point.getKey(), point.getValue()))
         .toList();
   }
 

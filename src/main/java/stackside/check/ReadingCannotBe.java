@@ -1,0 +1,62 @@
+package stackside.check;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.derive.Analysis;
+import stackside.model.Fact;
+import stackside.model.PedalSetting;
+import stackside.model.ProgramReading;
+import stackside.source.Fault;
+import stackside.source.Problem;
+import stackside.source.Severity;
+
+/** Finds program readings that show what the machine cannot be set to. */
+final class ReadingCannotBe implements Rule {
+  private static final Fault FAULT =
+      new Fault(
+          "reading-cannot-be",
+          Severity.ERROR,
+          "a program reading shows what the machine cannot be set to");
+
+  @Override
+  public Fault fault() {
+    return FAULT;
+  }
+
+  @Override
+  public List<Problem> problems(Analysis analysis) {
+    return analysis.unit().programReadings().stream()
+        .flatMap(reading -> problem(reading).stream())
+        .toList();
+  }
+
+  private static Optional<Problem> problem(ProgramReading reading) {
+    return reading
+        .mode()
+        .map(mode -> new PedalSetting(reading.at(), mode, reading.level(), reading.limit()))
+        .filter(setting -> !setting.canBeSet())
+        .map(
+            setting ->
+                FAULT
+                    .at(
+                        setting
+                            .limit()
+                            .map(Fact::at)
+                            .or(() -> setting.level().map(Fact::at))
+                            .orElse(setting.mode().at()),
+                        "slot %d was read with %s%s%s, which cannot be set like that"
+                            .formatted(
+                                reading.slot().value(),
+                                Wording.quoted(setting.mode().value()),
+                                setting
+                                    .level()
+                                    .map(
+                                        it ->
+                                            " at "
+                                                + Wording.level(setting.mode().value(), it.value()))
+                                    .orElse(""),
+                                setting.limit().map(it -> " and " + it.value()).orElse("")))
+                    .note(setting.mode().value().at(), "the machine's description of the mode")
+                    .help("read the slot again, or correct what was mistyped"));
+  }
+}
