@@ -33,6 +33,17 @@ final class Answers {
     return lesions(profile) + ": " + lower(profile.step().value().title());
   }
 
+  /** Question, sites and machine: an answer's name where it stands among others. */
+  static String name(Profile profile) {
+    return question(profile)
+        + profile.alternative().map(other -> ", " + other.name().value()).orElse("")
+        + " ("
+        + sites(profile)
+        + "; "
+        + profile.machine().value().title()
+        + ")";
+  }
+
   static String lesions(Profile profile) {
     return Numbers.bind(
         String.join("; ", profile.lesions().stream().map(each -> each.value().title()).toList()));

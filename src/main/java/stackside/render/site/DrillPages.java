@@ -3,6 +3,7 @@ package stackside.render.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.model.AppliesTo;
 import stackside.model.Checklist;
@@ -14,8 +15,10 @@ import stackside.model.Fact;
 import stackside.model.Premises;
 import stackside.model.Sign;
 import stackside.model.SingleFault;
+import stackside.render.DrillChart;
 import stackside.render.Links;
 import stackside.render.Numbers;
+import stackside.render.Sheet;
 import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Steps;
 
@@ -109,20 +112,19 @@ final class DrillPages implements Pages {
         here.section(
             "make-safe",
             new Part.Say(Line.of(here.say("drill.sign", sign(drill.sign(), here)))),
-            new Part.Box(
-                here.say("section.make-safe"), List.of(Line.of(drill.makeSafe().value())))));
+            new Part.Box("", List.of(Line.of(drill.makeSafe().value())))));
     List<Steps.Step> steps = new ArrayList<>();
     drill.checks().forEach(check -> steps.add(step(check, here)));
     sections.add(here.section("checks", new Steps(steps)));
+    order(drill, here).ifPresent(sections::add);
     drill
         .never()
         .ifPresent(
             never ->
                 sections.add(
-                    here.section(
-                        "never",
-                        new Part.Box(here.say("section.never"), List.of(Line.of(never.value()))))));
+                    here.section("never", new Part.Box("", List.of(Line.of(never.value()))))));
     sections.add(escalate(drill, here));
+    sections.add(here.section("chart", chart(drill, here)));
     sections.add(
         here.section(
             "facts",
@@ -133,6 +135,52 @@ final class DrillPages implements Pages {
         "drill",
         Optional.empty(),
         sections);
+  }
+
+  private static Part chart(Drill drill, Here here) {
+    DrillChart.Plan plan =
+        new DrillChart.Plan(
+            drill.title(),
+            sign(drill.sign(), here),
+            drill.makeSafe().value(),
+            drill.checks().stream()
+                .map(
+                    check ->
+                        new DrillChart.Check(
+                            check.action().value(), check.see().map(see -> see.value())))
+                .toList(),
+            here.say(drill.escalate().value() ? "drill.chart-escalate" : "drill.chart-end"));
+    return here.figure(
+        "chart",
+        DrillChart.of(plan, Sheet.PAGE),
+        DrillChart.of(plan, Sheet.PHONE),
+        Optional.empty());
+  }
+
+  /** The written order against the one that the unit's own counts speak for. */
+  private static Optional<Section> order(Drill drill, Here here) {
+    return here.site().analysis().drillOrders().stream()
+        .filter(order -> order.drill().id().equals(drill.id()))
+        .findFirst()
+        .map(
+            order ->
+                here.section(
+                    "order",
+                    new Part.Say(
+                        Line.of(
+                            order.couldBeSooner()
+                                ? here.say(
+                                    "drill.order-sooner",
+                                    Math.round(order.written()),
+                                    Math.round(order.best()),
+                                    order.order().stream()
+                                        .map(String::valueOf)
+                                        .collect(Collectors.joining(", ")),
+                                    order.counted())
+                                : here.say(
+                                    "drill.order-best",
+                                    Math.round(order.written()),
+                                    order.counted())))));
   }
 
   private static Steps.Step step(DrillCheck check, Here here) {

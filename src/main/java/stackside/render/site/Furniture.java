@@ -5,6 +5,8 @@ import stackside.render.OutputFile;
 
 /** The files that pages share: style sheet, script, fonts and their licence. */
 final class Furniture {
+  private static final String SCRIPTS = "/stackside/scripts/";
+  private static final String LICENCES = "/META-INF/licences/";
   private static final String FONTS = "/stackside/fonts/";
 
   private Furniture() {}
@@ -13,6 +15,10 @@ final class Furniture {
     return List.of(
         OutputFile.text("assets/stackside.css", templates.text("assets/stackside.css")),
         OutputFile.text("assets/stackside.js", templates.text("assets/stackside.js")),
+        OutputFile.text("assets/search.js", templates.text("assets/search.js")),
+        new OutputFile("assets/minisearch.js", Templates.resource(SCRIPTS + "minisearch.js")),
+        new OutputFile(
+            "assets/minisearch-MIT.txt", Templates.resource(LICENCES + "minisearch-MIT.txt")),
         font("AtkinsonHyperlegibleNext-Regular.woff2"),
         font("AtkinsonHyperlegibleNext-Bold.woff2"),
         font("OFL.txt"));

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.model.Fact;
 import stackside.model.Kind;
+import stackside.model.Profile;
 import stackside.model.Prose;
 import stackside.model.Term;
 import stackside.model.Thing;
@@ -48,9 +49,9 @@ record Here(Site site, String path) {
     return site.find(id).map(thing -> Links.to(id).from(path));
   }
 
-  /** The name of a thing, linked to its page. */
+  /** The name of a thing, linked to its page; an answer goes by its question. */
   Line link(Thing thing) {
-    return Line.of(Piece.link(Numbers.bind(thing.title()), Links.to(thing.id()).from(path)));
+    return link(thing, thing instanceof Profile profile ? Answers.name(profile) : thing.title());
   }
 
   /** The words, linked to the page of a thing. */

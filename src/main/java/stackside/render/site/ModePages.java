@@ -26,6 +26,7 @@ final class ModePages implements Pages {
     List<Section> sections = new ArrayList<>();
     sections.add(here.section("facts", facts(machine, mode, here)));
     levels(mode, here).ifPresent(grid -> sections.add(here.section("levels", grid)));
+    sections.addAll(OutputParts.of(machine, mode, here));
     sections.add(here.mentions(mode.id()));
     return new PlainPage(
         here.frame(
@@ -33,7 +34,7 @@ final class ModePages implements Pages {
             here.page(here.say("menu.machines"), "machines.html"),
             here.link(machine)),
         "machine",
-        Optional.empty(),
+        Optional.of(Line.of(here.say("mode.lead"))),
         sections);
   }
 

@@ -146,4 +146,15 @@ public sealed interface Part {
       return "source";
     }
   }
+
+  /** Two drawings side by side, one below the other on a telephone. */
+  record Pair(Side first, Side second) implements Part {
+    @Override
+    public String kind() {
+      return "pair";
+    }
+  }
+
+  /** One of two drawings, with its heading. */
+  record Side(Line heading, Html drawing) {}
 }

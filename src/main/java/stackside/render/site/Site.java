@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import stackside.derive.Analysis;
+import stackside.derive.signed.SignedFacts;
+import stackside.derive.standing.Standing;
 import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.model.Thing;
@@ -23,6 +25,7 @@ final class Site {
   private final List<CardPlan> cards;
   private final Words words;
   private final Mentions mentions;
+  private final Standing standing;
   private final Map<ThingId, Thing> things = new TreeMap<>();
   private final Map<ThingId, List<Profile>> serving = new LinkedHashMap<>();
 
@@ -31,6 +34,8 @@ final class Site {
     this.cards = List.copyOf(cards);
     this.words = words;
     this.mentions = Mentions.of(publication.unit());
+    this.standing =
+        Standing.of(unit(), publication.on(), SignedFacts.fingerprints(publication.unit()));
     unit().things().forEach(thing -> things.putIfAbsent(thing.id(), thing));
     unit().rooms().forEach(room -> serving.put(room.id(), unit().profilesServing(room)));
   }
@@ -49,6 +54,10 @@ final class Site {
 
   Mentions mentions() {
     return mentions;
+  }
+
+  Standing standing() {
+    return standing;
   }
 
   Unit unit() {

@@ -23,6 +23,11 @@ public final class SiteRenderer {
           new DrillPages(),
           new CoveragePage(),
           new FailureSignPages(),
+          new DifferencePages(),
+          new GlossaryPage(),
+          new StandingPage(),
+          new CardPages(),
+          new SearchPage(),
           new ReadingPages(),
           new UnitPages(),
           new RulePages(),
@@ -44,6 +49,7 @@ public final class SiteRenderer {
     List<OutputFile> files = new ArrayList<>();
     ALL.stream().flatMap(pages -> pages.of(site)).map(templates::fill).forEach(files::add);
     files.addAll(Furniture.files(templates));
+    files.add(SearchIndex.of(site));
     files.sort(Comparator.comparing(OutputFile::path));
     return List.copyOf(files);
   }

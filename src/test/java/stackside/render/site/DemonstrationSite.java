@@ -1,6 +1,7 @@
 package stackside.render.site;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import stackside.Units;
@@ -12,6 +13,9 @@ import stackside.model.Unit;
 import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
+import stackside.render.card.CardRenderer;
+import stackside.render.plan.CardPlan;
+import stackside.render.plan.CardPlanner;
 import stackside.source.Fault;
 
 /** The pages of units, for tests: the demonstration's are made once. */
@@ -30,7 +34,13 @@ final class DemonstrationSite {
   }
 
   static List<OutputFile> render(Unit unit, Marking marking) {
-    return SiteRenderer.render(publication(unit, marking), List.of());
+    Publication publication = publication(unit, marking);
+    List<CardPlan> plans = CardPlanner.plans(publication);
+    return Stream.concat(
+            SiteRenderer.render(publication, plans).stream(),
+            CardRenderer.render(publication, plans).files().stream())
+        .sorted(Comparator.comparing(OutputFile::path))
+        .toList();
   }
 
   static Publication publication(Unit unit, Marking marking) {

@@ -1,0 +1,269 @@
+package stackside.render;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import stackside.energy.LoadSpan;
+import stackside.quantity.LoadRange;
+import stackside.quantity.Ohms;
+import stackside.quantity.Watts;
+import stackside.render.Shape.Anchor;
+import stackside.render.Shape.Paint;
+import stackside.render.Shape.Point;
+import stackside.render.Shape.Stroke;
+import stackside.render.Shape.Weight;
+
+/**
+ * Draws what settings deliver into a load: a logarithmic axis of loads, each line with its name at
+ * its end, the loads into which full power flows shaded, and 1,000 ohm marked, where tissue has
+ * dried.
+ */
+public final class OutputPlot {
+  private static final double DRIED = 1000;
+
+  /** Below this many em of width a single line is named in the caption. */
+  private static final double NARROW = 26;
+
+  private static final double[] TICKS = {10, 20, 50, 100, 200, 500, 1000, 2000, 5000};
+
+  /** One line: its name and its points by rising load. */
+  public record Curve(String name, List<At> points) {
+    public Curve {
+      points = List.copyOf(points);
+    }
+  }
+
+  /** A point of a line. */
+  public record At(Ohms load, Watts power) {}
+
+  /**
+   * What is plotted.
+   *
+   * @param fullPower the loads to shade
+   */
+  public record Plan(
+      String title, LoadRange loads, List<Curve> curves, Optional<LoadSpan> fullPower) {
+    public Plan {
+      curves = List.copyOf(curves);
+    }
+  }
+
+  private final Plan plan;
+  private final Pen pen;
+  private final double width;
+  private final double left;
+  private final double right;
+  private final double top;
+  private final double bottom;
+  private final double most;
+  private final boolean nameInCaption;
+
+  private OutputPlot(Plan plan, Sheet sheet) {
+    this.plan = plan;
+    this.pen = new Pen(sheet.text());
+    this.width = sheet.width();
+    this.most = top(plan);
+    double label = pen.width(Numbers.number(most), Weight.REGULAR);
+    double names =
+        plan.curves().stream()
+            .mapToDouble(curve -> pen.width(curve.name(), Weight.BOLD))
+            .max()
+            .orElse(0);
+    this.left = label + 0.8 * pen.text();
+    this.nameInCaption = plan.curves().size() == 1 && width < NARROW * pen.text();
+    double beside = nameInCaption ? pen.text() : Math.min(names + 0.8 * pen.text(), 0.36 * width);
+    this.right = width - beside;
+    this.top = (nameInCaption ? 3.4 : 2.5) * pen.text();
+    this.bottom = top + Math.min(0.62 * (right - left), 17 * pen.text());
+  }
+
+  public static Drawing of(Plan plan, Sheet sheet) {
+    return new OutputPlot(plan, sheet).draw();
+  }
+
+  private Drawing draw() {
+    String caption =
+        nameInCaption ? "Watts delivered at " + plan.curves().get(0).name() : "Watts delivered";
+    pen.words(0, pen.capital() + pen.thin(), caption, Weight.REGULAR, Ink.INK);
+    shade();
+    powers();
+    loads();
+    dried();
+    for (Curve curve : plan.curves()) {
+      curve(curve);
+    }
+    if (!nameInCaption) {
+      names();
+    }
+    return new Drawing(plan.title(), description(), width, bottom + 3.6 * pen.text(), pen.shapes());
+  }
+
+  /** The top of the axis: a round number not below the highest power. */
+  private static double top(Plan plan) {
+    double highest =
+        plan.curves().stream()
+            .flatMap(curve -> curve.points().stream())
+            .mapToDouble(point -> point.power().value())
+            .max()
+            .orElse(1);
+    for (double step : new double[] {1, 2, 5, 10, 20, 25, 50, 100}) {
+      if (step * 4 >= highest) {
+        return step * Math.ceil(highest / step);
+      }
+    }
+    return 100 * Math.ceil(highest / 100);
+  }
+
+  private double step() {
+    for (double step : new double[] {1, 2, 5, 10, 20, 25, 50, 100}) {
+      if (step * 4 >= most) {
+        return step;
+      }
+    }
+    return 100;
+  }
+
+  private double x(double load) {
+    double from = StrictMath.log(plan.loads().from().value());
+    double to = StrictMath.log(plan.loads().to().value());
+    return left + (right - left) * (StrictMath.log(load) - from) / (to - from);
+  }
+
+  private double y(double power) {
+    return bottom - (bottom - top) * power / most;
+  }
+
+  private void shade() {
+    plan.fullPower()
+        .ifPresent(
+            span -> {
+              double from = x(span.from().value());
+              double to = x(span.to().value());
+              pen.add(new Shape.Rect(from, top, to - from, bottom - top, 0, Paint.fill(Ink.SHADE)));
+              if (to - from > pen.width("full power", Weight.REGULAR) + pen.text()) {
+                pen.middle(
+                    (from + to) / 2,
+                    bottom - 0.5 * pen.text(),
+                    "full power",
+                    Weight.REGULAR,
+                    Ink.INK);
+              }
+            });
+  }
+
+  private void powers() {
+    for (double power = 0; power <= most + 1e-9; power += step()) {
+      double y = y(power);
+      pen.add(
+          Shape.Polyline.line(
+              left, y, right, y, Stroke.of(power == 0 ? Ink.INK : Ink.GREY, 0.04 * pen.text())));
+      pen.add(
+          new Shape.Words(
+              left - 0.4 * pen.text(),
+              y + pen.capital() / 2,
+              Numbers.number(power),
+              pen.text(),
+              Weight.REGULAR,
+              Anchor.END,
+              Ink.INK));
+    }
+  }
+
+  private void loads() {
+    double base = bottom + 0.6 * pen.text() + pen.capital();
+    double end = 0;
+    for (double load : TICKS) {
+      if (plan.loads().holds(new Ohms(load))) {
+        double x = x(load);
+        double half = pen.width(Numbers.number(load), Weight.REGULAR) / 2;
+        pen.add(Shape.Polyline.line(x, bottom, x, bottom + 0.35 * pen.text(), pen.line(Ink.INK)));
+        if (x - half > end) {
+          pen.middle(x, base, Numbers.number(load), Weight.REGULAR, Ink.INK);
+          end = x + half + 0.4 * pen.text();
+        }
+      }
+    }
+    pen.middle(
+        (left + right) / 2,
+        base + pen.pitch(),
+        "Load in ohm; it rises as tissue dries",
+        Weight.REGULAR,
+        Ink.INK);
+  }
+
+  private void dried() {
+    if (plan.loads().holds(new Ohms(DRIED))) {
+      double x = x(DRIED);
+      pen.add(
+          Shape.Polyline.line(
+              x, top - 0.3 * pen.text(), x, bottom, Stroke.dashed(Ink.INK, pen.thin())));
+      pen.add(
+          new Shape.Words(
+              Math.min(x, right - 2.5 * pen.text()),
+              top - 0.6 * pen.text(),
+              "dry tissue",
+              pen.text(),
+              Weight.REGULAR,
+              Anchor.MIDDLE,
+              Ink.INK));
+    }
+  }
+
+  private void curve(Curve curve) {
+    List<Point> points =
+        curve.points().stream()
+            .map(point -> new Point(x(point.load().value()), y(point.power().value())))
+            .toList();
+    pen.add(new Shape.Polyline(points, Stroke.of(Ink.INK, 0.2 * pen.text())));
+  }
+
+  /** Names at the ends of their lines, pushed apart where they would overprint. */
+  private void names() {
+    List<Curve> ordered = new ArrayList<>(plan.curves());
+    ordered.removeIf(curve -> curve.points().isEmpty());
+    ordered.sort(Comparator.comparingDouble(curve -> y(last(curve))));
+    double lowest = bottom - pen.text() * (ordered.size() - 1) * 1.2;
+    double next = top;
+    for (Curve curve : ordered) {
+      double base = Math.max(y(last(curve)) + pen.capital() / 2, next);
+      base = Math.min(base, lowest + pen.capital() / 2);
+      lowest += 1.2 * pen.text();
+      next = base + 1.2 * pen.text();
+      pen.words(right + 0.5 * pen.text(), base, curve.name(), Weight.BOLD, Ink.INK);
+    }
+  }
+
+  private static double last(Curve curve) {
+    return curve.points().get(curve.points().size() - 1).power().value();
+  }
+
+  private String description() {
+    StringBuilder words = new StringBuilder();
+    for (Curve curve : plan.curves()) {
+      words.append(curve.name()).append(": ");
+      if (!curve.points().isEmpty()) {
+        At first = curve.points().get(0);
+        At end = curve.points().get(curve.points().size() - 1);
+        words.append(round(first)).append(", ").append(round(end)).append(". ");
+      }
+    }
+    plan.fullPower()
+        .ifPresent(
+            span ->
+                words
+                    .append("Full power from ")
+                    .append(Math.round(span.from().value()))
+                    .append(" to ")
+                    .append(Math.round(span.to().value()))
+                    .append(" ohm."));
+    return words.toString().strip();
+  }
+
+  private static String round(At point) {
+    return Numbers.number((double) Math.round(point.power().value()))
+        + " W into "
+        + Numbers.number((double) Math.round(point.load().value()))
+        + " ohm";
+  }
+}

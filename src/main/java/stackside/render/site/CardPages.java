@@ -1,0 +1,191 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stackside.render.plan.AnswerRow;
+import stackside.render.plan.Block;
+import stackside.render.plan.CardPlan;
+import stackside.render.plan.Phrase;
+import stackside.render.plan.StepLine;
+import stackside.render.site.Part.Facts;
+import stackside.render.site.Part.Grid;
+
+/** The register of cards, and for each card the page that its short address leads to. */
+final class CardPages implements Pages {
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return Stream.concat(
+        Stream.of(register(site)), site.cards().stream().map(plan -> page(plan, site)));
+  }
+
+  private static String path(CardPlan plan) {
+    return "c/" + plan.code() + "/index.html";
+  }
+
+  private static Page register(Site site) {
+    Here here = site.at("cards.html");
+    List<Grid.Row> rows =
+        site.cards().stream()
+            .map(
+                plan ->
+                    Grid.Row.of(
+                        here.page(
+                            here.say("card.name", plan.room().title(), plan.title()), path(plan)),
+                        here.link(plan.asset()),
+                        here.page(here.say("card.pdf"), plan.path()),
+                        Line.of(Integer.toString(plan.room().copies().value())),
+                        Line.of(plan.address())))
+            .toList();
+    return new PlainPage(
+        here.frame(here.say("menu.cards")),
+        "plain",
+        Optional.of(Line.of(here.say("cards.lead"))),
+        List.of(
+            here.section(
+                "cards",
+                rows.isEmpty()
+                    ? new Part.Say(Line.of(here.say("none")))
+                    : new Grid(
+                        here.say("section.cards"),
+                        List.of(
+                            here.say("column.card"),
+                            here.say("column.asset"),
+                            here.say("column.print"),
+                            here.say("column.copies"),
+                            here.say("column.address")),
+                        rows))));
+  }
+
+  private static Page page(CardPlan plan, Site site) {
+    Here here = site.at(path(plan));
+    List<Section> sections = new ArrayList<>();
+    sections.add(
+        here.section(
+            "card-standing",
+            new Part.Box(
+                "",
+                List.of(
+                    Line.of(
+                        here.say(
+                            site.publication().draft() ? "card.draft" : "card.issued",
+                            Here.date(site.publication().on()))))),
+            new Facts(
+                List.of(
+                    Answers.fact(here, "rooms", here.link(plan.room())),
+                    Answers.fact(here, "asset", here.link(plan.asset())),
+                    Answers.fact(here, "print", here.page(here.say("card.pdf"), plan.path()))))));
+    for (Block block : plan.blocks()) {
+      parts(block, sections, here);
+    }
+    return new PlainPage(
+        here.frame(
+                here.say("card.title", plan.room().title(), plan.title()),
+                here.page(here.say("menu.cards"), "cards.html"),
+                here.link(plan.room()))
+            .about(plan.asset().title()),
+        "card",
+        Optional.of(Line.of(here.say("card.lead"))),
+        sections);
+  }
+
+  /** The words of the card's blocks; drawings stand on the page of the room. */
+  private static void parts(Block block, List<Section> sections, Here here) {
+    if (block instanceof Block.MakeSafe makeSafe) {
+      sections.add(
+          here.section(
+              "make-safe",
+              new Part.Box("", makeSafe.lines().stream().map(CardPages::line).toList())));
+    } else if (block instanceof Block.SetUp setUp) {
+      sections.add(section("set-up", setUp.heading(), new Part.Steps(steps(setUp.steps()))));
+    } else if (block instanceof Block.Drilled drilled) {
+      List<Part> parts = new ArrayList<>();
+      parts.add(new Part.Say(line(drilled.sign())));
+      parts.add(new Part.Steps(steps(drilled.steps())));
+      drilled.never().ifPresent(never -> parts.add(new Part.Say(line(never))));
+      sections.add(
+          section("drill-" + sections.size(), drilled.title(), parts.toArray(Part[]::new)));
+    } else if (block instanceof Block.Answers answers) {
+      sections.add(
+          here.section(
+              "answers",
+              new Grid(
+                  here.say("section.answers"),
+                  List.of(here.say("column.for"), here.say("column.answer")),
+                  answers.rows().stream().map(row -> row(row, here)).toList())));
+    } else if (block instanceof Block.Contacts contacts) {
+      sections.add(
+          here.section(
+              "contacts",
+              new Part.Lines(
+                  contacts.calls().stream()
+                      .map(
+                          call ->
+                              Line.of(
+                                  Piece.strong(call.phone().words()),
+                                  Piece.of(
+                                      " " + call.role().words() + ", " + call.hours().words())))
+                      .toList())));
+    } else if (block instanceof Block.Footer footer) {
+      sections.add(
+          here.section(
+              "card-footer",
+              new Part.Lines(footer.lines().stream().map(CardPages::line).toList())));
+    }
+  }
+
+  private static Section section(String id, Phrase heading, Part... parts) {
+    return new Section(id, heading.words(), List.of(parts));
+  }
+
+  private static Line line(Phrase phrase) {
+    return Line.of(phrase.words());
+  }
+
+  private static List<Part.Steps.Step> steps(List<StepLine> steps) {
+    return steps.stream()
+        .map(
+            step ->
+                new Part.Steps.Step(
+                    line(step.action()), step.see().map(CardPages::line), List.of()))
+        .toList();
+  }
+
+  private static Grid.Row row(AnswerRow row, Here here) {
+    String asked =
+        row.scopes().stream()
+            .map(scope -> scope.what().words() + ": " + scope.where().words())
+            .collect(Collectors.joining("; "));
+    String instead = row.instead().map(phrase -> " (" + phrase.words() + ")").orElse("");
+    return Grid.Row.of(Line.of(asked + instead), Line.of(told(row.answer(), here)));
+  }
+
+  private static String told(AnswerRow.Told told, Here here) {
+    if (told instanceof AnswerRow.InWords words) {
+      return words.answer().words() + ". " + words.words().words();
+    }
+    if (told instanceof AnswerRow.WithCurrent set) {
+      List<String> words = new ArrayList<>();
+      words.add(
+          set.program().slot().map(slot -> slot.words() + " ").orElse("")
+              + set.program().words().words());
+      words.add(here.say("fact.socket") + " " + set.socket().words());
+      words.add(set.instrument().words());
+      set.argonFlow().ifPresent(flow -> words.add(here.say("fact.argon") + " " + flow.words()));
+      words.add(here.say("fact.pedal-yellow") + ": " + pedal(set.yellow()));
+      words.add(here.say("fact.pedal-blue") + ": " + pedal(set.blue()));
+      return String.join("; ", words);
+    }
+    throw new IllegalStateException("an answer that nobody prints: " + told);
+  }
+
+  private static String pedal(AnswerRow.OnPedal pedal) {
+    return Stream.of(Optional.of(pedal.mode()), pedal.level(), pedal.limit())
+        .flatMap(Optional::stream)
+        .map(Phrase::words)
+        .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,235 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stackside.derive.difference.Difference;
+import stackside.derive.difference.Differences;
+import stackside.derive.difference.Place;
+import stackside.derive.difference.Rank;
+import stackside.model.FootSwitch;
+import stackside.model.Response;
+import stackside.model.Socket;
+import stackside.model.Tone;
+import stackside.render.OutcomeWords;
+import stackside.render.PanelPlans;
+import stackside.render.Sheet;
+import stackside.render.SocketMap;
+import stackside.render.SvgWriter;
+
+/** What is different for hands that are used to another room, most dangerous first. */
+final class DifferencePages implements Pages {
+
+  @Override
+  public Stream<Page> of(Site site) {
+    return Stream.concat(
+        Stream.of(index(site)),
+        site.analysis().differences().stream().map(differences -> page(differences, site)));
+  }
+
+  private static String path(Place from, Place to) {
+    return "differences/" + slug(from) + "/" + slug(to) + ".html";
+  }
+
+  private static String slug(Place place) {
+    return place.room().id().slug() + "--" + place.asset().id().slug();
+  }
+
+  private static String name(Place place) {
+    return place.room().title() + ", " + place.machine().title();
+  }
+
+  private static Page index(Site site) {
+    Here here = site.at("differences.html");
+    Map<String, List<Differences>> byFrom = new LinkedHashMap<>();
+    site.analysis()
+        .differences()
+        .forEach(
+            each -> byFrom.computeIfAbsent(slug(each.from()), any -> new ArrayList<>()).add(each));
+    List<Section> sections = new ArrayList<>();
+    byFrom.forEach(
+        (slug, all) ->
+            sections.add(
+                new Section(
+                    "from-" + slug,
+                    here.say("differences.from", name(all.get(0).from())),
+                    List.of(new Part.Lines(all.stream().map(each -> line(each, here)).toList())))));
+    if (sections.isEmpty()) {
+      sections.add(here.section("differences", new Part.Say(Line.of(here.say("differences.one")))));
+    }
+    return new PlainPage(
+        here.frame(here.say("menu.differences")),
+        "plain",
+        Optional.of(Line.of(here.say("differences.lead"))),
+        sections);
+  }
+
+  private static Line line(Differences differences, Here here) {
+    long silent = differences.all().stream().filter(each -> each.rank() == Rank.SILENT).count();
+    return here.page(
+            here.say("differences.to", name(differences.to())),
+            path(differences.from(), differences.to()))
+        .then(Piece.quiet(" " + here.say("differences.count", differences.all().size(), silent)));
+  }
+
+  private static Page page(Differences differences, Site site) {
+    Here here = site.at(path(differences.from(), differences.to()));
+    List<Section> sections = new ArrayList<>();
+    sections.add(here.section("both-panels", panels(differences.from(), differences.to(), here)));
+    for (Rank rank : Rank.values()) {
+      List<Line> lines =
+          differences.all().stream()
+              .filter(each -> each.rank() == rank)
+              .map(each -> words(each, here))
+              .toList();
+      sections.add(
+          here.section(
+              "rank-" + rank.word(),
+              lines.isEmpty()
+                  ? new Part.Say(Line.of(here.say("differences.none")))
+                  : new Part.Lines(lines)));
+    }
+    return new PlainPage(
+        here.frame(
+            here.say("differences.title", name(differences.from()), name(differences.to())),
+            here.page(here.say("menu.differences"), "differences.html"),
+            here.link(differences.to().room())),
+        "plain",
+        Optional.of(
+            here.page(here.say("differences.back"), path(differences.to(), differences.from()))),
+        sections);
+  }
+
+  private static Part panels(Place from, Place to, Here here) {
+    return new Part.Pair(panel(from, "from", here), panel(to, "to", here));
+  }
+
+  private static Part.Side panel(Place place, String id, Here here) {
+    return new Part.Side(
+        here.link(place.room())
+            .then(Piece.of(", "))
+            .then(here.link(place.machine()))
+            .then(Piece.of(", "))
+            .then(here.link(place.asset())),
+        new Html(
+            SvgWriter.svg(
+                SocketMap.of(
+                    PanelPlans.in(here.site().analysis(), place.room(), place.asset()),
+                    Sheet.PHONE),
+                id)));
+  }
+
+  private static Line words(Difference difference, Here here) {
+    if (difference instanceof Difference.FaultComesToElse fault) {
+      return Line.of(here.say("fault." + fault.fault().word()) + ": ")
+          .then(Here.status(OutcomeWords.mark(fault.to()), OutcomeWords.words(fault.to())))
+          .then(Piece.of(". " + here.say("difference.before", OutcomeWords.words(fault.from()))));
+    }
+    if (difference instanceof Difference.SelectedElsewise selected) {
+      return changed(
+          here,
+          here.say("selects." + selected.to().word()),
+          here.say("selects." + selected.from().word()));
+    }
+    if (difference instanceof Difference.WatchedElsewise watched) {
+      return changed(
+          here,
+          here.say("fact.monitor") + ": " + here.say("monitor." + watched.to().word()) + ".",
+          here.say("monitor." + watched.from().word()));
+    }
+    if (difference instanceof Difference.OtherPedals pedals) {
+      return here.link(pedals.to())
+          .then(Piece.of(": " + pedals(pedals.to()) + ". "))
+          .then(Piece.of(here.say("difference.before", pedals(pedals.from()))));
+    }
+    if (difference instanceof Difference.ProgramMeansElse program) {
+      return Line.of(
+          here.say(
+              "difference.program",
+              program.to().slot(),
+              program.to().shownAs(),
+              Answers.question(program.to().profiles().get(0)),
+              program.from().slot(),
+              program.from().shownAs(),
+              Answers.question(program.from().profiles().get(0))));
+    }
+    if (difference instanceof Difference.AnswerOfOtherKind answer) {
+      return here.link(answer.to().lesion())
+          .then(Piece.of(", "))
+          .then(here.link(answer.to().site()))
+          .then(Piece.of(", "))
+          .then(here.link(answer.to().step()))
+          .then(Piece.of(": "))
+          .then(Covers.status(answer.to().cover(), here))
+          .then(
+              Piece.of(
+                  ". "
+                      + here.say(
+                          "difference.before",
+                          Covers.status(answer.from().cover(), here).pieces().get(0).text())));
+    }
+    if (difference instanceof Difference.AnsweredElsewise answered) {
+      return changed(
+          here,
+          here.say("condition." + answered.condition().word())
+              + ": "
+              + response(answered.to(), here)
+              + ".",
+          response(answered.from(), here));
+    }
+    if (difference instanceof Difference.OtherSocket socket) {
+      return here.link(socket.instrument())
+          .then(
+              Piece.of(
+                  " " + here.say("difference.socket", labels(socket.to()), labels(socket.from()))));
+    }
+    if (difference instanceof Difference.KeptInOneOnly kept) {
+      return here.link(kept.accessory())
+          .then(
+              Piece.of(
+                  " "
+                      + here.say(
+                          kept.side() == Difference.KeptInOneOnly.Side.TO
+                              ? "difference.only-here"
+                              : "difference.not-here")));
+    }
+    throw new IllegalStateException("a difference without words: " + difference);
+  }
+
+  private static Line changed(Here here, String now, String before) {
+    String bare = before.endsWith(".") ? before.substring(0, before.length() - 1) : before;
+    return Line.of(now + " " + here.say("difference.before", bare));
+  }
+
+  private static String labels(List<Socket> sockets) {
+    return sockets.stream()
+        .map(socket -> socket.label().value())
+        .distinct()
+        .collect(Collectors.joining(" or "));
+  }
+
+  private static String pedals(FootSwitch footSwitch) {
+    return footSwitch.pedals().stream()
+        .map(pedal -> pedal.colour().value().spoken() + " " + pedal.does().value().spoken())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String response(Optional<Response> response, Here here) {
+    if (response.isEmpty()) {
+      return here.say("unknown");
+    }
+    List<String> words = new ArrayList<>();
+    words.add(
+        response.get().tone().map(tone -> tone(tone.value(), here)).orElse(here.say("unknown")));
+    response.get().display().ifPresent(shown -> words.add(here.say("sign.display", shown.value())));
+    return String.join(", ", words);
+  }
+
+  private static String tone(Tone tone, Here here) {
+    return here.say("tone." + tone.word());
+  }
+}

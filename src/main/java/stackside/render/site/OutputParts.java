@@ -1,0 +1,253 @@
+package stackside.render.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import stackside.derive.neutral.ElectrodeLoad;
+import stackside.derive.output.ModeOutput;
+import stackside.derive.output.Outputs;
+import stackside.derive.output.Outputs.InUse;
+import stackside.derive.output.Row;
+import stackside.derive.output.Setting;
+import stackside.model.Level;
+import stackside.model.Machine;
+import stackside.model.Mode;
+import stackside.quantity.LoadRange;
+import stackside.quantity.Ohms;
+import stackside.quantity.Quantity;
+import stackside.render.Numbers;
+import stackside.render.OutputPlot;
+import stackside.render.OutputPlot.At;
+import stackside.render.OutputPlot.Curve;
+import stackside.render.Sheet;
+import stackside.render.site.Part.Grid;
+
+/** What a mode delivers, drawn and as tables, with the words that say how it is known. */
+final class OutputParts {
+  private static final int STEPS = 60;
+
+  private OutputParts() {}
+
+  /** Each setting in use with its curve, then all levels side by side. */
+  static List<Section> of(Machine machine, Mode mode, Here here) {
+    List<Section> sections = new ArrayList<>();
+    int number = 1;
+    for (InUse inUse : here.site().analysis().outputs().on(machine)) {
+      if (inUse.setting().mode().id().equals(mode.id())) {
+        sections.add(inUse(inUse, number++, here));
+      }
+    }
+    List<ModeOutput> open = Outputs.fullyOpen(machine, mode);
+    if (open.size() > 1) {
+      sections.add(here.section("all-levels", allLevels(machine, mode, open, here)));
+    }
+    return sections;
+  }
+
+  private static Section inUse(InUse inUse, int number, Here here) {
+    List<Part> parts = new ArrayList<>();
+    String name = name(inUse.setting());
+    inUse
+        .output()
+        .ifPresentOrElse(
+            output -> parts.addAll(output(output, name, number, here)),
+            () -> parts.add(new Part.Say(Line.of(here.say("output.not-published")))));
+    List<Line> asked =
+        inUse.asked().stream()
+            .map(Outputs.Asked::profile)
+            .distinct()
+            .map(p -> here.link(p))
+            .toList();
+    parts.add(new Part.Facts(List.of(new Part.Facts.Fact(here.say("output.asked-by"), asked))));
+    loads(inUse, here).ifPresent(parts::add);
+    return new Section("setting-" + number, here.say("output.heading", name), parts);
+  }
+
+  /** Level and limit as the display would say them. */
+  static String name(Setting setting) {
+    String level =
+        setting
+            .level()
+            .map(
+                value ->
+                    setting.mode().level().map(scale -> scale.name().value() + " ").orElse("")
+                        + value.text())
+            .orElse("");
+    String limit = setting.limit().map(Numbers::text).orElse("");
+    String between = level.isEmpty() || limit.isEmpty() ? "" : ", ";
+    return (level + between + limit).replace(' ', Numbers.BOUND).replace("," + Numbers.BOUND, ", ");
+  }
+
+  private static List<Part> output(ModeOutput output, String name, int number, Here here) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(
+        new Part.Say(
+            Line.of(
+                here.say(
+                    output.source() == ModeOutput.Source.PUBLISHED
+                        ? "output.published"
+                        : "output.calculated"))));
+    parts.add(new Part.Say(Line.of(spread(output, here))));
+    OutputPlot.Plan plan =
+        new OutputPlot.Plan(
+            here.say("output.plot", output.setting().mode().title(), name),
+            output.curve().loads(),
+            List.of(new Curve(name, points(output))),
+            output.fullPower());
+    parts.add(
+        here.figure(
+            "output-" + number,
+            OutputPlot.of(plan, Sheet.PAGE),
+            OutputPlot.of(plan, Sheet.PHONE),
+            Optional.of(table(output, here))));
+    return parts;
+  }
+
+  /** Whether and where the power that was set flows in full. */
+  private static String spread(ModeOutput output, Here here) {
+    return output
+        .fullPower()
+        .map(span -> here.say("output.full-power", rounded(span.from()), rounded(span.to())))
+        .orElse(here.say("output.never-full"));
+  }
+
+  private static List<At> points(ModeOutput output) {
+    LoadRange loads = output.curve().loads();
+    TreeSet<Ohms> at = new TreeSet<>(output.tableLoads());
+    output.fullPower().ifPresent(span -> at.addAll(List.of(span.from(), span.to())));
+    double from = loads.from().value();
+    double ratio = loads.to().value() / from;
+    for (int i = 1; i < STEPS; i++) {
+      at.add(new Ohms(from * StrictMath.pow(ratio, (double) i / STEPS)));
+    }
+    return at.stream()
+        .flatMap(load -> output.curve().power(load).map(power -> new At(load, power)).stream())
+        .toList();
+  }
+
+  private static Grid table(ModeOutput output, Here here) {
+    List<String> head = new ArrayList<>(List.of(here.say("output.load"), here.say("output.power")));
+    boolean pulsed = output.setting().mode().pulse().isPresent();
+    if (pulsed) {
+      head.add(here.say("output.averaged"));
+    }
+    head.add(here.say("output.current"));
+    head.add(here.say("output.peak"));
+    return new Grid(
+        here.say("output.table", name(output.setting())),
+        head,
+        output.table().stream().map(row -> row(row, pulsed, here)).toList());
+  }
+
+  private static Grid.Row row(Row row, boolean pulsed, Here here) {
+    List<Line> cells = new ArrayList<>();
+    cells.add(Line.of(rounded(row.power())));
+    if (pulsed) {
+      cells.add(Line.of(tenths(row.averaged())));
+    }
+    cells.add(Line.of(hundredths(row.current())));
+    cells.add(Line.of(row.peakVoltage().map(OutputParts::rounded).orElse(here.say("unknown"))));
+    return new Grid.Row(Optional.empty(), Line.of(rounded(row.load())), cells);
+  }
+
+  private static String rounded(Quantity quantity) {
+    return with(Math.rint(quantity.value()), quantity);
+  }
+
+  private static String tenths(Quantity quantity) {
+    return with(Math.rint(quantity.value() * 10) / 10, quantity);
+  }
+
+  private static String hundredths(Quantity quantity) {
+    return with(Math.rint(quantity.value() * 100) / 100, quantity);
+  }
+
+  private static String with(double value, Quantity quantity) {
+    return Numbers.number(value) + Numbers.BOUND + Numbers.unit(quantity);
+  }
+
+  private static Part allLevels(Machine machine, Mode mode, List<ModeOutput> open, Here here) {
+    List<Curve> curves =
+        open.stream().map(output -> new Curve(level(mode, output), points(output))).toList();
+    OutputPlot.Plan plan =
+        new OutputPlot.Plan(
+            here.say("output.all-levels", mode.title()),
+            machine.loadRange().value(),
+            curves,
+            Optional.empty());
+    List<Ohms> loads = open.get(0).tableLoads();
+    List<String> head = new ArrayList<>();
+    head.add(here.say("column.setting"));
+    loads.forEach(load -> head.add(rounded(load)));
+    return here.figure(
+        "all-levels",
+        OutputPlot.of(plan, Sheet.PAGE),
+        OutputPlot.of(plan, Sheet.PHONE),
+        Optional.of(
+            new Grid(
+                here.say("output.all-levels", mode.title()),
+                head,
+                open.stream().map(output -> levelRow(mode, output, loads, here)).toList())));
+  }
+
+  private static Grid.Row levelRow(Mode mode, ModeOutput output, List<Ohms> loads, Here here) {
+    return new Grid.Row(
+        Optional.empty(),
+        Line.of(level(mode, output)),
+        loads.stream()
+            .map(
+                load ->
+                    Line.of(
+                        output
+                            .curve()
+                            .power(load)
+                            .map(OutputParts::rounded)
+                            .orElse(here.say("output.not-published-here"))))
+            .toList());
+  }
+
+  private static String level(Mode mode, ModeOutput output) {
+    String scale = mode.level().map(each -> each.name().value() + Numbers.BOUND).orElse("");
+    return output.setting().level().map(Level::text).map(text -> scale + text).orElse(mode.title());
+  }
+
+  /** What the setting asks of neutral electrodes: for the electrode alone, never for tissue. */
+  private static Optional<Part> loads(InUse inUse, Here here) {
+    List<Grid.Row> rows = new ArrayList<>();
+    for (ElectrodeLoad load : here.site().analysis().electrodeLoads()) {
+      boolean asked =
+          inUse.asked().stream().anyMatch(each -> each.profile().id().equals(load.profile().id()));
+      if (asked && Setting.of(load.pedal()).equals(inUse.setting())) {
+        Grid.Row row = row(load, here);
+        if (!rows.contains(row)) {
+          rows.add(row);
+        }
+      }
+    }
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Grid(
+                here.say("output.electrode-table"),
+                List.of(
+                    here.say("output.electrode"),
+                    here.say("output.electrode-current"),
+                    here.say("output.through-minute"),
+                    here.say("output.electrode-limit"),
+                    here.say("output.seconds")),
+                rows));
+  }
+
+  private static Grid.Row row(ElectrodeLoad load, Here here) {
+    return Grid.Row.of(
+        here.link(load.electrode()),
+        Line.of(hundredths(load.averaged())),
+        Line.of(tenths(load.throughMinute())),
+        Line.of(load.limit().map(Numbers::text).orElse(here.say("output.not-declared"))),
+        Line.of(
+            load.inAnyMinute()
+                .map(seconds -> with(Math.floor(seconds.value()), seconds))
+                .orElse(here.say("output.not-declared"))));
+  }
+}

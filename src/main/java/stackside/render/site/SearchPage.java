@@ -1,0 +1,21 @@
+package stackside.render.site;
+
+import java.util.stream.Stream;
+
+/** The page with the search field; without scripts it leads to the lists instead. */
+final class SearchPage implements Pages {
+
+  /** What its template sees. */
+  public record Search(Frame frame) implements Page {
+    @Override
+    public String template() {
+      return "search.ftlh";
+    }
+  }
+
+  @Override
+  public Stream<Page> of(Site site) {
+    Here here = site.at("search.html");
+    return Stream.of(new Search(here.frame(here.say("menu.search"))));
+  }
+}
