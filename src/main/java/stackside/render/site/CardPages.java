@@ -155,12 +155,15 @@ final class CardPages implements Pages {
   }
 
   private static Grid.Row row(AnswerRow row, Here here) {
-    String asked =
-        row.scopes().stream()
-            .map(scope -> scope.what().words() + ": " + scope.where().words())
-            .collect(Collectors.joining("; "));
-    String instead = row.instead().map(phrase -> " (" + phrase.words() + ")").orElse("");
-    return Grid.Row.of(Line.of(asked + instead), Line.of(told(row.answer(), here)));
+    String asked = row.scopes().stream().map(CardPages::scope).collect(Collectors.joining("; "));
+    return Grid.Row.of(Line.of(asked), Line.of(told(row.answer(), here)));
+  }
+
+  private static String scope(AnswerRow.Scope scope) {
+    return scope.what().words()
+        + ": "
+        + scope.where().words()
+        + scope.alternative().map(phrase -> " (" + phrase.words() + ")").orElse("");
   }
 
   private static String told(AnswerRow.Told told, Here here) {
