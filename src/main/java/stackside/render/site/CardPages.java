@@ -167,9 +167,6 @@ final class CardPages implements Pages {
   }
 
   private static String told(AnswerRow.Told told, Here here) {
-    if (told instanceof AnswerRow.InWords words) {
-      return words.answer().words() + ". " + words.words().words();
-    }
     if (told instanceof AnswerRow.WithCurrent set) {
       List<String> words = new ArrayList<>();
       words.add(
@@ -182,7 +179,7 @@ final class CardPages implements Pages {
       words.add(here.say("fact.pedal-blue") + ": " + pedal(set.blue()));
       return String.join("; ", words);
     }
-    throw new IllegalStateException("an answer that nobody prints: " + told);
+    return told.phrases().map(Phrase::words).collect(Collectors.joining(" "));
   }
 
   private static String pedal(AnswerRow.OnPedal pedal) {
