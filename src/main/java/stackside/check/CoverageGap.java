@@ -3,10 +3,13 @@ package stackside.check;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stackside.derive.Analysis;
 import stackside.derive.coverage.Cell;
+import stackside.model.Machine;
 import stackside.model.Profile;
 import stackside.model.Room;
+import stackside.model.Site;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.source.Fault;
@@ -22,6 +25,30 @@ final class CoverageGap implements Rule {
   private static final Fault FAULT =
       new Fault("coverage-gap", Severity.ERROR, "a room offers something that has no answer");
 
+  /** One lesion and step on one machine, with all places and rooms in which it has no answer. */
+  private record Hole(List<Cell> cells) {
+    Cell first() {
+      return cells.get(0);
+    }
+
+    List<Room> rooms() {
+      return cells.stream().map(Cell::room).distinct().toList();
+    }
+
+    List<Site> sites() {
+      return cells.stream().map(Cell::site).distinct().toList();
+    }
+
+    /** Whether the lesion has an answer at some other site of the same offer. */
+    boolean isPartOfOffer() {
+      return sites().size() < first().offer().allSites().size();
+    }
+
+    String question() {
+      return Wording.quoted(first().lesion()) + ", " + Wording.small(first().step().title());
+    }
+  }
+
   @Override
   public Fault fault() {
     return FAULT;
@@ -29,6 +56,31 @@ final class CoverageGap implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
+    Unit unit = analysis.unit();
+    List<Hole> holes =
+        gaps(analysis).stream()
+            .collect(
+                Collectors.groupingBy(
+                    CoverageGap::question, LinkedHashMap::new, Collectors.toList()))
+            .values()
+            .stream()
+            .map(Hole::new)
+            .toList();
+    Stream<Problem> single =
+        holes.stream()
+            .filter(hole -> !hole.isPartOfOffer())
+            .map(hole -> problem(unit, List.of(hole)));
+    Stream<Problem> atOnePlace =
+        holes.stream()
+            .filter(Hole::isPartOfOffer)
+            .collect(Collectors.groupingBy(Hole::sites, LinkedHashMap::new, Collectors.toList()))
+            .values()
+            .stream()
+            .map(same -> problem(unit, same));
+    return Stream.concat(single, atOnePlace).toList();
+  }
+
+  private static List<Cell> gaps(Analysis analysis) {
     List<Profile> doubled =
         analysis.coverage().ambiguous().stream()
             .flatMap(cell -> cell.cover().preferred().stream())
@@ -40,11 +92,6 @@ final class CoverageGap implements Rule {
                 doubled.stream()
                     .filter(it -> it.machine().value().id().equals(gap.machine().id()))
                     .noneMatch(it -> gap.missedByOneThing(analysis.unit(), it)))
-        .collect(
-            Collectors.groupingBy(CoverageGap::question, LinkedHashMap::new, Collectors.toList()))
-        .values()
-        .stream()
-        .map(cells -> problem(analysis.unit(), cells))
         .toList();
   }
 
@@ -52,24 +99,30 @@ final class CoverageGap implements Rule {
     return List.of(cell.machine().id(), cell.lesion().id(), cell.step().id());
   }
 
-  private static Problem problem(Unit unit, List<Cell> cells) {
-    Cell first = cells.get(0);
+  /** Several holes at one place are one: a site was left out of a list or a group. */
+  private static Problem problem(Unit unit, List<Hole> same) {
+    Cell first = same.get(0).first();
+    List<Cell> cells = same.stream().flatMap(hole -> hole.cells().stream()).toList();
     List<Room> rooms = cells.stream().map(Cell::room).distinct().toList();
-    String message =
-        "%s has no answer for %s, %s, %s, which %s"
-            .formatted(
-                Wording.quoted(first.machine()),
-                Wording.quoted(first.lesion()),
-                Wording.small(first.step().title()),
-                Places.of(unit, cells),
-                Wording.quoted(rooms) + (rooms.size() == 1 ? " offers" : " offer"));
-    Problem problem = FAULT.at(offered(first), message);
+    List<Machine> machines = cells.stream().map(Cell::machine).distinct().toList();
+    Problem problem =
+        FAULT.at(
+            offered(first),
+            "%s %s no answer for %s, %s, which %s"
+                .formatted(
+                    Wording.quoted(machines),
+                    machines.size() == 1 ? "has" : "have",
+                    Wording.few(same.stream().map(Hole::question).toList(), "questions"),
+                    Places.of(unit, same.get(0).cells()),
+                    Wording.quoted(rooms) + (rooms.size() == 1 ? " offers" : " offer")));
     for (Profile alternative : first.cover().alternatives()) {
       problem =
           problem.note(alternative.at(), "this is an alternative, and there is nothing to prefer");
     }
     return problem.help(
-        "add a profile: settings, cold, or not approved; or take it out of the offer");
+        same.size() == 1
+            ? "add a profile: settings, cold, or not approved; or take it out of the offer"
+            : "put the site into the lists or the group it was left out of");
   }
 
   private static Location offered(Cell cell) {

@@ -1,15 +1,10 @@
 package stackside.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import stackside.derive.Analysis;
-import stackside.derive.chain.Chains;
 import stackside.model.Electrode;
 import stackside.model.Fact;
 import stackside.model.Machine;
-import stackside.model.Profile;
-import stackside.model.Settings;
-import stackside.model.SocketKind;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -29,23 +24,9 @@ final class ElectrodeDoesNotFit implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    Chains chains = new Chains(analysis.unit().cables());
-    List<Problem> found = new ArrayList<>();
-    for (Profile profile : analysis.unit().profiles()) {
-      profile
-          .settings()
-          .flatMap(Settings::neutralElectrode)
-          .filter(it -> profile.machine().value().hasSocket(SocketKind.NEUTRAL))
-          .filter(it -> !fits(chains, it.value(), profile.machine().value()))
-          .ifPresent(it -> found.add(problem(it, profile.machine().value())));
-    }
-    return found;
-  }
-
-  private static boolean fits(Chains chains, Electrode electrode, Machine machine) {
-    return machine.sockets().stream()
-        .filter(socket -> socket.kind().value() == SocketKind.NEUTRAL)
-        .anyMatch(socket -> chains.shortest(electrode, socket).isPresent());
+    return ElectrodeDoubt.named(analysis.unit(), ElectrodeDoubt.OTHER_PLUG).stream()
+        .map(named -> problem(named.electrode(), named.profile().machine().value()))
+        .toList();
   }
 
   private static Problem problem(Fact<Electrode> electrode, Machine machine) {

@@ -1,14 +1,11 @@
 package stackside.check;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stackside.derive.Analysis;
 import stackside.model.Electrode;
 import stackside.model.Fact;
 import stackside.model.PatientGroup;
-import stackside.model.Profile;
-import stackside.model.Settings;
 import stackside.quantity.Band;
 import stackside.quantity.Kilograms;
 import stackside.source.Fault;
@@ -30,15 +27,11 @@ final class ElectrodeNotForPatients implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    List<Problem> found = new ArrayList<>();
-    for (Profile profile : analysis.unit().profiles()) {
-      profile
-          .settings()
-          .flatMap(Settings::neutralElectrode)
-          .flatMap(electrode -> problem(analysis.unit().patientsOf(profile), electrode))
-          .ifPresent(found::add);
-    }
-    return found;
+    return ElectrodeDoubt.named(analysis.unit(), ElectrodeDoubt.OTHER_PATIENTS).stream()
+        .flatMap(
+            named ->
+                problem(analysis.unit().patientsOf(named.profile()), named.electrode()).stream())
+        .toList();
   }
 
   private static Optional<Problem> problem(List<PatientGroup> patients, Fact<Electrode> electrode) {

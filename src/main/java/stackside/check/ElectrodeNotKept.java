@@ -7,6 +7,7 @@ import stackside.model.Electrode;
 import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.model.Settings;
+import stackside.model.Unit;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -26,12 +27,14 @@ final class ElectrodeNotKept implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
+    Unit unit = analysis.unit();
     List<KitNeed<Electrode>> needs = new ArrayList<>();
-    for (Room room : analysis.unit().rooms()) {
-      for (Profile profile : analysis.unit().profilesServing(room)) {
+    for (Room room : unit.rooms()) {
+      for (Profile profile : unit.profilesServing(room)) {
         profile
             .settings()
             .flatMap(Settings::neutralElectrode)
+            .filter(it -> ElectrodeDoubt.of(unit, profile, it.value()) == ElectrodeDoubt.NONE)
             .map(it -> new KitNeed<>(room, it, "profile '" + profile.id().slug() + "'"))
             .ifPresent(needs::add);
       }

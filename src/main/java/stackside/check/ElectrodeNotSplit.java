@@ -1,15 +1,10 @@
 package stackside.check;
 
 import java.util.List;
-import java.util.Optional;
 import stackside.derive.Analysis;
 import stackside.model.Electrode;
-import stackside.model.ElectrodeArea;
 import stackside.model.Fact;
 import stackside.model.Machine;
-import stackside.model.MonitorKind;
-import stackside.model.Profile;
-import stackside.model.Settings;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -32,18 +27,9 @@ final class ElectrodeNotSplit implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().profiles().stream()
-        .filter(it -> it.machine().value().monitor().value() == MonitorKind.CONTACT_QUALITY)
-        .flatMap(profile -> problem(profile).stream())
+    return ElectrodeDoubt.named(analysis.unit(), ElectrodeDoubt.IN_ONE_PIECE).stream()
+        .map(named -> problem(named.profile().machine().value(), named.electrode()))
         .toList();
-  }
-
-  private static Optional<Problem> problem(Profile profile) {
-    return profile
-        .settings()
-        .flatMap(Settings::neutralElectrode)
-        .filter(electrode -> electrode.value().area().value() == ElectrodeArea.PLAIN)
-        .map(electrode -> problem(profile.machine().value(), electrode));
   }
 
   private static Problem problem(Machine machine, Fact<Electrode> electrode) {

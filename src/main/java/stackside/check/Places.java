@@ -15,8 +15,6 @@ import stackside.model.Unit;
  * Puts the sites and patients of several questions into words: as groups, where that is shorter.
  */
 final class Places {
-  private static final int FEW = 4;
-
   private Places() {}
 
   /** {@code at 'Caecum' and 'Rectum' for adult; at 'Duodenum' for adult and child}. */
@@ -48,16 +46,6 @@ final class Places {
         .filter(group -> Set.copyOf(group.sites()).equals(Set.copyOf(sites)))
         .findFirst()
         .map(Wording::quoted)
-        .orElseGet(() -> single(sites));
-  }
-
-  private static String single(List<Site> sites) {
-    if (sites.size() <= FEW) {
-      return Wording.quoted(sites);
-    }
-    List<String> words =
-        new ArrayList<>(sites.stream().limit(FEW - 1).map(Wording::quoted).toList());
-    words.add((sites.size() - FEW + 1) + " more sites");
-    return Wording.list(words);
+        .orElseGet(() -> Wording.few(sites.stream().map(Wording::quoted).toList(), "sites"));
   }
 }

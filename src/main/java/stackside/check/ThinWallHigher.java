@@ -32,7 +32,7 @@ final class ThinWallHigher implements Question {
         .filter(it -> isClear(analysis, it))
         .collect(
             Collectors.toMap(
-                it -> it.higher().at(),
+                it -> it.thinner().id(),
                 ThinWallHigher::problem,
                 (first, later) -> first,
                 LinkedHashMap::new))

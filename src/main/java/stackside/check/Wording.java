@@ -1,5 +1,6 @@
 package stackside.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import stackside.model.Fact;
@@ -10,6 +11,8 @@ import stackside.model.Thing;
 
 /** Puts names into sentences, so that all rules speak alike. */
 final class Wording {
+  private static final int FEW = 4;
+
   private Wording() {}
 
   /** What people call a thing, in quotes. */
@@ -31,9 +34,20 @@ final class Wording {
         : String.join(", ", each.subList(0, last)) + " and " + each.get(last);
   }
 
+  /** The first few of many: {@code a, b, c and 5 more sites}. */
+  static String few(List<String> words, String noun) {
+    List<String> each = words.stream().distinct().toList();
+    if (each.size() <= FEW) {
+      return list(each);
+    }
+    List<String> first = new ArrayList<>(each.subList(0, FEW - 1));
+    first.add((each.size() - FEW + 1) + " more " + noun);
+    return list(first);
+  }
+
   /** What the machine calls its level, before the level: {@code effect 2}. */
   static String level(Mode mode, Level level) {
-    return mode.level().map(scale -> scale.name().value()).orElse("level") + " " + level;
+    return mode.level().map(scale -> small(scale.name().value())).orElse("level") + " " + level;
   }
 
   /** The levels of a scale: {@code 1 to 4} or {@code low, medium and high}. */
