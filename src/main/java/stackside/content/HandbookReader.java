@@ -11,7 +11,7 @@ import stackside.source.Problem;
 
 /** Reads one page of the handbook. */
 final class HandbookReader {
-  private static final int LONGEST = 200_000;
+  private static final int LONGEST = 50_000;
 
   private final Findings findings;
   private final Scope scope;

@@ -33,6 +33,7 @@ import java.net.URISyntaxException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import stackside.model.Fact;
 import stackside.model.Kind;
 import stackside.model.Prose;
@@ -47,9 +48,14 @@ final class MarkdownReader {
   private static final Parser PARSER =
       Parser.builder().extensions(List.of(TablesExtension.create())).build();
 
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+  private static final int DEEPEST = 20;
+  private static final int LONGEST_LINE = 3_000;
+
   private final TextPlaces places;
   private final Findings findings;
   private final Mentions mentions;
+  private int depth;
 
   MarkdownReader(TextPlaces places, Findings findings, Mentions mentions) {
     this.places = places;
@@ -58,15 +64,51 @@ final class MarkdownReader {
   }
 
   Prose prose(Location at, String text) {
-    return new Prose(at, blocks(PARSER.parse(text)));
+    return hasEndlessLine(text)
+        ? new Prose(at, List.of())
+        : new Prose(at, blocks(PARSER.parse(text)));
+  }
+
+  /** Reading Markdown takes far too long where a line is absurdly long. */
+  private boolean hasEndlessLine(String text) {
+    int start = 0;
+    for (String line : text.split("\n", -1)) {
+      if (line.length() > LONGEST_LINE) {
+        findings.add(
+            ReadingFaults.TOO_LONG
+                .at(
+                    places.of(start, start + 1),
+                    "this line is " + line.length() + " characters long")
+                .help("break it into lines under " + LONGEST_LINE + " characters"));
+        return true;
+      }
+      start += line.length() + 1;
+    }
+    return false;
   }
 
   private List<Prose.Block> blocks(Node parent) {
     List<Prose.Block> blocks = new ArrayList<>();
+    if (entersTooDeep(parent)) {
+      return blocks;
+    }
     for (Node child : parent.getChildren()) {
       block(child).ifPresent(blocks::add);
     }
+    depth--;
     return blocks;
+  }
+
+  private boolean entersTooDeep(Node parent) {
+    if (depth >= DEEPEST) {
+      findings.add(
+          ReadingFaults.NESTED_TOO_DEEP
+              .at(place(parent.getChars()), "this text nests more than " + DEEPEST + " deep here")
+              .help("look for list marks, stars or brackets that do not belong"));
+      return true;
+    }
+    depth++;
+    return false;
   }
 
   private Optional<Prose.Block> block(Node node) {
@@ -149,9 +191,13 @@ final class MarkdownReader {
 
   private List<Prose.Inline> inlines(Node parent) {
     List<Prose.Inline> words = new ArrayList<>();
+    if (entersTooDeep(parent)) {
+      return words;
+    }
     for (Node child : parent.getChildren()) {
       inline(child, words);
     }
+    depth--;
     return joined(words);
   }
 
@@ -184,20 +230,27 @@ final class MarkdownReader {
     }
   }
 
-  /** Neighbouring plain words in one piece, without spaces at either end. */
+  /** Neighbouring plain words in one piece, with single spaces. */
   private static List<Prose.Inline> joined(List<Prose.Inline> pieces) {
     List<Prose.Inline> joined = new ArrayList<>();
+    StringBuilder words = new StringBuilder();
     for (Prose.Inline piece : pieces) {
-      int last = joined.size() - 1;
-      if (piece instanceof Prose.Words next
-          && last >= 0
-          && joined.get(last) instanceof Prose.Words before) {
-        joined.set(last, new Prose.Words((before.text() + next.text()).replaceAll("\\s+", " ")));
-      } else if (!(piece instanceof Prose.Words empty && empty.text().isEmpty())) {
+      if (piece instanceof Prose.Words plain) {
+        words.append(plain.text());
+      } else {
+        closeWords(words, joined);
         joined.add(piece);
       }
     }
+    closeWords(words, joined);
     return joined;
+  }
+
+  private static void closeWords(StringBuilder words, List<Prose.Inline> joined) {
+    if (!words.isEmpty()) {
+      joined.add(new Prose.Words(SPACES.matcher(words).replaceAll(" ")));
+      words.setLength(0);
+    }
   }
 
   private void link(BasedSequence target, List<Prose.Inline> label, List<Prose.Inline> words) {

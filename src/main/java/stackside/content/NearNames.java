@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -12,6 +13,7 @@ import java.util.stream.Collectors;
  */
 public final class NearNames {
   private static final int MOST = 4;
+  private static final Pattern NO_DIGIT = Pattern.compile("\\D");
 
   private NearNames() {}
 
@@ -51,7 +53,7 @@ public final class NearNames {
   }
 
   private static String digits(String text) {
-    return text.replaceAll("\\D", "");
+    return NO_DIGIT.matcher(text).replaceAll("");
   }
 
   /**

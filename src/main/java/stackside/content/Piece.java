@@ -1,6 +1,7 @@
 package stackside.content;
 
 import java.util.List;
+import java.util.Set;
 import stackside.source.Location;
 import stackside.source.Problem;
 
@@ -27,10 +28,11 @@ sealed interface Piece {
    * @param lastLine the last line of the file that belongs to it
    */
   record Scalar(Location at, String text, Style style, int lastLine) implements Piece {
+    private static final Set<String> NOTHING = Set.of("~", "null", "Null", "NULL");
 
     /** Whether nothing at all is written here. */
     boolean nothing() {
-      return text.isBlank() || (style == Style.PLAIN && text.matches("~|null|Null|NULL"));
+      return text.isBlank() || (style == Style.PLAIN && NOTHING.contains(text));
     }
   }
 

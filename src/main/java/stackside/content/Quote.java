@@ -1,13 +1,16 @@
 package stackside.content;
 
+import java.util.regex.Pattern;
+
 /** A text as messages quote it: on one line, in quotes, shortened where it is long. */
 final class Quote {
+  private static final Pattern SPACES = Pattern.compile("\\s+");
   private static final int LONGEST = 60;
 
   private Quote() {}
 
   static String of(String text) {
-    String line = text.strip().replaceAll("\\s+", " ");
+    String line = SPACES.matcher(text.strip()).replaceAll(" ");
     if (line.codePointCount(0, line.length()) <= LONGEST) {
       return "'" + line + "'";
     }

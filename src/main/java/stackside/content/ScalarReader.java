@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import stackside.model.Level;
 import stackside.model.UnreadableText;
 import stackside.model.Word;
@@ -28,6 +29,8 @@ import stackside.source.Problem;
 /** Turns a single text into a value: a quantity, a date, a word of a closed list, plain words. */
 final class ScalarReader {
   private static final int LONGEST_TEXT = 2_000;
+  private static final Pattern FIXED_SPACES = Pattern.compile("[\\u00A0\\u2007\\u2009\\u202F]");
+  private static final Pattern LINE_ENDS = Pattern.compile("\\s*\\n\\s*");
   private static final int LONGEST_VALUE = 200;
 
   /** What {@code start} writes wherever a unit has to write its own. */
@@ -59,10 +62,9 @@ final class ScalarReader {
       return Optional.empty();
     }
     String text =
-        scalar
-            .text()
-            .replaceAll("[\\u00A0\\u2007\\u2009\\u202F]", " ")
-            .replaceAll("\\s*\\n\\s*", " ")
+        LINE_ENDS
+            .matcher(FIXED_SPACES.matcher(scalar.text()).replaceAll(" "))
+            .replaceAll(" ")
             .strip();
     if (text.length() > LONGEST_TEXT) {
       findings.add(
