@@ -1,0 +1,49 @@
+package stackside.derive.edition;
+
+import java.time.LocalDate;
+
+/**
+ * One card as an entry of the register leaves it.
+ *
+ * @param name room, asset, face and part in lower case with hyphens
+ * @param code what the address printed on the card ends in
+ * @param title what people call it: room, asset, face
+ * @param path the PDF in the site folder
+ * @param copies how many laminated copies hang
+ * @param edition whole, from 1
+ * @param fingerprint of what the card says
+ * @param since the day of issue that the card bears
+ * @param reason why it is out of use, or why it was issued, in words
+ */
+public record CardEntry(
+    String name,
+    String code,
+    String title,
+    String path,
+    int copies,
+    int edition,
+    String fingerprint,
+    LocalDate since,
+    State state,
+    String reason) {
+
+  /** Whether a card may hang. */
+  public enum State {
+    CURRENT,
+    OUT_OF_USE;
+
+    String word() {
+      return this == CURRENT ? "current" : "out-of-use";
+    }
+  }
+
+  /** The card as it was, taken out of use. */
+  public CardEntry outOfUse(String why) {
+    return new CardEntry(
+        name, code, title, path, copies, edition, fingerprint, since, State.OUT_OF_USE, why);
+  }
+
+  public boolean current() {
+    return state == State.CURRENT;
+  }
+}

@@ -1,0 +1,27 @@
+package stackside.derive.edition;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import stackside.derive.signed.Fingerprint;
+
+/**
+ * What one issue or one withdrawal did.
+ *
+ * @param number from 1, without a gap
+ * @param by the role that withdrew; absent for an issue
+ * @param ledger the last seal of the ledger at that time
+ * @param cards the cards that it changed
+ * @param seal over this entry and the seal before it
+ */
+public record RegisterEntry(
+    int number,
+    LocalDate on,
+    Optional<String> by,
+    Optional<Fingerprint> ledger,
+    List<CardEntry> cards,
+    Fingerprint seal) {
+  public RegisterEntry {
+    cards = List.copyOf(cards);
+  }
+}
