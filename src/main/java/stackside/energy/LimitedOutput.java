@@ -23,18 +23,16 @@ public record LimitedOutput(LoadRange loads, OutputLimits limits) implements Out
     return power(load).map(power -> limits.crest().peak(RmsVolts.across(load, power)));
   }
 
-  /** The curve rises to its top and falls from it, so the top is at the load nearest to it. */
+  /**
+   * The curve rises to its top and falls from it, so the highest published power is at the load
+   * nearest to the top. Where current and voltage limits meet, the curve is at its top or, if the
+   * power limit is lower, on its flat part; without a current limit it never rises.
+   */
   @Override
   public Watts highest() {
-    return limits.power(nearest(top()));
-  }
-
-  /** A load at which the curve is highest: where the falling limb begins. */
-  private double top() {
     double volts = limits.voltage().value();
-    double byPower = limits.power().map(power -> volts * volts / power.value()).orElse(0.0);
-    double byCurrent = limits.current().map(current -> volts / current.value()).orElse(0.0);
-    return Math.max(byPower, byCurrent);
+    double top = limits.current().map(current -> volts / current.value()).orElse(0.0);
+    return limits.power(nearest(top));
   }
 
   private Ohms nearest(double load) {

@@ -3,6 +3,7 @@ package stackside.model;
 /** One thing gone wrong, everything else as approved. A closed list: the circuit answers each. */
 public enum SingleFault implements Word {
   INSTRUMENT_IN_WRONG_SOCKET,
+  SOCKET_NOT_SELECTED,
   INSTRUMENT_PLUG_LOOSE,
   INSTRUMENT_CABLE_BROKEN,
   OTHER_INSTRUMENT_LEFT_IN,

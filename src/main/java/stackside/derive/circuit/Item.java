@@ -10,6 +10,7 @@ public enum Item implements Word {
   NEUTRAL_ELECTRODE,
   NEUTRAL_CABLE,
   FOOT_SWITCH,
+  SELECTION,
   PROGRAM,
   ARGON,
   MAINS;
@@ -22,6 +23,7 @@ public enum Item implements Word {
       case NEUTRAL_OFF_SKIN, NEUTRAL_PARTLY_OFF -> NEUTRAL_ELECTRODE;
       case NEUTRAL_CABLE_OUT, NEUTRAL_CABLE_BROKEN -> NEUTRAL_CABLE;
       case FOOT_SWITCH_OUT, WRONG_PEDAL -> FOOT_SWITCH;
+      case SOCKET_NOT_SELECTED -> SELECTION;
       case WRONG_PROGRAM -> PROGRAM;
       case ARGON_EMPTY -> ARGON;
       case MAINS_OFF -> MAINS;

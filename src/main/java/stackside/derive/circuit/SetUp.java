@@ -100,6 +100,7 @@ record SetUp(
   List<Deviation> waysOf(SingleFault fault) {
     return switch (fault) {
       case INSTRUMENT_IN_WRONG_SOCKET -> wrongSockets();
+      case SOCKET_NOT_SELECTED -> canStayUnselected() ? List.of(Deviation.of(fault)) : List.of();
       case INSTRUMENT_PLUG_LOOSE -> loosePlugs();
       case INSTRUMENT_CABLE_BROKEN -> List.of(Deviation.interrupted(fault, Integrity.BROKEN));
       case OTHER_INSTRUMENT_LEFT_IN -> instrumentsLeftIn();
@@ -118,6 +119,15 @@ record SetUp(
         .filter(socket -> chains.shortest(instrument(), socket).isPresent())
         .map(Deviation::wrongSocket)
         .toList();
+  }
+
+  /**
+   * Whether somebody has to press a button for the socket, and power-on chooses another or is not
+   * known to choose this one. Where a stored program chooses it, not to choose is a wrong program.
+   */
+  private boolean canStayUnselected() {
+    return selects(SelectionKind.BY_BUTTON)
+        && state.machine().socketAtPowerOn().filter(this::isApproved).isEmpty();
   }
 
   private List<Deviation> loosePlugs() {
@@ -164,6 +174,8 @@ record SetUp(
   CircuitState with(Deviation deviation) {
     return switch (deviation.fault()) {
       case INSTRUMENT_IN_WRONG_SOCKET -> inWrongSocket(deviation.socket().orElseThrow());
+      case SOCKET_NOT_SELECTED ->
+          state.selecting(state.machine().socketAtPowerOn(), SelectedBy.POWER_ON);
       case INSTRUMENT_PLUG_LOOSE, INSTRUMENT_CABLE_BROKEN ->
           interrupted(deviation.integrity().orElseThrow());
       case OTHER_INSTRUMENT_LEFT_IN ->

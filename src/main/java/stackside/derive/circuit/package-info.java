@@ -16,6 +16,8 @@
  *                     foot switch
  * wrong socket        selected one stays    the other goes live,    works in any live socket of
  *                     live, and is empty    with its own program    the mode's kind; else empty
+ * not selected        button: power-on's    cannot happen           cannot happen
+ *                     is live, and empty
  * plug loose          selected one is open  selection falls back    live one is open
  *                                           to power-on, empty
  * loose, still felt   selected one is open  selected one is open    live one is open
@@ -33,13 +35,14 @@
  * wrong pedal         the other pedal's setting, or nothing where it is unassigned
  * </pre>
  *
- * <p>Whatever selects: a loose or broken way to the tip loses the instrument in hand. A machine
- * that senses plugs finds a loose one missing only if the plug itself has moved; contact can also
- * be lost where the socket does not feel it, so both are tried. A program in force by mistake is
- * what was last read back from that slot, else what an approved profile says of it, else unknown;
- * all slots of which nothing is known count together as one. "Plugged in last" is the ordinary case
- * of a change of instrument and back: the first plug never left its socket, so nothing selects it
- * again.
+ * <p>Not to select the socket is a fault of its own where a button selects it and power-on selects
+ * another; not to choose the stored program that selects it is a wrong program. Whatever selects: a
+ * loose or broken way to the tip loses the instrument in hand. A machine that senses plugs finds a
+ * loose one missing only if the plug itself has moved; contact can also be lost where the socket
+ * does not feel it, so both are tried. A program in force by mistake is what was last read back
+ * from that slot, else what an approved profile says of it, else unknown; all slots of which
+ * nothing is known count together as one. "Plugged in last" is the ordinary case of a change of
+ * instrument and back: the first plug never left its socket, so nothing selects it again.
  *
  * <p><b>What the machine meets</b>
  *

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stackside.derive.program.Readings;
 import stackside.model.AppliesTo;
 import stackside.model.Asset;
@@ -124,6 +125,7 @@ final class Bench {
       new Answered(Optional.of(1), "snare", "m1", "cut-2-60", "soft-2-60", true);
   private double cableRating = 3000;
   private boolean threePinFitsPlate;
+  private boolean argonSocket = true;
 
   /** A pedal is written as mode-level-limit, "none", or "" for not read. */
   private record Answered(
@@ -167,6 +169,11 @@ final class Bench {
 
   Bench plateSocketTakesThreePin() {
     threePinFitsPlate = true;
+    return this;
+  }
+
+  Bench withoutArgonSocket() {
+    argonSocket = false;
     return this;
   }
 
@@ -472,7 +479,10 @@ final class Bench {
   }
 
   private List<Socket> sockets() {
-    return List.of(socket("m1"), socket("m2"), socket("bi"), socket("ar"), socket("n"));
+    return Stream.of("m1", "m2", "bi", "ar", "n")
+        .filter(name -> argonSocket || !name.equals("ar"))
+        .map(this::socket)
+        .toList();
   }
 
   private Socket socket(String name) {

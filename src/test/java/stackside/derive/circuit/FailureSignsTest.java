@@ -12,15 +12,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stackside.derive.Edited;
+import stackside.model.Asset;
 import stackside.model.ChecklistKind;
 import stackside.model.Condition;
 import stackside.model.Evidence;
 import stackside.model.LampId;
 import stackside.model.OutputSeen;
+import stackside.model.Room;
 import stackside.model.SelectionKind;
 import stackside.model.Sign;
 import stackside.model.SingleFault;
 import stackside.model.Tone;
+import stackside.model.Unit;
 
 final class FailureSignsTest {
   private static final LampId LAMP = new LampId("plate-lamp");
@@ -178,6 +182,23 @@ final class FailureSignsTest {
         .satisfies(outcome -> assertThat(outcome.fault()).isEqualTo(INSTRUMENT_IN_WRONG_SOCKET));
     Bench other = bench().alsoApproving(2, "m1", "cut-1-30", "soft-1-30");
     assertThat(circuits.outcomesOf(other.unit().profiles().get(1), unit.rooms().get(0))).isEmpty();
+  }
+
+  @Test
+  void signsOfOnePlaceLeaveOtherPlacesOut() {
+    Unit unit = Edited.base("");
+    Circuits circuits = Circuits.of(unit);
+    Room first = unit.rooms().get(0);
+    Room second = unit.rooms().get(1);
+    Asset own = unit.assets().get(0);
+    assertThat(circuits.signsIn(first, own))
+        .isNotEmpty()
+        .hasSizeLessThan(circuits.signs().size())
+        .allMatch(sign -> sign.room().equals(first) && sign.asset().equals(own));
+    assertThat(circuits.signsIn(second, own)).isEmpty();
+    assertThat(circuits.signsIn(first, unit.assets().get(1))).isEmpty();
+    assertThat(circuits.outcomesOf(unit.profiles().get(0), second)).isEmpty();
+    assertThat(circuits.outcomesOf(unit.profiles().get(0), first)).isNotEmpty();
   }
 
   @Test

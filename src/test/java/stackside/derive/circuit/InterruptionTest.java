@@ -28,6 +28,7 @@ final class InterruptionTest {
   void aLoosePlugOnAMachineThatSensesNothingIsAnOpenCircuit() {
     Outcome outcome = Bench.selecting(SelectionKind.BY_PROGRAM).outcome(INSTRUMENT_PLUG_LOOSE);
     assertThat(outcome.worst().condition()).contains(Condition.INSTRUMENT_CIRCUIT_OPEN);
+    assertThat(outcome.deviation().integrity()).contains(Occupant.Integrity.LOOSE);
     assertThat(outcome.state().selected().orElseThrow().id().local()).isEqualTo("m1");
   }
 

@@ -294,6 +294,27 @@ final class WrongSocketTest {
   }
 
   @Test
+  void whereNothingSelects_argonSharesTheMonopolarSocketsIfItHasNone() {
+    List<Press> presses =
+        Bench.selecting(SelectionKind.FIXED)
+            .withoutArgonSocket()
+            .approving("snare", "m1", "none", "beam-2-40")
+            .asApproved();
+    assertThat(presses.get(0).outcomeClass()).isEqualTo(OutcomeClass.RIGHT);
+    assertThat(presses.get(0).live())
+        .extracting(live -> live.socket().id().local())
+        .containsExactly("m1", "m2");
+    assertThat(
+            Bench.selecting(SelectionKind.FIXED)
+                .approving("snare", "m1", "none", "beam-2-40")
+                .asApproved()
+                .get(0)
+                .live())
+        .extracting(live -> live.socket().id().local())
+        .containsExactly("ar");
+  }
+
+  @Test
   void whereNothingSelects_aBipolarPedalLightsTheBipolarSocket() {
     List<Press> presses =
         Bench.selecting(SelectionKind.FIXED)
