@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import stackside.derive.edition.Editions;
 import stackside.publish.OutputFolder;
 import stackside.render.site.OwnTemplates;
 
@@ -50,7 +51,7 @@ final class DraftCommand implements Callable<Integer> {
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
       progress.stage("reading and judging the content");
       Judged judged = desk.judged(asked);
-      Edition edition = Edition.draft(judged, desk.day(asked), own, progress);
+      Edition edition = Edition.draft(judged, Editions.none(), desk.day(asked), own, progress);
       List<String> notices = new ArrayList<>(folder.notices());
       Optional<Outcome.Written> written = Optional.empty();
       if (edition.files().isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stackside.derive.Analysis;
+import stackside.derive.edition.Editions;
 import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
@@ -16,7 +17,7 @@ import stackside.render.site.OwnTemplates;
 import stackside.render.site.SiteRenderer;
 
 /**
- * The files of one edition, with what was found wrong on the way to them.
+ * The files of one preview, with what was found wrong on the way to them.
  *
  * @param files none where the unit itself could not be read
  */
@@ -27,27 +28,29 @@ record Edition(Judged judged, List<OutputFile> files) {
   }
 
   /** Renders a preview. */
-  static Edition draft(Judged judged, LocalDate on, OwnTemplates templates, Progress progress) {
+  static Edition draft(
+      Judged judged, Editions editions, LocalDate on, OwnTemplates templates, Progress progress) {
     Optional<Analysis> analysis = judged.analysis();
     return analysis.isEmpty()
         ? new Edition(judged, List.of())
-        : rendered(judged, analysis.get(), on, templates, progress);
+        : rendered(judged, publication(judged, analysis.get(), editions, on), templates, progress);
   }
 
-  private static Publication publication(Judged judged, Analysis analysis, LocalDate on) {
-    return new Publication(analysis, judged.problems(), Faults.all(), Marking.DRAFT, on);
+  private static Publication publication(
+      Judged judged, Analysis analysis, Editions editions, LocalDate on) {
+    return new Publication(analysis, judged.problems(), Faults.all(), Marking.DRAFT, editions, on);
   }
 
   private static Edition rendered(
-      Judged judged, Analysis analysis, LocalDate on, OwnTemplates templates, Progress progress) {
+      Judged judged, Publication publication, OwnTemplates templates, Progress progress) {
     progress.stage("painting the cards");
-    Publication first = publication(judged, analysis, on);
-    List<CardPlan> plans = CardPlanner.plans(first);
-    RenderedCards cards = CardRenderer.render(first, plans);
+    List<CardPlan> plans = CardPlanner.plans(publication);
+    RenderedCards cards = CardRenderer.render(publication, plans);
     Judged whole = judged.with(cards.problems());
     progress.stage("writing the pages");
-    List<OutputFile> files =
-        new ArrayList<>(SiteRenderer.render(publication(whole, analysis, on), plans, templates));
+    Publication told =
+        publication(whole, publication.analysis(), publication.editions(), publication.on());
+    List<OutputFile> files = new ArrayList<>(SiteRenderer.render(told, plans, templates));
     files.addAll(cards.files());
     return new Edition(whole, files);
   }

@@ -3,6 +3,7 @@ package stackside.render;
 import java.time.LocalDate;
 import java.util.List;
 import stackside.derive.Analysis;
+import stackside.derive.edition.Editions;
 import stackside.model.Unit;
 import stackside.model.UnitStatus;
 import stackside.source.Fault;
@@ -14,14 +15,30 @@ import stackside.source.Problem;
  * @param problems sorted, each once
  * @param faults every kind of mistake that has a page: rules in the order of the catalogue, then
  *     faults of reading
+ * @param editions the edition that each card bears, and the register that it comes from
  * @param on the day that the edition is made for; never the clock's
  */
 public record Publication(
-    Analysis analysis, List<Problem> problems, List<Fault> faults, Marking marking, LocalDate on) {
+    Analysis analysis,
+    List<Problem> problems,
+    List<Fault> faults,
+    Marking marking,
+    Editions editions,
+    LocalDate on) {
 
   public Publication {
     problems = List.copyOf(problems);
     faults = List.copyOf(faults);
+  }
+
+  /** A publication before anything was ever issued. */
+  public Publication(
+      Analysis analysis,
+      List<Problem> problems,
+      List<Fault> faults,
+      Marking marking,
+      LocalDate on) {
+    this(analysis, problems, faults, marking, Editions.none(), on);
   }
 
   public Unit unit() {

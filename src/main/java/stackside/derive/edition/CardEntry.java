@@ -1,6 +1,7 @@
 package stackside.derive.edition;
 
 import java.time.LocalDate;
+import java.util.Optional;
 
 /**
  * One card as an entry of the register leaves it.
@@ -13,6 +14,7 @@ import java.time.LocalDate;
  * @param edition whole, from 1
  * @param fingerprint of what the card says
  * @param since the day of issue that the card bears
+ * @param review the day by which what it says must be looked at again
  * @param reason why it is out of use, or why it was issued, in words
  */
 public record CardEntry(
@@ -24,6 +26,7 @@ public record CardEntry(
     int edition,
     String fingerprint,
     LocalDate since,
+    Optional<LocalDate> review,
     State state,
     String reason) {
 
@@ -40,7 +43,17 @@ public record CardEntry(
   /** The card as it was, taken out of use. */
   public CardEntry outOfUse(String why) {
     return new CardEntry(
-        name, code, title, path, copies, edition, fingerprint, since, State.OUT_OF_USE, why);
+        name,
+        code,
+        title,
+        path,
+        copies,
+        edition,
+        fingerprint,
+        since,
+        review,
+        State.OUT_OF_USE,
+        why);
   }
 
   public boolean current() {

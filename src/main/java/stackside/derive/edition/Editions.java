@@ -2,6 +2,7 @@ package stackside.derive.edition;
 
 import java.time.LocalDate;
 import java.util.Collections;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -16,7 +17,7 @@ public record Editions(SortedMap<String, Edition> byCard, Register register) {
   }
 
   /** The words of an edition, and the day from which it holds. */
-  public record Edition(String words, LocalDate since) {}
+  public record Edition(String words, LocalDate since, Optional<LocalDate> review) {}
 
   /** Nothing was issued before. */
   public static Editions none() {
@@ -29,12 +30,14 @@ public record Editions(SortedMap<String, Edition> byCard, Register register) {
     register
         .cards()
         .forEach(
-            (name, card) -> drafts.put(name, new Edition(card.edition() + ".1", card.since())));
+            (name, card) ->
+                drafts.put(
+                    name, new Edition(card.edition() + ".1", card.since(), Optional.empty())));
     return new Editions(drafts, register);
   }
 
   /** The edition of a card; a card that was never issued is a draft before the first. */
   public Edition of(String card, LocalDate on) {
-    return byCard.getOrDefault(card, new Edition("0.1", on));
+    return byCard.getOrDefault(card, new Edition("0.1", on, Optional.empty()));
   }
 }

@@ -58,6 +58,7 @@ final class RegisterJson {
     members.put("edition", Json.number(card.edition()));
     members.put("fingerprint", Json.text(card.fingerprint()));
     members.put("since", Json.text(card.since().toString()));
+    card.review().ifPresent(day -> members.put("review", Json.text(day.toString())));
     members.put("state", Json.text(card.state().word()));
     members.put("reason", Json.text(card.reason()));
     return Json.members(members);
@@ -137,6 +138,9 @@ final class RegisterJson {
         number(members, "edition"),
         text(members, "fingerprint"),
         date(members, "since"),
+        members.text("review").isPresent()
+            ? Optional.of(date(members, "review"))
+            : Optional.empty(),
         text(members, "state").equals("current")
             ? CardEntry.State.CURRENT
             : CardEntry.State.OUT_OF_USE,

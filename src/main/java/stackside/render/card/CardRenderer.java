@@ -1,5 +1,6 @@
 package stackside.render.card;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -60,13 +61,20 @@ public final class CardRenderer {
     return new OutputFile(plan.path(), bytes);
   }
 
+  /** The day that the finished file carries; an edition keeps its own. */
+  private LocalDate bears(CardPlan plan) {
+    return publication.draft()
+        ? publication.on()
+        : publication.editions().of(plan.name(), publication.on()).since();
+  }
+
   private CardDocument document(CardPlan plan, Typeface typeface) {
     String title = plan.room().title() + ", " + plan.asset().title() + ": " + plan.title();
     String said = plan.phrases().map(Phrase::words).collect(Collectors.joining("\n"));
     return new CardDocument(
         title,
         publication.unit().details().language().value(),
-        publication.on(),
+        bears(plan),
         said + plan.fingerprint(),
         typeface);
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stackside.derive.edition.Editions;
 import stackside.model.Asset;
 import stackside.model.CardPart;
 import stackside.model.Checklist;
@@ -168,10 +169,15 @@ final class CardWords {
   }
 
   Block footer(Room room, Asset asset, Face face, Optional<CardPart> part, String fingerprint) {
-    String day = Dates.day(publication.on());
+    Editions.Edition edition =
+        publication.editions().of(CardPlan.nameOf(room, asset, face, part), publication.on());
     List<String> lines = new ArrayList<>();
     lines.add(room.location().value().title() + ".");
-    lines.add(publication.draft() ? "Draft of " + day + ". Not approved." : "Issued " + day + ".");
+    lines.add(
+        publication.draft()
+            ? "Draft " + edition.words() + " of " + Dates.day(publication.on()) + ". Not approved."
+            : "Edition " + edition.words() + ", issued " + Dates.day(edition.since()) + ".");
+    edition.review().ifPresent(day -> lines.add("Approved. Review by " + Dates.day(day) + "."));
     lines.add("Copies: " + room.copies().value() + ". Destroy older editions.");
     lines.add("Fingerprint " + fingerprint + ".");
     return new Block.Footer(lines.stream().map(line -> new Phrase(line, room.at())).toList());

@@ -1,0 +1,38 @@
+package stackside.derive.edition;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A card as the content would have it now.
+ *
+ * @param name room, asset, face and part in lower case with hyphens
+ * @param fingerprint of what it would say
+ * @param review the first day on which something that it says falls due for review
+ * @param errors what is wrong with what it says, in words
+ * @param unsettled what is not signed, read back or measured, in words
+ */
+public record Candidate(
+    String name,
+    String code,
+    String title,
+    String path,
+    int copies,
+    String fingerprint,
+    Optional<LocalDate> review,
+    List<String> errors,
+    List<String> unsettled) {
+  public Candidate {
+    errors = List.copyOf(errors);
+    unsettled = List.copyOf(unsettled);
+  }
+
+  boolean clean() {
+    return errors.isEmpty() && unsettled.isEmpty();
+  }
+
+  String reason() {
+    return String.join("; ", errors.isEmpty() ? unsettled : errors);
+  }
+}

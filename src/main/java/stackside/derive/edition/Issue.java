@@ -1,0 +1,119 @@
+package stackside.derive.edition;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import stackside.derive.signed.Fingerprint;
+
+/**
+ * What the next issue does with every card, each for itself: the trouble of one never blocks
+ * another.
+ */
+public record Issue(Register before, LocalDate on, List<Decision> decisions) {
+
+  public Issue {
+    decisions = List.copyOf(decisions);
+  }
+
+  public static Issue of(Register before, LocalDate on, List<Candidate> candidates) {
+    List<Decision> decisions = new ArrayList<>();
+    Set<String> known = new TreeSet<>();
+    for (Candidate candidate : candidates) {
+      known.add(candidate.name());
+      decisions.add(decide(candidate, before.card(candidate.name()), on));
+    }
+    before.cards().values().stream()
+        .filter(card -> !known.contains(card.name()))
+        .forEach(card -> decisions.add(gone(card)));
+    return new Issue(before, on, decisions);
+  }
+
+  private static Decision decide(Candidate now, Optional<CardEntry> last, LocalDate on) {
+    if (now.clean()) {
+      return issued(now, last, on);
+    }
+    if (last.isEmpty()) {
+      return new Decision(now.name(), Decision.Outcome.NOT_YET, Optional.empty(), now.reason());
+    }
+    if (!last.get().current()) {
+      return new Decision(now.name(), Decision.Outcome.STAYS_DOWN, last, last.get().reason());
+    }
+    boolean hangingOneIsWrong =
+        !now.errors().isEmpty() && last.get().fingerprint().equals(now.fingerprint());
+    return hangingOneIsWrong
+        ? down(last.get(), now.reason())
+        : new Decision(now.name(), Decision.Outcome.STAYS, last, now.reason());
+  }
+
+  private static Decision issued(Candidate now, Optional<CardEntry> last, LocalDate on) {
+    boolean same =
+        last.filter(CardEntry::current)
+            .filter(card -> card.fingerprint().equals(now.fingerprint()))
+            .filter(card -> card.review().equals(now.review()))
+            .isPresent();
+    if (same) {
+      return new Decision(
+          now.name(), Decision.Outcome.SAME_EDITION, last, "it says what it said before");
+    }
+    String reason =
+        last.isEmpty()
+            ? "first edition"
+            : last.get().current() ? "what it says has changed" : "it is in use again";
+    CardEntry entry =
+        new CardEntry(
+            now.name(),
+            now.code(),
+            now.title(),
+            now.path(),
+            now.copies(),
+            last.map(CardEntry::edition).orElse(0) + 1,
+            now.fingerprint(),
+            on,
+            now.review(),
+            CardEntry.State.CURRENT,
+            reason);
+    return new Decision(now.name(), Decision.Outcome.NEXT_EDITION, Optional.of(entry), reason);
+  }
+
+  private static Decision gone(CardEntry card) {
+    return card.current()
+        ? down(card, "the content has no such card any more")
+        : new Decision(card.name(), Decision.Outcome.STAYS_DOWN, Optional.of(card), card.reason());
+  }
+
+  private static Decision down(CardEntry card, String reason) {
+    CardEntry entry = card.outOfUse(reason);
+    return new Decision(card.name(), Decision.Outcome.OUT_OF_USE, Optional.of(entry), reason);
+  }
+
+  /** The register after this issue; as it was, if no card changes. */
+  public Register register(Optional<Fingerprint> ledger) {
+    List<CardEntry> changed =
+        decisions.stream()
+            .filter(Decision::changes)
+            .flatMap(decision -> decision.entry().stream())
+            .toList();
+    return changed.isEmpty() ? before : before.with(on, Optional.empty(), ledger, changed);
+  }
+
+  /** The editions that the cards made now bear. */
+  public Editions editions(Register after) {
+    SortedMap<String, Editions.Edition> editions = new TreeMap<>();
+    for (Decision decision : decisions) {
+      decision
+          .entry()
+          .ifPresent(
+              card ->
+                  editions.put(
+                      card.name(),
+                      new Editions.Edition(
+                          String.valueOf(card.edition()), card.since(), card.review())));
+    }
+    return new Editions(editions, after);
+  }
+}
