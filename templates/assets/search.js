@@ -7,16 +7,17 @@
   var entries = window.stacksideIndex;
   var engine = new MiniSearch({
     fields: ["title", "kind", "words"],
-    storeFields: ["title", "kind", "href"],
+    storeFields: ["title", "kind", "href", "weight"],
     searchOptions: {
       boost: { title: 4, kind: 1.5 },
       prefix: function (term) { return term.length > 2; },
       fuzzy: function (term) { return term.length > 4 ? 0.2 : false; },
+      boostDocument: function (id, term, stored) { return stored.weight; },
       combineWith: "OR"
     }
   });
   engine.addAll(entries.map(function (entry, i) {
-    return { id: i, title: entry[0], kind: entry[1], href: entry[2], words: entry[3] };
+    return { id: i, title: entry[0], kind: entry[1], href: entry[2], words: entry[3], weight: entry[4] };
   }));
 
   // A phrase of a group of synonyms stands for the whole group.

@@ -229,7 +229,7 @@ final class OutputParts {
         ? Optional.empty()
         : Optional.of(
             new Grid(
-                here.say("output.electrode-table"),
+                here.say("output.electrode-table", name(inUse.setting())),
                 List.of(
                     here.say("output.electrode"),
                     here.say("output.electrode-current"),

@@ -63,7 +63,7 @@ final class SearchIndex {
   /** The pages that are no page of a single thing. */
   private Stream<String> pages() {
     return Stream.concat(Contents.MENU.stream(), Contents.MORE.stream())
-        .map(key -> entry(here.say("menu." + key), "", key + ".html", ""));
+        .map(key -> entry(here.say("menu." + key), "", key + ".html", "", 1));
   }
 
   private String line(Thing thing) {
@@ -72,14 +72,27 @@ final class SearchIndex {
         title,
         here.kind(thing.id().kind()),
         Links.to(thing.id()).from("index.html"),
-        String.join(" ", words(thing)));
+        String.join(" ", words(thing)),
+        weight(thing.id().kind()));
   }
 
-  private static String entry(String title, String kind, String href, String words) {
+  /** What somebody in a hurry looks for comes before what they read at induction. */
+  private static int weight(Kind kind) {
+    return switch (kind) {
+      case DRILL -> 6;
+      case ROOM, ASSET, MACHINE, SITE, LESION -> 3;
+      case HANDBOOK -> 1;
+      default -> 2;
+    };
+  }
+
+  private static String entry(String title, String kind, String href, String words, int weight) {
     return "["
         + Stream.of(title, kind, href, words)
             .map(SearchIndex::json)
             .collect(Collectors.joining(","))
+        + ","
+        + weight
         + "]";
   }
 
