@@ -23,7 +23,7 @@ final class CircuitPropertiesTest {
 
   static Stream<Bench> units() {
     Random random = new Random(602);
-    return IntStream.range(0, 150).mapToObj(i -> unit(random));
+    return IntStream.range(0, 80).mapToObj(i -> unit(random));
   }
 
   private static Bench unit(Random random) {
