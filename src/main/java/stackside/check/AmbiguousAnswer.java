@@ -44,7 +44,7 @@ final class AmbiguousAnswer implements Rule {
         FAULT
             .at(
                 last.at(),
-                "profile '%s' answers the same as '%s': %s, %s, %s"
+                "profile '%s' answers the same as '%s': %s (%s) %s"
                     .formatted(
                         last.id().slug(),
                         first.id().slug(),
@@ -62,7 +62,7 @@ final class AmbiguousAnswer implements Rule {
   }
 
   private static String words(Cell gap) {
-    return "%s, %s, at %s for %s on %s"
+    return "%s (%s) at %s for %s on %s"
         .formatted(
             Wording.quoted(gap.lesion()),
             Wording.small(gap.step().title()),
@@ -73,7 +73,7 @@ final class AmbiguousAnswer implements Rule {
 
   private static Optional<Cell> gapBeside(Analysis analysis, Cell cell) {
     return analysis.coverage().gaps().stream()
-        .filter(gap -> gap.machine().id().equals(cell.machine().id()))
+        .filter(gap -> analysis.unit().machinesIn(gap.room()).contains(cell.machine()))
         .filter(
             gap ->
                 cell.cover().preferred().stream()

@@ -8,6 +8,7 @@ import stackside.model.Evidence;
 import stackside.model.Profile;
 import stackside.model.Settings;
 import stackside.model.SingleFault;
+import stackside.model.Unit;
 
 /** What the circuit rules look at: the failure signs of answers that make sense in themselves. */
 final class Consequences {
@@ -20,12 +21,20 @@ final class Consequences {
   static List<FailureSign> of(Analysis analysis) {
     return analysis.circuits().signs().stream()
         .filter(sign -> sign.fault() != SingleFault.ARGON_EMPTY)
-        .filter(sign -> sign.outcomes().stream().anyMatch(it -> makesSense(it.profile())))
+        .filter(
+            sign ->
+                sign.outcomes().stream().anyMatch(it -> makesSense(analysis.unit(), it.profile())))
         .toList();
   }
 
-  private static boolean makesSense(Profile profile) {
-    return profile.settings().map(Settings::belongTogether).orElse(false);
+  private static boolean makesSense(Unit unit, Profile profile) {
+    boolean plate =
+        profile
+            .settings()
+            .flatMap(Settings::neutralElectrode)
+            .map(it -> ElectrodeDoubt.of(unit, profile, it.value()) == ElectrodeDoubt.NONE)
+            .orElse(true);
+    return plate && profile.settings().map(Settings::belongTogether).orElse(false);
   }
 
   /** Whether a sign is held for silent only because nobody has described it. */

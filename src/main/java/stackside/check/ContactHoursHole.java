@@ -47,21 +47,25 @@ final class ContactHoursHole implements Rule {
       }
       contact.hours().value().stretches().forEach(stretch -> cover(covered, stretch));
     }
-    int from = covered.nextClearBit(0);
-    if (from >= 7 * DAY) {
+    if (covered.cardinality() == 7 * DAY) {
       return Optional.empty();
     }
-    int to = covered.nextSetBit(from);
+    int from = firstUncovered(covered);
+    int next = covered.nextSetBit(from);
+    int to = next < 0 ? Math.max(0, covered.nextSetBit(0)) : next;
     return Optional.of(
         FAULT
             .at(
                 location.name().at(),
                 "at %s nobody can be called from %s to %s"
-                    .formatted(
-                        Wording.quoted(location),
-                        time(from),
-                        to < 0 ? "the end of Sunday" : time(to)))
+                    .formatted(Wording.quoted(location), time(from), time(to)))
             .help("add a contact for these hours, or one with 'all other hours'"));
+  }
+
+  /** Where the first hole begins; one that runs over the end of the week begins before it. */
+  private static int firstUncovered(BitSet covered) {
+    int from = covered.nextClearBit(Math.max(0, covered.nextSetBit(0)));
+    return from < 7 * DAY ? from : 0;
   }
 
   /** A stretch that ends at or before its start runs past midnight, on Sunday into Monday. */

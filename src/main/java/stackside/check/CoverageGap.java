@@ -25,7 +25,7 @@ final class CoverageGap implements Rule {
   private static final Fault FAULT =
       new Fault("coverage-gap", Severity.ERROR, "a room offers something that has no answer");
 
-  /** One lesion and step on one machine, with all places and rooms in which it has no answer. */
+  /** One lesion and step, with all machines, places and rooms where it has no answer. */
   private record Hole(List<Cell> cells) {
     Cell first() {
       return cells.get(0);
@@ -45,7 +45,8 @@ final class CoverageGap implements Rule {
     }
 
     String question() {
-      return Wording.quoted(first().lesion()) + ", " + Wording.small(first().step().title());
+      return "%s (%s)"
+          .formatted(Wording.quoted(first().lesion()), Wording.small(first().step().title()));
     }
   }
 
@@ -67,16 +68,14 @@ final class CoverageGap implements Rule {
             .map(Hole::new)
             .toList();
     Stream<Problem> single =
-        holes.stream()
-            .filter(hole -> !hole.isPartOfOffer())
-            .map(hole -> problem(unit, List.of(hole)));
+        holes.stream().filter(hole -> !hole.isPartOfOffer()).map(hole -> problem(unit, hole));
     Stream<Problem> atOnePlace =
         holes.stream()
             .filter(Hole::isPartOfOffer)
             .collect(Collectors.groupingBy(Hole::sites, LinkedHashMap::new, Collectors.toList()))
             .values()
             .stream()
-            .map(same -> problem(unit, same));
+            .map(same -> same.size() == 1 ? problem(unit, same.get(0)) : problem(same));
     return Stream.concat(single, atOnePlace).toList();
   }
 
@@ -90,39 +89,52 @@ final class CoverageGap implements Rule {
         .filter(
             gap ->
                 doubled.stream()
-                    .filter(it -> it.machine().value().id().equals(gap.machine().id()))
+                    .filter(
+                        it -> analysis.unit().machinesIn(gap.room()).contains(it.machine().value()))
                     .noneMatch(it -> gap.missedByOneThing(analysis.unit(), it)))
         .toList();
   }
 
   private static List<ThingId> question(Cell cell) {
-    return List.of(cell.machine().id(), cell.lesion().id(), cell.step().id());
+    return List.of(cell.lesion().id(), cell.step().id());
   }
 
-  /** Several holes at one place are one: a site was left out of a list or a group. */
-  private static Problem problem(Unit unit, List<Hole> same) {
-    Cell first = same.get(0).first();
-    List<Cell> cells = same.stream().flatMap(hole -> hole.cells().stream()).toList();
-    List<Room> rooms = cells.stream().map(Cell::room).distinct().toList();
-    List<Machine> machines = cells.stream().map(Cell::machine).distinct().toList();
+  private static Problem problem(Unit unit, Hole hole) {
+    Cell first = hole.first();
+    List<Machine> machines = hole.cells().stream().map(Cell::machine).distinct().toList();
     Problem problem =
         FAULT.at(
             offered(first),
-            "%s %s no answer for %s, %s, which %s"
+            "%s %s no answer for %s %s, which %s"
                 .formatted(
                     Wording.quoted(machines),
                     machines.size() == 1 ? "has" : "have",
-                    Wording.few(same.stream().map(Hole::question).toList(), "questions"),
-                    Places.of(unit, same.get(0).cells()),
-                    Wording.quoted(rooms) + (rooms.size() == 1 ? " offers" : " offer")));
+                    hole.question(),
+                    Places.of(unit, hole.cells()),
+                    Wording.quoted(hole.rooms())
+                        + (hole.rooms().size() == 1 ? " offers" : " offer")));
     for (Profile alternative : first.cover().alternatives()) {
       problem =
           problem.note(alternative.at(), "this is an alternative, and there is nothing to prefer");
     }
     return problem.help(
-        same.size() == 1
-            ? "add a profile: settings, cold, or not approved; or take it out of the offer"
-            : "put the site into the lists or the group it was left out of");
+        "add a profile: settings, cold, or not approved; or take it out of the offer");
+  }
+
+  /** Several holes at one place are one: a site was left out of a list or a group. */
+  private static Problem problem(List<Hole> same) {
+    Cell first = same.get(0).first();
+    return FAULT
+        .at(
+            offered(first),
+            "at %s there is no answer to %d questions that rooms offer; the first is %s on %s"
+                .formatted(
+                    Wording.quoted(same.get(0).sites()),
+                    same.size(),
+                    same.get(0).question(),
+                    Wording.quoted(first.machine())))
+        .note(same.get(0).sites().get(0).at(), "the site")
+        .help("put the site into the lists or the group it was left out of");
   }
 
   private static Location offered(Cell cell) {

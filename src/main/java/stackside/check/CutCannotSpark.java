@@ -39,11 +39,11 @@ final class CutCannotSpark implements Rule {
     return FAULT
         .at(
             question.peak().at(),
-            "%s is a cutting mode, and %s cannot cut: sparks need about %s"
+            "%s is a cutting mode, and below about %s it cannot cut: it is described with %s"
                 .formatted(
                     Wording.quoted(question.mode()),
-                    question.peak().value(),
-                    SparkQuestion.SPARKS_FROM))
+                    SparkQuestion.SPARKS_FROM,
+                    question.peak().value()))
         .note(question.mode().current().at(), "where its kind of current stands")
         .help("see whether this is a peak voltage, and which kind of current it is");
   }

@@ -9,6 +9,7 @@ import stackside.derive.circuit.FailureSign;
 import stackside.derive.circuit.Mending;
 import stackside.derive.circuit.OutcomeClass;
 import stackside.model.Drill;
+import stackside.model.Kind;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -28,6 +29,9 @@ final class DrillMissesCause implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
+    if (analysis.unit().anyBroken(Kind.DRILL)) {
+      return List.of();
+    }
     Map<Drill, List<FailureSign>> missed = new LinkedHashMap<>();
     for (FailureSign sign : Consequences.of(analysis)) {
       boolean silentAndUnmended = sign.outcomeClass().silent() && sign.drills().isEmpty();

@@ -3,8 +3,6 @@ package stackside.check;
 import java.util.List;
 import stackside.derive.Analysis;
 import stackside.model.Electrode;
-import stackside.model.Fact;
-import stackside.model.Machine;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -24,21 +22,32 @@ final class ElectrodeDoesNotFit implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return ElectrodeDoubt.named(analysis.unit(), ElectrodeDoubt.OTHER_PLUG).stream()
-        .map(named -> problem(named.electrode(), named.profile().machine().value()))
-        .toList();
+    return ElectrodeDoubt.problems(
+        analysis.unit(),
+        ElectrodeDoubt.OTHER_PLUG,
+        ElectrodeDoesNotFit::single,
+        ElectrodeDoesNotFit::several);
   }
 
-  private static Problem problem(Fact<Electrode> electrode, Machine machine) {
+  private static Problem single(ElectrodeDoubt.Named named) {
+    Electrode electrode = named.electrode().value();
     return FAULT
-        .at(
-            electrode.at(),
-            "the plug of %s, '%s', goes into no neutral socket of %s"
-                .formatted(
-                    Wording.quoted(electrode.value()),
-                    electrode.value().plug().value(),
-                    Wording.quoted(machine)))
-        .note(electrode.value().plug().at(), "where the electrode's plug stands")
+        .at(named.electrode().at(), words(List.of(named), electrode))
+        .note(electrode.plug().at(), "where the electrode's plug stands")
         .help("name an electrode that fits, or add the adaptor to cables.yaml");
+  }
+
+  private static Problem several(List<ElectrodeDoubt.Named> named) {
+    Electrode electrode = named.get(0).electrode().value();
+    return FAULT
+        .at(electrode.plug().at(), words(named, electrode))
+        .note(named.get(0).electrode().at(), ElectrodeDoubt.count(named) + ", here first")
+        .help("correct the plug, name an electrode that fits, or add the adaptor to cables.yaml");
+  }
+
+  private static String words(List<ElectrodeDoubt.Named> named, Electrode electrode) {
+    return "the plug of %s, '%s', goes into no neutral socket of %s"
+        .formatted(
+            Wording.quoted(electrode), electrode.plug().value(), ElectrodeDoubt.machines(named));
   }
 }

@@ -1,7 +1,10 @@
 package stackside.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import stackside.derive.chain.Chains;
 import stackside.model.Electrode;
 import stackside.model.ElectrodeArea;
@@ -12,6 +15,7 @@ import stackside.model.Profile;
 import stackside.model.Settings;
 import stackside.model.SocketKind;
 import stackside.model.Unit;
+import stackside.source.Problem;
 
 /**
  * What is wrong first with the neutral electrode of a profile: one answer, so that one rule speaks.
@@ -59,4 +63,33 @@ enum ElectrodeDoubt {
 
   /** A neutral electrode where a profile names it. */
   record Named(Profile profile, Fact<Electrode> electrode) {}
+
+  /**
+   * One problem for each electrode that is doubted: where a profile names it, or, if several do, at
+   * the fact about the electrode that they all stumble over.
+   */
+  static List<Problem> problems(
+      Unit unit,
+      ElectrodeDoubt doubt,
+      Function<Named, Problem> single,
+      Function<List<Named>, Problem> several) {
+    return named(unit, doubt).stream()
+        .collect(
+            Collectors.groupingBy(
+                it -> it.electrode().value().id(), LinkedHashMap::new, Collectors.toList()))
+        .values()
+        .stream()
+        .map(same -> same.size() == 1 ? single.apply(same.get(0)) : several.apply(same))
+        .toList();
+  }
+
+  /** The machines of these profiles, in words. */
+  static String machines(List<Named> named) {
+    return Wording.quoted(named.stream().map(it -> it.profile().machine().value()).toList());
+  }
+
+  /** How many profiles name it, in words. */
+  static String count(List<Named> named) {
+    return named.size() + " profiles name it";
+  }
 }

@@ -1,11 +1,9 @@
 package stackside.check;
 
 import java.util.List;
-import java.util.Optional;
 import stackside.derive.Analysis;
-import stackside.model.Electrode;
-import stackside.model.Fact;
 import stackside.model.PatientGroup;
+import stackside.model.Unit;
 import stackside.quantity.Band;
 import stackside.quantity.Kilograms;
 import stackside.source.Fault;
@@ -27,31 +25,41 @@ final class ElectrodeNotForPatients implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return ElectrodeDoubt.named(analysis.unit(), ElectrodeDoubt.OTHER_PATIENTS).stream()
-        .flatMap(
-            named ->
-                problem(analysis.unit().patientsOf(named.profile()), named.electrode()).stream())
-        .toList();
+    Unit unit = analysis.unit();
+    return ElectrodeDoubt.problems(
+        unit,
+        ElectrodeDoubt.OTHER_PATIENTS,
+        named -> single(unit, named),
+        named -> several(unit, named));
   }
 
-  private static Optional<Problem> problem(List<PatientGroup> patients, Fact<Electrode> electrode) {
-    Fact<Band<Kilograms>> band = electrode.value().patients();
-    return patients.stream()
-        .filter(group -> !band.value().covers(group.weight().value()))
-        .findFirst()
-        .map(
-            group ->
-                FAULT
-                    .at(
-                        electrode.at(),
-                        "%s is for patients of %s, and the profile holds for %s, %s"
-                            .formatted(
-                                Wording.quoted(electrode.value()),
-                                band.value().text(),
-                                Wording.quoted(group),
-                                group.weight().value().text()))
-                    .note(band.at(), "where the electrode's patients stand")
-                    .help(
-                        "name an electrode for these patients, or say with 'patients' whom the profile is for"));
+  private static Problem single(Unit unit, ElectrodeDoubt.Named named) {
+    return FAULT
+        .at(named.electrode().at(), words(unit, named))
+        .note(named.electrode().value().patients().at(), "where the electrode's patients stand")
+        .help(
+            "name an electrode for these patients, or say under 'patients' whom the profile is for");
+  }
+
+  private static Problem several(Unit unit, List<ElectrodeDoubt.Named> named) {
+    return FAULT
+        .at(named.get(0).electrode().value().patients().at(), words(unit, named.get(0)))
+        .note(named.get(0).electrode().at(), ElectrodeDoubt.count(named) + ", here first")
+        .help("correct the weights, or name an electrode for these patients in the profiles");
+  }
+
+  private static String words(Unit unit, ElectrodeDoubt.Named named) {
+    Band<Kilograms> band = named.electrode().value().patients().value();
+    PatientGroup group =
+        unit.patientsOf(named.profile()).stream()
+            .filter(it -> !band.covers(it.weight().value()))
+            .findFirst()
+            .orElseThrow();
+    return "%s is for patients of %s, and the profile holds for %s, %s"
+        .formatted(
+            Wording.quoted(named.electrode().value()),
+            band.text(),
+            Wording.quoted(group),
+            group.weight().value().text());
   }
 }

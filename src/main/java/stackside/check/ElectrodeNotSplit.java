@@ -3,8 +3,6 @@ package stackside.check;
 import java.util.List;
 import stackside.derive.Analysis;
 import stackside.model.Electrode;
-import stackside.model.Fact;
-import stackside.model.Machine;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -27,18 +25,32 @@ final class ElectrodeNotSplit implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return ElectrodeDoubt.named(analysis.unit(), ElectrodeDoubt.IN_ONE_PIECE).stream()
-        .map(named -> problem(named.profile().machine().value(), named.electrode()))
-        .toList();
+    return ElectrodeDoubt.problems(
+        analysis.unit(),
+        ElectrodeDoubt.IN_ONE_PIECE,
+        ElectrodeNotSplit::single,
+        ElectrodeNotSplit::several);
   }
 
-  private static Problem problem(Machine machine, Fact<Electrode> electrode) {
+  private static Problem single(ElectrodeDoubt.Named named) {
     return FAULT
-        .at(
-            electrode.at(),
-            "%s is in one piece, and the contact-quality monitor of %s works only with a split one"
-                .formatted(Wording.quoted(electrode.value()), Wording.quoted(machine)))
-        .note(machine.monitor().at(), "where the machine's description names its monitor")
+        .at(named.electrode().at(), words(List.of(named), named.electrode().value()))
+        .note(
+            named.profile().machine().value().monitor().at(),
+            "where the machine's description names its monitor")
         .help("name a split one, or correct the machine's monitor");
+  }
+
+  private static Problem several(List<ElectrodeDoubt.Named> named) {
+    Electrode electrode = named.get(0).electrode().value();
+    return FAULT
+        .at(electrode.area().at(), words(named, electrode))
+        .note(named.get(0).electrode().at(), ElectrodeDoubt.count(named) + ", here first")
+        .help("correct what is mistyped, or name a split one in the profiles");
+  }
+
+  private static String words(List<ElectrodeDoubt.Named> named, Electrode electrode) {
+    return "%s is in one piece, and the contact-quality monitor of %s works only with a split one"
+        .formatted(Wording.quoted(electrode), ElectrodeDoubt.machines(named));
   }
 }

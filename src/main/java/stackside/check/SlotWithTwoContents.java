@@ -122,8 +122,8 @@ final class SlotWithTwoContents implements Rule {
     return FAULT
         .at(
             program.slot().at(),
-            "slot %d cannot hold this and what profile '%s' expects of it: %s"
-                .formatted(program.slot().value(), usual.id().slug(), Wording.list(differences)))
+            "profile '%s' expects slot %d with %s, and a slot holds one program"
+                .formatted(usual.id().slug(), program.slot().value(), Wording.list(differences)))
         .note(other.slot().at(), "the other profile")
         .help("give one of them a slot of its own, or make the two agree");
   }

@@ -39,11 +39,11 @@ final class SoftModeCanSpark implements Rule {
     return FAULT
         .at(
             question.peak().at(),
-            "%s is soft coagulation, and %s can spark: sparks need about %s"
+            "%s is a soft mode, and from about %s it can spark: it is described with %s"
                 .formatted(
                     Wording.quoted(question.mode()),
-                    question.peak().value(),
-                    SparkQuestion.SPARKS_FROM))
+                    SparkQuestion.SPARKS_FROM,
+                    question.peak().value()))
         .note(question.mode().current().at(), "where its kind of current stands")
         .help("see whether this is peak or peak to peak, and which kind of current it is");
   }

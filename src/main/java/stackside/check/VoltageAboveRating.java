@@ -1,5 +1,6 @@
 package stackside.check;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -53,9 +54,9 @@ final class VoltageAboveRating implements Rule {
       return FAULT
           .at(
               rated.at(),
-              "%s is rated for %s, and profiles put more on it: %s"
-                  .formatted(part, rated.value(), Wording.list(settings)))
-          .note(first.pedal().mode().at(), "the first of these settings")
+              "%s is rated for %s, and %d settings of profiles reach more, up to %s"
+                  .formatted(part, rated.value(), settings.size(), highest(same)))
+          .note(first.pedal().mode().at(), "the first is " + settings.get(0))
           .help("look at what is printed on the part, then correct its rating or the profiles");
     }
     Location at = first.pedal().level().map(Fact::at).orElse(first.pedal().mode().at());
@@ -67,6 +68,10 @@ final class VoltageAboveRating implements Rule {
         .note(first.peak().at(), "where the machine's description says so")
         .note(rated.at(), "where the rating stands")
         .help("name another level, mode, instrument or cable, or correct what is mistyped");
+  }
+
+  private static PeakVolts highest(List<VoltageCheck> same) {
+    return same.stream().map(it -> it.peak().value()).max(Comparator.naturalOrder()).orElseThrow();
   }
 
   private static String words(VoltageCheck check) {
