@@ -1,9 +1,9 @@
 package stackside.derive.difference;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import stackside.model.Fact;
 import stackside.model.Lesion;
 import stackside.model.Profile;
@@ -37,14 +37,24 @@ public record ProgramInUse(int slot, String shownAs, List<Profile> profiles) {
     return programs;
   }
 
-  /** Whether somebody who takes one for the other would use it for something else. */
+  /**
+   * Whether somebody who takes one for the other does what they meant: it is the same program of
+   * the same model, or both are approved for one and the same step of a lesion at a site.
+   */
   boolean means(ProgramInUse other) {
-    return purpose().equals(other.purpose());
+    return isSameAs(other) || !Collections.disjoint(purpose(), other.purpose());
   }
 
-  private TreeSet<List<ThingId>> purpose() {
-    TreeSet<List<ThingId>> purpose =
-        new TreeSet<>((one, other) -> one.toString().compareTo(other.toString()));
+  private boolean isSameAs(ProgramInUse other) {
+    return slot == other.slot && shownAs.equals(other.shownAs()) && model().equals(other.model());
+  }
+
+  private ThingId model() {
+    return profiles.get(0).machine().value().id();
+  }
+
+  private List<List<ThingId>> purpose() {
+    List<List<ThingId>> purpose = new ArrayList<>();
     for (Profile profile : profiles) {
       for (Fact<Lesion> lesion : profile.lesions()) {
         for (Site site : profile.allSites()) {

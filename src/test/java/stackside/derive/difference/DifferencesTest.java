@@ -123,6 +123,16 @@ final class DifferencesTest {
   }
 
   @Test
+  void theSameProgramForFewerLesionsMeansTheSame() {
+    Unit unit =
+        Edited.base(
+            TWIN_ROOM.replace(
+                "{lesions: [flat-small, flat-large, angiodysplasia], sites: [colon]}",
+                "{lesions: [flat-small, flat-large], sites: [rectum]}"));
+    assertThat(of(between(unit, 0, 2), Difference.ProgramMeansElse.class)).isEmpty();
+  }
+
+  @Test
   void aProgramNumberThatMeansSomethingElse() {
     Unit unit =
         Edited.base(
