@@ -36,6 +36,7 @@ public final class Cli {
         .addSubcommand(new CheckCommand(desk))
         .addSubcommand(new DraftCommand(desk))
         .addSubcommand(new ApproveCommand(desk))
+        .addSubcommand(new IssueCommand(desk))
         .addSubcommand(new ExplainCommand(desk))
         .addSubcommand(new StartCommand(desk))
         .setCaseInsensitiveEnumValuesAllowed(true)

@@ -1,0 +1,205 @@
+package stackside.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import stackside.derive.edition.CardEntry;
+import stackside.derive.edition.Decision;
+import stackside.derive.edition.Issue;
+import stackside.derive.edition.Register;
+import stackside.derive.signed.Fingerprint;
+import stackside.derive.signed.Ledger;
+import stackside.derive.signed.LedgerFaults;
+import stackside.publish.OutputFolder;
+import stackside.render.OutputFile;
+import stackside.render.site.OwnTemplates;
+import stackside.source.Location;
+import stackside.source.Problem;
+
+/** Publishes what may be published, card by card. */
+@Command(
+    name = "issue",
+    description = {
+      "Publishes what is right and signed; the rest stays at its last edition or comes down.",
+      "Prints which cards to print and which to take down."
+    })
+final class IssueCommand implements Callable<Integer> {
+  private final Desk desk;
+
+  @Mixin private Asked asked;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description =
+          "The site folder, with the register of earlier issues; '${DEFAULT-VALUE}' if none is named.")
+  private Path out = Path.of("site");
+
+  @Option(
+      names = "--templates",
+      paramLabel = "FOLDER",
+      description = "Templates of the unit's own, in place of those with the same names.")
+  private Optional<Path> templates = Optional.empty();
+
+  @Option(
+      names = "--first",
+      description = "Says that this unit never issued anything, so that there is no register.")
+  private boolean first;
+
+  IssueCommand(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() throws IOException, UsageException {
+    Path content = desk.contentFolder(asked);
+    OwnTemplates own = desk.templates(templates);
+    Path target = desk.outputFolder(out, content);
+    try (Progress progress = desk.progress();
+        OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
+      SortedMap<String, OutputFile> hanging = folder.files();
+      Register before = before(hanging);
+      progress.stage("reading and judging the content");
+      Judged judged = desk.judged(asked);
+      List<Problem> ledger = ledgerProblems(judged, before);
+      if (judged.analysis().isEmpty() || !ledger.isEmpty()) {
+        return ended(judged.with(ledger), List.of("nothing was issued"), Optional.empty());
+      }
+      progress.stage("making the pages and cards");
+      Issuing.Ready ready = Issuing.of(judged, before, hanging, desk.day(asked), own);
+      OutputFolder.Replaced replaced = folder.replace(ready.files());
+      List<String> told = new ArrayList<>(folder.notices());
+      told.addAll(told(ready, before));
+      Outcome.Written written =
+          new Outcome.Written(out, replaced.files(), replaced.changed(), out.resolve("index.html"));
+      int code = ended(judged.with(ready.problems()), told, Optional.of(written));
+      return allIssued(ready.issue()) ? code : ExitCode.CONTENT.number();
+    }
+  }
+
+  private Register before(SortedMap<String, OutputFile> hanging) throws UsageException {
+    if (first && hanging.isEmpty()) {
+      return Register.none();
+    }
+    if (first) {
+      throw new UsageException(
+          out + " holds an issue already; leave --first away, or name another folder with --out");
+    }
+    return RegisterFile.in(hanging, out);
+  }
+
+  /** A ledger that was touched vouches for nothing. */
+  private static List<Problem> ledgerProblems(Judged judged, Register before) {
+    Ledger ledger = judged.approvals().ledger();
+    Optional<Fingerprint> head = before.ledgerHead();
+    Stream<Problem> shortened =
+        head.filter(seal -> !ledger.reaches(seal)).stream()
+            .map(
+                seal ->
+                    LedgerFaults.SHORTENED
+                        .at(
+                            Location.startOf(Ledger.FILE),
+                            "the ledger had a line with the seal "
+                                + seal.shortText()
+                                + " at the last issue, and has it no more")
+                        .help("bring the ledger back from a copy"));
+    Stream<Problem> altered =
+        judged.problems().stream().filter(each -> LedgerFaults.all().contains(each.fault()));
+    return Stream.concat(shortened, altered).toList();
+  }
+
+  private int ended(Judged judged, List<String> told, Optional<Outcome.Written> written) {
+    Outcome outcome = Outcome.of("issue", desk.day(asked), judged).with(told);
+    return desk.close(asked, written.map(outcome::with).orElse(outcome));
+  }
+
+  private static boolean allIssued(Issue issue) {
+    return issue.decisions().stream()
+        .map(Decision::outcome)
+        .noneMatch(
+            outcome ->
+                outcome == Decision.Outcome.STAYS
+                    || outcome == Decision.Outcome.NOT_YET
+                    || outcome == Decision.Outcome.OUT_OF_USE);
+  }
+
+  /** The lists for whoever walks round with the laminates. */
+  private static List<String> told(Issuing.Ready ready, Register before) {
+    List<String> told = new ArrayList<>();
+    List<Decision> decisions = ready.issue().decisions();
+    list(told, "print these", decisions, Decision.Outcome.NEXT_EDITION, IssueCommand::printed);
+    List<Decision> replaced =
+        decisions.stream()
+            .filter(each -> each.outcome() == Decision.Outcome.NEXT_EDITION)
+            .filter(each -> before.card(each.name()).filter(CardEntry::current).isPresent())
+            .toList();
+    replaced.forEach(
+        each ->
+            told.add(
+                "take down: "
+                    + taken(before.card(each.name()).orElseThrow())
+                    + ", replaced: "
+                    + each.reason()));
+    list(
+        told,
+        "take down",
+        decisions,
+        Decision.Outcome.OUT_OF_USE,
+        each -> taken(each.entry().orElseThrow()) + ", out of use: " + each.reason());
+    list(
+        told,
+        "stays up",
+        decisions,
+        Decision.Outcome.STAYS,
+        each -> taken(each.entry().orElseThrow()) + ", not replaced: " + each.reason());
+    list(
+        told,
+        "not issued yet",
+        decisions,
+        Decision.Outcome.NOT_YET,
+        each -> each.name() + ": " + each.reason());
+    ready.lost().forEach(path -> told.add("the file " + path + " of an edition in use is lost"));
+    return told;
+  }
+
+  private interface Words {
+    String of(Decision decision);
+  }
+
+  private static void list(
+      List<String> told,
+      String heading,
+      List<Decision> decisions,
+      Decision.Outcome outcome,
+      Words words) {
+    decisions.stream()
+        .filter(each -> each.outcome() == outcome)
+        .forEach(each -> told.add(heading + ": " + words.of(each)));
+  }
+
+  private static String printed(Decision decision) {
+    CardEntry card = decision.entry().orElseThrow();
+    return card.title()
+        + ", edition "
+        + card.edition()
+        + ", "
+        + card.copies()
+        + (card.copies() == 1 ? " copy" : " copies")
+        + " of "
+        + card.path()
+        + ": "
+        + decision.reason();
+  }
+
+  private static String taken(CardEntry card) {
+    return card.title() + ", edition " + card.edition() + " of " + card.since();
+  }
+}
