@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import stackside.derive.Analysis;
 import stackside.derive.edition.Editions;
+import stackside.inspect.CardRules;
 import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
@@ -46,7 +47,9 @@ record Edition(Judged judged, List<OutputFile> files) {
     progress.stage("painting the cards");
     List<CardPlan> plans = CardPlanner.plans(publication);
     RenderedCards cards = CardRenderer.render(publication, plans);
-    Judged whole = judged.with(cards.problems());
+    progress.stage("reading the cards back");
+    Judged whole =
+        judged.with(cards.problems()).with(CardRules.judge(publication, plans, cards.printed()));
     progress.stage("writing the pages");
     Publication told =
         publication(whole, publication.analysis(), publication.editions(), publication.on());

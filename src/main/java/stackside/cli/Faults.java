@@ -5,15 +5,20 @@ import java.util.stream.Stream;
 import stackside.check.Catalogue;
 import stackside.check.Rule;
 import stackside.content.ReadingFaults;
+import stackside.inspect.CardRules;
 import stackside.source.Fault;
 
 /** Every kind of mistake that any stage can find. */
 final class Faults {
   private Faults() {}
 
-  /** Rules in the order of the catalogue, then faults of reading and of the ledger. */
+  /** Rules in the order of the catalogue, then those about cards, then faults of reading. */
   static List<Fault> all() {
-    return Stream.concat(Catalogue.rules().stream().map(Rule::fault), ReadingFaults.all().stream())
+    return Stream.of(
+            Catalogue.rules().stream().map(Rule::fault),
+            CardRules.faults().stream(),
+            ReadingFaults.all().stream())
+        .flatMap(each -> each)
         .toList();
   }
 }

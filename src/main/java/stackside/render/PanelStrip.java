@@ -1,7 +1,7 @@
 package stackside.render;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,7 +21,9 @@ import stackside.render.Shape.Weight;
 public final class PanelStrip {
 
   private static final double TALLEST_PLUG = 1.55;
-  private static final double WIDEST_PLUG = 2.6;
+  private static final double STEP = 1;
+  private static final int MOST_STEPS = 30;
+  private static final double WIDEST_PLUG = 2.4;
 
   private final List<Place> places;
   private final Pen pen;
@@ -50,7 +52,7 @@ public final class PanelStrip {
   }
 
   private double gap() {
-    return 0.4 * pen.text();
+    return 0.32 * pen.text();
   }
 
   private static PanelPlace at(Place place) {
@@ -68,21 +70,77 @@ public final class PanelStrip {
     return scale;
   }
 
-  /** As wide as each column needs to be for words beside its plugs, the rest shared out. */
+  /** Columns that make the strip lowest: equal at first, then the lower ones give way. */
   private List<Double> columns() {
     int count = places.stream().mapToInt(place -> at(place).column()).max().orElse(1);
-    double all = width - 2 * pad();
-    double[] needed = new double[count];
-    for (Place place : places) {
-      int column = at(place).column() - 1;
-      needed[column] = Math.max(needed[column], before(place) + widest(place) + gap());
+    List<Double> best = Collections.nCopies(count, (width - 2 * pad()) / count);
+    boolean better = true;
+    while (better) {
+      better = false;
+      for (List<Double> shifted : shifted(best)) {
+        if (height(shifted) < height(best) - 0.01) {
+          best = shifted;
+          better = true;
+        }
+      }
     }
-    double rest = (all - Arrays.stream(needed).sum()) / count;
-    List<Double> widths = new ArrayList<>();
-    for (double each : needed) {
-      widths.add(rest < 0 ? all / count : each + rest);
+    return best;
+  }
+
+  /** The same columns with one wider by some steps and another narrower. */
+  private static List<List<Double>> shifted(List<Double> columns) {
+    List<List<Double>> all = new ArrayList<>();
+    for (int steps = 1; steps <= MOST_STEPS; steps++) {
+      for (int wider = 0; wider < columns.size(); wider++) {
+        for (int narrower = 0; narrower < columns.size(); narrower++) {
+          List<Double> shifted = new ArrayList<>(columns);
+          shifted.set(wider, shifted.get(wider) + steps * STEP);
+          shifted.set(narrower, shifted.get(narrower) - steps * STEP);
+          all.add(shifted);
+        }
+      }
     }
-    return List.copyOf(widths);
+    return all;
+  }
+
+  /** How high the rows are together; beyond all measure where a word does not fit. */
+  private double height(List<Double> columns) {
+    double height = 0;
+    for (int row : rows()) {
+      height +=
+          places.stream()
+              .filter(place -> at(place).row() == row)
+              .mapToDouble(place -> height(place, columns.get(at(place).column() - 1)))
+              .max()
+              .orElse(0);
+    }
+    return height;
+  }
+
+  private double height(Place place, double column) {
+    double tall = Math.max(pen.pillHeight(), PlugOutline.of(place).height() * scale);
+    double besideRoom = column - before(place);
+    double belowRoom = column - 2 * gap();
+    if (widest(place) > Math.max(besideRoom, belowRoom)) {
+      return Double.MAX_VALUE / places.size() / 10;
+    }
+    return Math.max(
+        tall, Math.min(beside(place, besideRoom), tall + gap() + lines(place, belowRoom)));
+  }
+
+  /** Where words beside the plug end, or beyond all measure where they do not fit. */
+  private double beside(Place place, double room) {
+    return widest(place) > room
+        ? Double.MAX_VALUE
+        : (pen.pillHeight() - pen.capital()) / 2 + lines(place, room);
+  }
+
+  private double lines(Place place, double room) {
+    return words(new Pen(pen.text()), place, 0, 0, room) - pen.pitch() + pen.text();
+  }
+
+  private List<Integer> rows() {
+    return places.stream().map(place -> at(place).row()).distinct().sorted().toList();
   }
 
   private double left(Place place) {
@@ -99,7 +157,7 @@ public final class PanelStrip {
     double line = pen.thick();
     int frame = pen.here();
     double y = line + pad();
-    for (int row : places.stream().map(place -> at(place).row()).distinct().sorted().toList()) {
+    for (int row : rows()) {
       y = row(row, y) + pad();
     }
     Paint paint = Paint.both(pen.heavy(Ink.INK), Ink.PAPER);
@@ -129,15 +187,12 @@ public final class PanelStrip {
     plug.draw(pen, x + pill + gap() + wide / 2, top + tall / 2, scale, place.use());
     double after = left + before(place);
     double cell = columns.get(at(place).column() - 1);
-    double besideTop = top + (pen.pillHeight() - pen.capital()) / 2;
-    double beside = words(new Pen(pen.text()), place, after, besideTop, left + cell - after);
-    double belowTop = top + tall + gap();
-    double below = words(new Pen(pen.text()), place, x, belowTop, cell - 2 * gap());
-    boolean fits = widest(place) <= left + cell - after && beside <= below;
+    double room = left + cell - after;
+    double below = tall + gap() + lines(place, cell - 2 * gap());
     double end =
-        fits
-            ? words(pen, place, after, besideTop, left + cell - after)
-            : words(pen, place, x, belowTop, cell - 2 * gap());
+        beside(place, room) <= below
+            ? words(pen, place, after, top + (pen.pillHeight() - pen.capital()) / 2, room)
+            : words(pen, place, x, top + tall + gap(), cell - 2 * gap());
     return Math.max(top + tall, end - pen.pitch() + pen.text());
   }
 

@@ -39,7 +39,7 @@ public final class PedalMap {
   private Drawing draw(double top) {
     double gap = 0.8 * pen.text();
     int count = plan.pedals().size();
-    double pad = 0.6 * pen.text();
+    double pad = 0.45 * pen.text();
     double each = Math.min((width - 2 * pad - (count - 1) * gap) / count, 22 * pen.text());
     int plate = pen.here();
     double x = pad;
@@ -86,7 +86,7 @@ public final class PedalMap {
             width - line * 8,
             swatch() - line * 4,
             0.3 * pen.text(),
-            Paint.both(pen.line(Ink.INK), fill(place.colour()))));
+            Paint.both(pen.heavy(Ink.INK), fill(place.colour()))));
     words(pen, place, x, y, width);
   }
 
@@ -98,7 +98,7 @@ public final class PedalMap {
   private double words(Pen pen, Place place, double x, double top, double width) {
     double left = x + 0.4 * pen.text();
     double room = width - 0.8 * pen.text();
-    double y = top + swatch() + 0.65 * pen.text();
+    double y = top + swatch() + 0.5 * pen.text();
     y =
         pen.block(
             left, y, room, place.side() + ": " + place.colour().spoken(), Weight.REGULAR, Ink.INK);

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stackside.content.ReadingFaults;
 import stackside.derive.signed.LedgerFaults;
+import stackside.inspect.CardRules;
 import stackside.source.Fault;
 import stackside.source.Problem;
 
@@ -126,7 +127,8 @@ final class CatalogueTest {
         Stream.of(
                 ids().stream(),
                 ReadingFaults.all().stream().map(Fault::id),
-                LedgerFaults.all().stream().map(Fault::id))
+                LedgerFaults.all().stream().map(Fault::id),
+                CardRules.faults().stream().map(Fault::id))
             .flatMap(each -> each)
             .collect(Collectors.toSet());
     try (Stream<Path> pages = Files.list(PAGES)) {

@@ -24,7 +24,7 @@ final class BandPiece implements Piece {
   static BandPiece makeSafe(Block.MakeSafe block, Setting setting) {
     double width = Setting.WIDTH - 10;
     return new BandPiece(
-        block.lines().stream().map(line -> setting.far(line, width)).toList(), 1.6, 0.4, "H2");
+        block.lines().stream().map(line -> setting.far(line, width)).toList(), 1.6, 0.1, "H2");
   }
 
   /** The marks stand one behind the other. */

@@ -37,22 +37,28 @@ public final class CardRenderer {
   public static RenderedCards render(Publication publication, List<CardPlan> plans) {
     CardRenderer renderer = new CardRenderer(publication);
     List<OutputFile> files = new ArrayList<>();
+    List<OutputFile> printed = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     for (CardPlan plan : plans) {
-      files.add(renderer.card(plan, problems));
+      List<Problem> found = new ArrayList<>();
+      OutputFile file = renderer.card(plan, found);
+      files.add(file);
+      if (found.isEmpty()) {
+        printed.add(file);
+      }
+      problems.addAll(found);
     }
-    return new RenderedCards(files, problems.stream().distinct().sorted().toList());
+    return new RenderedCards(files, printed, problems.stream().distinct().sorted().toList());
   }
 
-  private OutputFile card(CardPlan plan, List<Problem> problems) {
+  private OutputFile card(CardPlan plan, List<Problem> found) {
     Typeface typeface = Typeface.forDocument(plan.name());
     Setting setting = new Setting(typeface, letters, scale);
     CardPage page = new CardPage(plan, setting);
-    List<Problem> found = new ArrayList<>(page.problems());
+    found.addAll(page.problems());
     if (page.overflow() > 0) {
       found.add(Overflow.of(plan, page));
     }
-    problems.addAll(found);
     CardDocument document = document(plan, typeface);
     byte[] bytes =
         found.isEmpty()

@@ -4,13 +4,18 @@ import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.ArrayList;
 import java.util.List;
 import stackside.render.plan.Block;
+import stackside.render.plan.TypeScale;
 import stackside.source.Problem;
 
 /** Edition, approval and review in the smallest type, with the address of the code. */
 final class FooterPiece implements Piece {
 
+  /** Lines that an issued edition needs, kept free on a draft too. */
+  private static final int LINES = 3;
+
   private final Paragraph words;
   private final Paragraph caption;
+  private final double least;
 
   FooterPiece(Block.Footer block, Block.Code code, Setting setting, double width) {
     Run[] runs =
@@ -18,6 +23,7 @@ final class FooterPiece implements Piece {
             .map(line -> Run.regular(line, setting.scale().small()))
             .toArray(Run[]::new);
     words = setting.paragraph(width, runs);
+    least = LINES * setting.scale().small() * TypeScale.PITCH * Typeface.MILLIMETRES_PER_POINT;
     caption =
         setting.paragraph(
             width,
@@ -27,7 +33,7 @@ final class FooterPiece implements Piece {
 
   @Override
   public double height() {
-    return words.height() + caption.height();
+    return Math.max(words.height(), least) + caption.height();
   }
 
   @Override
@@ -35,7 +41,7 @@ final class FooterPiece implements Piece {
     canvas.in(Canvas.element(document, "P"), () -> words.paint(canvas, Setting.LEFT, y));
     canvas.in(
         Canvas.element(document, "P"),
-        () -> caption.paint(canvas, Setting.LEFT, y + words.height()));
+        () -> caption.paint(canvas, Setting.LEFT, y + height() - caption.height()));
   }
 
   @Override

@@ -11,7 +11,7 @@ import stackside.source.Problem;
 final class IdentityPiece implements Piece {
 
   private static final double PLATE_PAD = 3;
-  private static final double GAP = 6;
+  private static final double GAP = 4;
 
   private final Paragraph room;
   private final Paragraph asset;
@@ -23,9 +23,14 @@ final class IdentityPiece implements Piece {
     double left = Setting.WIDTH - asset.widest() - 2 * PLATE_PAD - GAP;
     Phrase both =
         new Phrase(block.room().words() + ", " + block.machine().words(), block.room().at());
-    room = setting.far(new Phrase(both.words().replace(' ', '\u00a0'), both.at()), left);
+    room = setting.far(onOneLine(both), left);
     warning = setting.near(block.warning(), Setting.WIDTH);
-    title = setting.heading(block.title(), Setting.WIDTH - warning.widest() - GAP);
+    title = setting.heading(onOneLine(block.title()), Setting.WIDTH - warning.widest() - GAP);
+  }
+
+  /** The place and size of all that follows depend on it. */
+  private static Phrase onOneLine(Phrase phrase) {
+    return new Phrase(phrase.words().replace(' ', '\u00a0'), phrase.at());
   }
 
   @Override

@@ -5,12 +5,16 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import stackside.derive.coverage.Cell;
+import stackside.derive.edition.Editions;
 import stackside.model.Asset;
 import stackside.model.AssetStatus;
 import stackside.model.CardPart;
 import stackside.model.Fact;
+import stackside.model.Profile;
 import stackside.model.Room;
+import stackside.model.Thing;
 import stackside.render.Publication;
 
 /**
@@ -67,7 +71,9 @@ public final class CardPlanner {
     List<Block> body = body(room, asset, face, part);
     String fingerprint = Fingerprint.of(body);
     List<Block> blocks = new ArrayList<>(body);
-    blocks.add(words.footer(room, asset, face, part, fingerprint));
+    Editions.Edition edition =
+        publication.editions().of(CardPlan.nameOf(room, asset, face, part), publication.on());
+    blocks.add(words.footer(room, things(room, asset, face, part), edition, fingerprint));
     blocks.add(words.code(room, address));
     return new CardPlan(room, asset, face, part, code, address, fingerprint, blocks);
   }
@@ -101,6 +107,20 @@ public final class CardPlanner {
   private boolean answersHere(Room room, Asset asset, Optional<CardPart> part) {
     return rows.of(cells(room, asset, part)).stream()
         .anyMatch(row -> !(row.answer() instanceof AnswerRow.Elsewhere));
+  }
+
+  /** Everything signed that stands on a card. */
+  private List<Thing> things(Room room, Asset asset, Face face, Optional<CardPart> part) {
+    Stream<? extends Thing> own =
+        switch (face) {
+          case SETTINGS -> cells(room, asset, part).stream().flatMap(CardPlanner::profiles);
+          case SET_UP -> words.instructions(asset).stream();
+        };
+    return Stream.<Thing>concat(Stream.of(asset.machine().value(), room), own).distinct().toList();
+  }
+
+  private static Stream<Profile> profiles(Cell cell) {
+    return Stream.concat(cell.cover().preferred().stream(), cell.cover().alternatives().stream());
   }
 
   private List<Cell> cells(Room room, Asset asset, Optional<CardPart> part) {

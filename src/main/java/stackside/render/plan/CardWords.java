@@ -15,8 +15,10 @@ import stackside.model.Drill;
 import stackside.model.Fact;
 import stackside.model.Machine;
 import stackside.model.Room;
+import stackside.model.Thing;
 import stackside.model.Unit;
 import stackside.render.Dates;
+import stackside.render.Numbers;
 import stackside.render.Publication;
 import stackside.source.Location;
 
@@ -26,12 +28,17 @@ final class CardWords {
   /** How many drills stand on a card where the content does not say which. */
   private static final int DRILLS = 2;
 
+  /** Where the number of a copy is written by hand, before it is laminated. */
+  private static final String BLANK = Numbers.BOUND + "____" + Numbers.BOUND;
+
   private final Publication publication;
   private final Unit unit;
+  private final ApprovalWords approval;
 
   CardWords(Publication publication) {
     this.publication = publication;
     this.unit = publication.unit();
+    this.approval = new ApprovalWords(publication);
   }
 
   Block identity(Room room, Asset asset, Face face, Optional<CardPart> part) {
@@ -78,8 +85,7 @@ final class CardWords {
 
   Block setUp(Room room, Asset asset) {
     List<StepLine> lines = new ArrayList<>();
-    unit.checklistsFor(machine(asset)).stream()
-        .filter(list -> list.kind().value() == ChecklistKind.SET_UP)
+    setUpLists(asset).stream()
         .map(Checklist::steps)
         .flatMap(List::stream)
         .forEach(
@@ -94,10 +100,19 @@ final class CardWords {
   }
 
   List<Block> drills(Room room, Asset asset) {
+    return shown(asset).stream().map(drill -> drill(drill, room, machine(asset))).toList();
+  }
+
+  private List<Checklist> setUpLists(Asset asset) {
+    return unit.checklistsFor(machine(asset)).stream()
+        .filter(list -> list.kind().value() == ChecklistKind.SET_UP)
+        .toList();
+  }
+
+  private List<Drill> shown(Asset asset) {
     List<Drill> all = unit.drillsFor(machine(asset));
     List<Drill> chosen = all.stream().filter(CardWords::onCard).toList();
-    List<Drill> shown = chosen.isEmpty() ? all.stream().limit(DRILLS).toList() : chosen;
-    return shown.stream().map(drill -> drill(drill, room, machine(asset))).toList();
+    return chosen.isEmpty() ? all.stream().limit(DRILLS).toList() : chosen;
   }
 
   private static boolean onCard(Drill drill) {
@@ -168,19 +183,27 @@ final class CardWords {
     return room.location().value().contacts();
   }
 
-  Block footer(Room room, Asset asset, Face face, Optional<CardPart> part, String fingerprint) {
-    Editions.Edition edition =
-        publication.editions().of(CardPlan.nameOf(room, asset, face, part), publication.on());
+  /** The footer; the words after the location follow from the edition and its signatures. */
+  Block footer(Room room, List<? extends Thing> things, Editions.Edition edition, String print) {
     List<String> lines = new ArrayList<>();
     lines.add(room.location().value().title() + ".");
     lines.add(
         publication.draft()
-            ? "Draft " + edition.words() + " of " + Dates.day(publication.on()) + ". Not approved."
-            : "Edition " + edition.words() + ", issued " + Dates.day(edition.since()) + ".");
-    edition.review().ifPresent(day -> lines.add("Approved. Review by " + Dates.day(day) + "."));
-    lines.add("Copies: " + room.copies().value() + ". Destroy older editions.");
-    lines.add("Fingerprint " + fingerprint + ".");
+            ? "Draft " + edition.words() + " of " + Dates.day(publication.on()) + "."
+            : "Edition " + edition.words() + " of " + Dates.day(edition.since()) + ".");
+    lines.addAll(approval.of(things, edition));
+    lines.add("Copy" + BLANK + "of" + Numbers.BOUND + room.copies().value() + ".");
+    lines.add("Destroy older editions.");
+    lines.add("Fingerprint" + Numbers.BOUND + print + ".");
     return new Block.Footer(lines.stream().map(line -> new Phrase(line, room.at())).toList());
+  }
+
+  /** What stands on the set-up face, besides the machine and the room. */
+  List<Thing> instructions(Asset asset) {
+    List<Thing> things = new ArrayList<>();
+    things.addAll(setUpLists(asset));
+    things.addAll(shown(asset));
+    return things;
   }
 
   Block code(Room room, String address) {

@@ -18,7 +18,8 @@ public record StepLine(int number, Part part, Phrase action, Optional<Phrase> se
     END
   }
 
-  Stream<Phrase> phrases() {
+  /** What to do, then what to see. */
+  public Stream<Phrase> phrases() {
     return Stream.concat(Stream.of(action), see.stream());
   }
 }

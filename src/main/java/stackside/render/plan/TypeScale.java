@@ -47,7 +47,7 @@ public record TypeScale(double near, double far, double heading, double numeral,
     double numeral =
         points(ViewingAngle.PREFERRED.height(distance.near().value().value()) / letters.capital());
     return new TypeScale(
-        near, largest, Math.min(largest, tenth(near * 1.25)), Math.max(near, numeral), FLOOR);
+        near, largest, Math.min(largest, tenth(near * 1.15)), Math.max(near, numeral), FLOOR);
   }
 
   private static double points(double em) {

@@ -1,0 +1,146 @@
+package stackside.inspect;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stackside.derive.coverage.Cell;
+import stackside.model.PedalSetting;
+import stackside.model.PedalUse;
+import stackside.model.Profile;
+import stackside.model.Settings;
+import stackside.render.Numbers;
+import stackside.render.plan.Face;
+import stackside.source.Fault;
+import stackside.source.Problem;
+import stackside.source.Severity;
+
+/** Compares the printed rows with the approved answers, value by value. */
+final class RowNotAsApproved implements CardRule {
+
+  private static final Fault FAULT =
+      new Fault(
+          "row-not-as-approved",
+          Severity.ERROR,
+          "a row on a card is not byte for byte what was approved");
+
+  @Override
+  public Fault fault() {
+    return FAULT;
+  }
+
+  @Override
+  public List<Problem> problems(InspectedCard card) {
+    if (card.plan().face() != Face.SETTINGS) {
+      return List.of();
+    }
+    List<TableRow> rows = TableRow.of(card.seen());
+    List<Problem> problems = new ArrayList<>();
+    for (Profile profile : profiles(card)) {
+      List<String> approved = approved(profile);
+      if (rows.stream().noneMatch(row -> row.values().equals(approved))) {
+        problems.add(
+            FAULT.at(
+                profile.at(),
+                card.name()
+                    + " has no row '"
+                    + String.join(" | ", approved)
+                    + "' for '"
+                    + profile.title()
+                    + "'"));
+      }
+    }
+    return problems;
+  }
+
+  /** The one preferred answer and the alternatives to each question of this card. */
+  private static List<Profile> profiles(InspectedCard card) {
+    return card
+        .publication()
+        .analysis()
+        .coverage()
+        .of(card.plan().room(), card.plan().asset())
+        .stream()
+        .filter(
+            cell ->
+                card.plan().part().map(part -> part.holds(cell.lesion(), cell.site())).orElse(true))
+        .map(Cell::cover)
+        .flatMap(cover -> Stream.concat(cover.answer().stream(), cover.alternatives().stream()))
+        .distinct()
+        .toList();
+  }
+
+  /** The values as the content has them, put together here and not by the planner. */
+  private static List<String> approved(Profile profile) {
+    return profile
+        .settings()
+        .map(RowNotAsApproved::values)
+        .orElseGet(() -> List.of(words(profile)));
+  }
+
+  private static String words(Profile profile) {
+    String cold = profile.cold().map(how -> "Cold. " + printed(how.value())).orElse("");
+    String not =
+        profile
+            .notApproved()
+            .map(instead -> "Not approved. " + stopped(printed(instead.value())))
+            .orElse("");
+    String ask =
+        profile.notApproved().isEmpty()
+            ? ""
+            : profile
+                .ask()
+                .map(
+                    role ->
+                        " Ask: " + role.value().title().toLowerCase(java.util.Locale.ROOT) + ".")
+                .orElse("");
+    return cold + not + ask;
+  }
+
+  private static String stopped(String words) {
+    return words.endsWith(".") ? words : words + ".";
+  }
+
+  private static List<String> values(Settings settings) {
+    String program =
+        settings
+            .program()
+            .map(each -> each.slot().value() + " " + printed(each.shownAs().value()))
+            .orElse("By hand");
+    String argon = settings.argonFlow().map(flow -> " argon " + flow.value().text()).orElse("");
+    return List.of(
+        program,
+        settings.socket().value().label().value(),
+        printed(settings.instrument().value().title()) + argon,
+        pedal(settings.yellow()),
+        pedal(settings.blue()));
+  }
+
+  private static String pedal(PedalUse use) {
+    return use.setting().map(RowNotAsApproved::pedal).orElse("Unassigned");
+  }
+
+  private static String pedal(PedalSetting setting) {
+    Optional<String> level =
+        setting
+            .level()
+            .map(
+                each ->
+                    setting
+                            .mode()
+                            .value()
+                            .level()
+                            .map(scale -> scale.name().value() + " ")
+                            .orElse("")
+                        + each.value());
+    Optional<String> limit = setting.limit().map(each -> each.value().text());
+    return Stream.of(Optional.of(setting.mode().value().title()), level, limit)
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String printed(String words) {
+    return InspectedCard.spaced(Numbers.bind(words));
+  }
+}
