@@ -44,7 +44,7 @@ final class CheckOutOfOrder implements Rule {
       message = "check " + number + " cannot come after itself";
     } else {
       message =
-          "check %d must come after check %d, and stands before it"
+          "check %s must come after check %s, and stands before it"
               .formatted(number, first.value());
     }
     return FAULT.at(first.at(), message).help("checks are counted from 1, in the order written");

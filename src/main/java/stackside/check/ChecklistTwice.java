@@ -47,7 +47,7 @@ final class ChecklistTwice implements Rule {
             "%s has two %s checklists, '%s' and '%s'"
                 .formatted(
                     Wording.quoted(machine),
-                    list.kind().value().spoken(),
+                    list.kind().value().word(),
                     before.id().slug(),
                     list.id().slug()))
         .note(before.kind().at(), "the other one")

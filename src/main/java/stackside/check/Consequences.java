@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stackside.derive.Analysis;
 import stackside.derive.circuit.FailureSign;
+import stackside.derive.circuit.OutcomeClass;
 import stackside.model.Evidence;
 import stackside.model.Profile;
 import stackside.model.Settings;
@@ -35,6 +36,18 @@ final class Consequences {
             .map(it -> ElectrodeDoubt.of(unit, profile, it.value()) == ElectrodeDoubt.NONE)
             .orElse(true);
     return plate && profile.settings().map(Settings::belongTogether).orElse(false);
+  }
+
+  /** What a fault that passes unnoticed does, as the end of a sentence. */
+  static String words(OutcomeClass outcome) {
+    return switch (outcome) {
+      case UNINTENDED_INSTRUMENT_LIVE -> "an instrument that nobody uses is live";
+      case SILENT_OTHER_SETTING -> "the instrument gets another current";
+      case SILENT_CROWDED_RETURN -> "the current leaves through too little skin";
+      case SILENT_NO_CURRENT -> "the instrument gets no current";
+      case NOTICEABLE, BLOCKED_WITH_ALARM, RIGHT ->
+          throw new IllegalArgumentException(outcome.word() + " does not pass unnoticed");
+    };
   }
 
   /** Whether a sign is held for silent only because nobody has described it. */

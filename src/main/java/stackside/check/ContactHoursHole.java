@@ -1,6 +1,7 @@
 package stackside.check;
 
 import java.time.DayOfWeek;
+import java.time.LocalTime;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
@@ -83,11 +84,9 @@ final class ContactHoursHole implements Rule {
 
   private static String time(int minute) {
     DayOfWeek day = DayOfWeek.of(minute / DAY + 1);
-    return "%s%s %02d:%02d"
-        .formatted(
-            day.name().charAt(0),
-            day.name().substring(1).toLowerCase(Locale.ROOT),
-            minute % DAY / 60,
-            minute % 60);
+    return day.name().charAt(0)
+        + day.name().substring(1).toLowerCase(Locale.ROOT)
+        + " "
+        + LocalTime.ofSecondOfDay(minute % DAY * 60L);
   }
 }

@@ -127,7 +127,7 @@ final class CoverageGap implements Rule {
     return FAULT
         .at(
             offered(first),
-            "at %s there is no answer to %d questions that rooms offer; the first is %s on %s"
+            "at %s there is no answer to %s questions that rooms offer; the first is %s on %s"
                 .formatted(
                     Wording.quoted(same.get(0).sites()),
                     same.size(),

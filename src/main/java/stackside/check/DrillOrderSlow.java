@@ -32,13 +32,13 @@ final class DrillOrderSlow implements Rule {
     return FAULT
         .at(
             order.drill().name().at(),
-            "from %d counted causes, the checks of %s find it after %.0f s on average; in the order %s, after %.0f s"
+            "from %s counted causes, the checks of %s find it after %s s on average; in the order %s, after %s s"
                 .formatted(
                     order.counted(),
                     Wording.quoted(order.drill()),
-                    order.written(),
+                    Math.round(order.written()),
                     Wording.list(order.order().stream().map(String::valueOf).toList()),
-                    order.best()))
+                    Math.round(order.best())))
         .help("move the checks, or say with 'after' which must come first");
   }
 }

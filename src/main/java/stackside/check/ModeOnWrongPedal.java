@@ -78,13 +78,13 @@ final class ModeOnWrongPedal implements Rule {
     return FAULT
         .at(
             setting.mode().at(),
-            "%s is worked by the %s pedal, and the %s pedal of %s is for %s"
+            "%s is for the pedal for %s, and the %s pedal of %s is for %s"
                 .formatted(
                     Wording.quoted(mode),
-                    mode.pedal().value().spoken(),
+                    Wording.doing(mode.pedal().value()),
                     colour.word(),
                     Wording.quoted(footSwitch),
-                    pedal.does().value().spoken()))
+                    Wording.doing(pedal.does().value())))
         .note(mode.pedal().at(), "where the machine's description says which pedal")
         .help("move the setting to the other pedal, or name another mode");
   }

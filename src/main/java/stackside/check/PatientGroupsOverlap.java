@@ -31,7 +31,7 @@ final class PatientGroupsOverlap implements Rule {
     return FAULT
         .at(
             pair.upper().band().at(),
-            "weight %s overlaps with %s, %s"
+            "weight %s overlaps with %s, which holds %s"
                 .formatted(
                     pair.upper().band().value().text(),
                     Wording.quoted(pair.lower().thing()),

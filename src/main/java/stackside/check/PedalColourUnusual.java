@@ -55,7 +55,7 @@ final class PedalColourUnusual implements Rule {
                 .formatted(
                     pedal.colour().value().word(),
                     Wording.quoted(footSwitch),
-                    pedal.does().value().spoken()))
+                    Wording.doing(pedal.does().value())))
         .help("look at the foot switch itself; if it is so, nothing needs to change");
   }
 }

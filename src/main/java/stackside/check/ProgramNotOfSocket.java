@@ -62,7 +62,7 @@ final class ProgramNotOfSocket implements Rule {
     return FAULT
         .at(
             slot.at(),
-            "the profile names program %d in socket %s, and a plug in %s brings up program %d"
+            "the profile names program %s in socket %s, and a plug in %s brings up program %s"
                 .formatted(
                     slot.value(), Wording.quoted(socket), Wording.quoted(other), slot.value()))
         .note(

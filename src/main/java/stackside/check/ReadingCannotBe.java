@@ -44,7 +44,7 @@ final class ReadingCannotBe implements Rule {
                             .map(Fact::at)
                             .or(() -> setting.level().map(Fact::at))
                             .orElse(setting.mode().at()),
-                        "slot %d was read with %s%s%s, which cannot be set like that"
+                        "slot %s was read with %s%s%s, which cannot be set like that"
                             .formatted(
                                 reading.slot().value(),
                                 Wording.quoted(setting.mode().value()),

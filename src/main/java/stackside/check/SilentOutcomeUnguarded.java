@@ -70,7 +70,7 @@ final class SilentOutcomeUnguarded implements Rule {
                         Wording.quoted(signs.stream().map(FailureSign::machine).toList())))
             .note(
                 worst.outcomes().get(0).profile().at(),
-                "with this profile, for one: " + worst.outcomeClass().spoken());
+                "with this profile, for one, " + Consequences.words(worst.outcomeClass()));
     for (FailureSign sign : signs) {
       if (Consequences.undescribed(sign)) {
         problem =

@@ -55,7 +55,7 @@ final class SilentOutcomeUnmended implements Rule {
                     Wording.quoted(signs.stream().map(FailureSign::machine).toList())))
         .note(
             worst.outcomes().get(0).profile().at(),
-            "with this profile, for one: " + worst.outcomeClass().spoken())
+            "with this profile, for one, " + Consequences.words(worst.outcomeClass()))
         .help("add a check that mends it to this drill");
   }
 }

@@ -32,7 +32,7 @@ final class SizeClassesOverlap implements Rule {
     return FAULT
         .at(
             pair.upper().band().at(),
-            "size %s overlaps with %s, %s"
+            "size %s overlaps with %s, which holds %s"
                 .formatted(
                     pair.upper().band().value().text(),
                     Wording.quoted(pair.lower().thing()),

@@ -122,7 +122,7 @@ final class SlotWithTwoContents implements Rule {
     return FAULT
         .at(
             program.slot().at(),
-            "profile '%s' expects slot %d with %s, and a slot holds one program"
+            "profile '%s' expects slot %s with %s, and a slot holds one program"
                 .formatted(usual.id().slug(), program.slot().value(), Wording.list(differences)))
         .note(other.slot().at(), "the other profile")
         .help("give one of them a slot of its own, or make the two agree");

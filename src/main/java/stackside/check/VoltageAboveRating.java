@@ -54,7 +54,7 @@ final class VoltageAboveRating implements Rule {
       return FAULT
           .at(
               rated.at(),
-              "%s is rated for %s, and %d settings of profiles reach more, up to %s"
+              "%s is rated for %s, and %s settings of profiles reach more, up to %s"
                   .formatted(part, rated.value(), settings.size(), highest(same)))
           .note(first.pedal().mode().at(), "the first is " + settings.get(0))
           .help("look at what is printed on the part, then correct its rating or the profiles");

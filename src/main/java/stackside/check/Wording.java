@@ -7,6 +7,7 @@ import stackside.model.Fact;
 import stackside.model.Level;
 import stackside.model.LevelScale;
 import stackside.model.Mode;
+import stackside.model.PedalAction;
 import stackside.model.Thing;
 
 /** Puts names into sentences, so that all rules speak alike. */
@@ -55,6 +56,14 @@ final class Wording {
     return scale.names().isEmpty()
         ? scale.from().orElseThrow().value() + " to " + scale.to().orElseThrow().value()
         : list(scale.names().stream().map(Fact::value).toList());
+  }
+
+  /** What a pedal is for. */
+  static String doing(PedalAction action) {
+    return switch (action) {
+      case CUT -> "cutting";
+      case COAGULATION -> "coagulation";
+    };
   }
 
   /** The first letter small, for the middle of a sentence. */

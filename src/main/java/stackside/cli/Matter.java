@@ -6,15 +6,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stackside.derive.output.Measured;
 import stackside.derive.program.Mismatch;
 import stackside.derive.program.ProgramCheck;
+import stackside.derive.program.SlotReading;
 import stackside.derive.signed.Approvals;
 import stackside.derive.signed.SignedFacts;
 import stackside.derive.standing.OutputCheckStanding;
 import stackside.derive.standing.SignatureStanding;
 import stackside.derive.standing.Standing;
+import stackside.model.OutputCheck;
+import stackside.model.ServiceEvent;
 import stackside.model.ThingId;
 import stackside.model.Unit;
+import stackside.quantity.Watts;
 
 /**
  * One thing that does not stand as it should on a day: not signed, out of date, not read back, not
@@ -94,14 +99,38 @@ record Matter(ThingId about, String words, List<String> details) {
       case NEVER_READ -> Optional.of(new Matter(asset, slot + " was never read back"));
       case NO_LONGER_COUNTS ->
           Optional.of(
-              new Matter(asset, slot + " was not read back since the machine was last changed"));
-      case DIFFERS ->
-          Optional.of(
               new Matter(
                   asset,
-                  slot + " does not hold what is approved as " + check.profile().id().slug(),
-                  check.mismatches().stream().map(Matter::words).toList()));
+                  slot
+                      + " was not read back since "
+                      + check
+                          .reading()
+                          .flatMap(SlotReading::endedBy)
+                          .map(Matter::words)
+                          .orElse("the machine was changed")));
+      case DIFFERS ->
+          Optional.of(
+              check
+                  .swappedWith()
+                  .map(other -> swapped(asset, check.program().slot().value(), other))
+                  .orElseGet(
+                      () ->
+                          new Matter(
+                              asset,
+                              slot + " does not hold what is approved",
+                              check.mismatches().stream().map(Matter::words).toList())));
     };
+  }
+
+  private static Matter swapped(ThingId asset, int slot, int other) {
+    return new Matter(
+        asset,
+        "slots %s and %s are swapped: each holds what is approved for the other"
+            .formatted(Math.min(slot, other), Math.max(slot, other)));
+  }
+
+  private static String words(ServiceEvent event) {
+    return "the %s of %s".formatted(event.event().value().spoken(), event.date().value());
   }
 
   private static String words(Mismatch mismatch) {
@@ -120,7 +149,10 @@ record Matter(ThingId about, String words, List<String> details) {
           case CHECKED -> Optional.empty();
           case NEVER_CHECKED -> Optional.of(mode + " was never measured");
           case NO_LONGER_COUNTS ->
-              Optional.of(mode + " was not measured since the machine was last changed");
+              Optional.of(
+                  mode
+                      + " was not measured since "
+                      + check.endedBy().map(Matter::words).orElse("the machine was changed"));
           case OUT_OF_TOLERANCE -> Optional.of(mode + " was measured out of tolerance");
           case OVERDUE ->
               Optional.of(
@@ -128,7 +160,34 @@ record Matter(ThingId about, String words, List<String> details) {
                       + " is overdue for measuring"
                       + check.dueBy().map(d -> " since " + d).orElse(""));
         };
-    return words.map(each -> new Matter(check.asset().id(), each));
+    List<String> details = check.last().stream().flatMap(each -> words(each).stream()).toList();
+    return words.map(each -> new Matter(check.asset().id(), each, details));
+  }
+
+  private static Optional<String> words(Measured measured) {
+    String side =
+        switch (measured.verdict()) {
+          case TOO_LOW -> "too low";
+          case TOO_HIGH -> "too high";
+          case WITHIN, TOO_SMALL_TO_JUDGE, NOT_PUBLISHED -> "";
+        };
+    OutputCheck check = measured.check();
+    return side.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "%s: %s at %s on %s (%s), expected from %s to %s"
+                .formatted(
+                    side,
+                    check.watts().value(),
+                    check.load().value(),
+                    check.date().value(),
+                    check.method().value(),
+                    rounded(measured.tolerated().from()),
+                    rounded(measured.tolerated().to())));
+  }
+
+  private static Watts rounded(Watts power) {
+    return new Watts(Math.rint(power.value() * 10) / 10);
   }
 
   /** Matters in the same words are told together. */
@@ -151,6 +210,7 @@ record Matter(ThingId about, String words, List<String> details) {
         matters.stream()
             .flatMap(
                 matter ->
-                    matter.details().stream().map(line -> "  " + matter.about() + ": " + line)));
+                    matter.details().stream().map(line -> "  " + matter.about() + ": " + line))
+            .distinct());
   }
 }
