@@ -37,6 +37,7 @@ public final class Cli {
         .addSubcommand(new DraftCommand(desk))
         .addSubcommand(new ApproveCommand(desk))
         .addSubcommand(new IssueCommand(desk))
+        .addSubcommand(new WithdrawCommand(desk))
         .addSubcommand(new ExplainCommand(desk))
         .addSubcommand(new StartCommand(desk))
         .setCaseInsensitiveEnumValuesAllowed(true)

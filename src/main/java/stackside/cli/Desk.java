@@ -16,11 +16,16 @@ record Desk(Console console, Surroundings surroundings) {
 
   /** The content folder that was asked for. */
   Path contentFolder(Asked asked) throws UsageException {
-    Path folder = path(asked.content());
+    return contentFolder(asked.content());
+  }
+
+  /** The content folder of this name. */
+  Path contentFolder(Path given) throws UsageException {
+    Path folder = path(given);
     if (!Files.isDirectory(folder)) {
       throw new UsageException(
           "there is no folder '"
-              + asked.content()
+              + given
               + "'; name the folder with the unit's content, or begin one with 'stackside start'");
     }
     return folder;

@@ -116,8 +116,14 @@ final class IssueCommand implements Callable<Integer> {
     return Stream.concat(shortened, altered).toList();
   }
 
+  /** The lists are results for a person, and notices in the one document for a program. */
   private int ended(Judged judged, List<String> told, Optional<Outcome.Written> written) {
-    Outcome outcome = Outcome.of("issue", desk.day(asked), judged).with(told);
+    Outcome outcome = Outcome.of("issue", desk.day(asked), judged);
+    if (asked.format() == Format.JSON) {
+      outcome = outcome.with(told);
+    } else {
+      told.forEach(line -> desk.console().result(Printable.of(line).text()));
+    }
     return desk.close(asked, written.map(outcome::with).orElse(outcome));
   }
 

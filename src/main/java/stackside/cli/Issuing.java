@@ -55,7 +55,7 @@ final class Issuing {
     judged
         .matters()
         .forEach(
-            matter -> put(unsettled, matter.about(), matter.about() + " is " + matter.words()));
+            matter -> put(unsettled, matter.about(), matter.about() + ": " + matter.words()));
   }
 
   private void sort(Problem problem, Optional<ThingId> about) {
@@ -135,6 +135,7 @@ final class Issuing {
         plan.name(),
         plan.code(),
         plan.room().title() + ", " + plan.asset().title() + ": " + plan.title(),
+        plan.asset().id().slug(),
         plan.path(),
         plan.room().copies().value(),
         plan.fingerprint(),

@@ -17,6 +17,7 @@ public record Candidate(
     String name,
     String code,
     String title,
+    String asset,
     String path,
     int copies,
     String fingerprint,

@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param name room, asset, face and part in lower case with hyphens
  * @param code what the address printed on the card ends in
  * @param title what people call it: room, asset, face
+ * @param asset the number of its generator
  * @param path the PDF in the site folder
  * @param copies how many laminated copies hang
  * @param edition whole, from 1
@@ -21,6 +22,7 @@ public record CardEntry(
     String name,
     String code,
     String title,
+    String asset,
     String path,
     int copies,
     int edition,
@@ -46,6 +48,7 @@ public record CardEntry(
         name,
         code,
         title,
+        asset,
         path,
         copies,
         edition,

@@ -69,6 +69,7 @@ public record Issue(Register before, LocalDate on, List<Decision> decisions) {
             now.name(),
             now.code(),
             now.title(),
+            now.asset(),
             now.path(),
             now.copies(),
             last.map(CardEntry::edition).orElse(0) + 1,

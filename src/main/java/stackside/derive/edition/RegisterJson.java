@@ -53,6 +53,7 @@ final class RegisterJson {
     members.put("name", Json.text(card.name()));
     members.put("code", Json.text(card.code()));
     members.put("title", Json.text(card.title()));
+    members.put("asset", Json.text(card.asset()));
     members.put("path", Json.text(card.path()));
     members.put("copies", Json.number(card.copies()));
     members.put("edition", Json.number(card.edition()));
@@ -133,6 +134,7 @@ final class RegisterJson {
         text(members, "name"),
         text(members, "code"),
         text(members, "title"),
+        text(members, "asset"),
         text(members, "path"),
         number(members, "copies"),
         number(members, "edition"),

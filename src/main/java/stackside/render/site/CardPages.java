@@ -18,8 +18,11 @@ final class CardPages implements Pages {
 
   @Override
   public Stream<Page> of(Site site) {
-    return Stream.concat(
-        Stream.of(register(site)), site.cards().stream().map(plan -> page(plan, site)));
+    return Stream.of(
+            Stream.of(register(site)),
+            site.cards().stream().map(plan -> page(plan, site)),
+            RegisterPages.of(site))
+        .flatMap(pages -> pages);
   }
 
   private static String path(CardPlan plan) {
@@ -44,7 +47,8 @@ final class CardPages implements Pages {
         here.frame(here.say("menu.cards")),
         "plain",
         Optional.of(Line.of(here.say("cards.lead"))),
-        List.of(
+        RegisterPages.withRegister(
+            here,
             here.section(
                 "cards",
                 rows.isEmpty()

@@ -53,4 +53,13 @@ public final class SiteRenderer {
     files.sort(Comparator.comparing(OutputFile::path));
     return List.copyOf(files);
   }
+
+  /** Only the pages that say which cards are in use, for a site that stands otherwise. */
+  public static List<OutputFile> renderCardPages(
+      Publication publication, List<CardPlan> cards, OwnTemplates own) {
+    Templates templates = new Templates(own);
+    Words words = Words.parse(templates.text("words/en-GB.txt"));
+    Site site = new Site(publication, cards, words);
+    return new CardPages().of(site).map(templates::fill).toList();
+  }
 }
