@@ -27,7 +27,7 @@ final class IdentityIncomplete implements CardRule {
   public List<Problem> problems(InspectedCard card) {
     String text = card.seen().text();
     List<Problem> problems = new ArrayList<>();
-    Stream.concat(always(card), card.publication().draft() ? draft() : issued(card))
+    Stream.concat(always(card), card.publication().draft() ? draft() : issued())
         .map(InspectedCard::spaced)
         .filter(words -> !text.contains(words))
         .forEach(
@@ -65,7 +65,7 @@ final class IdentityIncomplete implements CardRule {
     return Stream.of("DRAFT", "Not approved");
   }
 
-  private static Stream<String> issued(InspectedCard card) {
+  private static Stream<String> issued() {
     return Stream.of("Edition ", "Approved ", "Review by ");
   }
 }

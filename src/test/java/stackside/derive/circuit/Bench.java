@@ -447,7 +447,7 @@ final class Bench {
         List.of(),
         profiles,
         List.of(asset),
-        programReadings(machine, asset),
+        programReadings(asset),
         events,
         List.of(),
         List.of(room),
@@ -607,12 +607,12 @@ final class Bench {
     if (pedal.equals("none")) {
       return new Unassigned(AT);
     }
-    String[] parts = pedal.split("-");
+    List<String> parts = List.of(pedal.split("-", 3));
     return new PedalSetting(
         AT,
-        fact(modeNamed(parts[0])),
-        Optional.of(fact(new Level(parts[1]))),
-        Optional.of(fact(new Watts(Double.parseDouble(parts[2])))));
+        fact(modeNamed(parts.get(0))),
+        Optional.of(fact(new Level(parts.get(1)))),
+        Optional.of(fact(new Watts(Double.parseDouble(parts.get(2))))));
   }
 
   private static Mode modeNamed(String name) {
@@ -622,7 +622,7 @@ final class Bench {
         .orElseThrow();
   }
 
-  private List<ProgramReading> programReadings(Machine machine, Asset asset) {
+  private List<ProgramReading> programReadings(Asset asset) {
     List<ProgramReading> rows = new ArrayList<>();
     for (Reading reading : readings) {
       row(asset, reading, PedalColour.YELLOW, reading.yellow()).ifPresent(rows::add);
