@@ -22,6 +22,7 @@ final class Contents {
           "paths",
           "glossary",
           "cards",
+          "changes",
           "standing",
           "problems",
           "rules",

@@ -26,6 +26,7 @@ public final class SiteRenderer {
           new DifferencePages(),
           new GlossaryPage(),
           new StandingPage(),
+          new ChangesPage(),
           new CardPages(),
           new SearchPage(),
           new ReadingPages(),

@@ -85,16 +85,28 @@ final class Browser implements AutoCloseable {
   }
 
   /** The violations that axe-core finds on the page, each in one line. */
-  @SuppressWarnings("unchecked")
   List<String> violations() {
+    return violations(
+        "{runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],"
+            + " rules: {'color-contrast-enhanced': {enabled: true}}, resultTypes: ['violations']}");
+  }
+
+  /** The same for contrast alone, which is all that another colour scheme can change. */
+  List<String> violationsOfContrast() {
+    return violations(
+        "{runOnly: {type: 'rule', values: ['color-contrast', 'color-contrast-enhanced']},"
+            + " resultTypes: ['violations']}");
+  }
+
+  @SuppressWarnings("unchecked")
+  private List<String> violations(String options) {
     driver.executeScript(axe());
     return (List<String>)
         driver.executeAsyncScript(
             "const done = arguments[arguments.length - 1];"
-                + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa',"
-                + " 'wcag22aa', 'best-practice'], rules: {'color-contrast-enhanced':"
-                + " {enabled: true}}})"
-                + ".then(found => done(found.violations.map(each => each.id + ': '"
+                + "axe.run(document, "
+                + options
+                + ").then(found => done(found.violations.map(each => each.id + ': '"
                 + " + each.nodes.map(node => node.html).join(' | '))));");
   }
 

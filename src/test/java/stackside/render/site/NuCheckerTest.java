@@ -1,0 +1,47 @@
+package stackside.render.site;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Every page of the demonstration through the Nu HTML Checker, run as a process of its own. The CI
+ * run puts it into {@code target/tools}; elsewhere the test is skipped without it.
+ */
+final class NuCheckerTest {
+  private static final Path CHECKER = Path.of("target/tools/vnu.jar");
+
+  @Test
+  void noPageHasAnError(@TempDir Path temporary) throws IOException, InterruptedException {
+    if (!"true".equals(System.getenv("CI"))) {
+      assumeTrue(Files.exists(CHECKER), "no checker in target/tools");
+    }
+    Path folder = Browser.write(temporary, DemonstrationSite.pages());
+    Path report = temporary.resolve("report.txt");
+    Process checker =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xss4m",
+                "-jar",
+                CHECKER.toAbsolutePath().toString(),
+                "--errors-only",
+                "--skip-non-html",
+                // It takes no file on the disk for 'self'; the browser test holds the policy.
+                "--filterpattern",
+                "(?s).*Content Security Policy \\(meta tag\\).*blocked by.*",
+                folder.toString())
+            .redirectErrorStream(true)
+            .redirectOutput(report.toFile())
+            .start();
+    assertThat(checker.waitFor()).as(Files.readString(report, StandardCharsets.UTF_8)).isZero();
+    assertThat(List.of(Files.readString(report, StandardCharsets.UTF_8).split("\n", -1)))
+        .allSatisfy(line -> assertThat(line).isBlank());
+  }
+}
