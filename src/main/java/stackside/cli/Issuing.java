@@ -54,8 +54,7 @@ final class Issuing {
         .forEach(problem -> sort(problem, subjects.at(problem.at())));
     judged
         .matters()
-        .forEach(
-            matter -> put(unsettled, matter.about(), matter.about() + ": " + matter.words()));
+        .forEach(matter -> put(unsettled, matter.about(), matter.about() + ": " + matter.words()));
   }
 
   private void sort(Problem problem, Optional<ThingId> about) {

@@ -22,12 +22,9 @@ final class RegisterPages {
 
   private RegisterPages() {}
 
-  /** None before the first issue. */
+  /** What changed, and a page for each card that the content no longer makes. */
   static Stream<Page> of(Site site) {
     Register register = site.publication().editions().register();
-    if (register.entries().isEmpty()) {
-      return Stream.empty();
-    }
     Set<String> made = site.cards().stream().map(CardPlan::name).collect(Collectors.toSet());
     return Stream.concat(
         Stream.of(changes(site, register)),
@@ -116,6 +113,9 @@ final class RegisterPages {
     List<Section> sections = new ArrayList<>();
     for (int i = register.entries().size() - 1; i >= 0; i--) {
       sections.add(section(register.entries().get(i), here));
+    }
+    if (sections.isEmpty()) {
+      sections.add(here.section("changes", new Part.Say(Line.of(here.say("changes.none")))));
     }
     return new PlainPage(
         here.frame(here.say("register.changes"), here.page(here.say("menu.cards"), "cards.html")),

@@ -26,7 +26,6 @@ public final class SiteRenderer {
           new DifferencePages(),
           new GlossaryPage(),
           new StandingPage(),
-          new ChangesPage(),
           new CardPages(),
           new SearchPage(),
           new ReadingPages(),
