@@ -34,14 +34,16 @@ final class PublishedPointImpossible implements Rule {
     List<Problem> found = new ArrayList<>();
     for (Machine machine : analysis.unit().machines()) {
       for (Mode mode : machine.modes()) {
-        mode.published().forEach(published -> check(machine, mode, published, found));
+        mode.published().stream()
+            .flatMap(published -> check(machine, mode, published).stream().limit(1))
+            .forEach(found::add);
       }
     }
     return found;
   }
 
-  private static void check(
-      Machine machine, Mode mode, PublishedOutput published, List<Problem> found) {
+  private static List<Problem> check(Machine machine, Mode mode, PublishedOutput published) {
+    List<Problem> found = new ArrayList<>();
     Optional<Fact<OutputPoint>> before = Optional.empty();
     for (Fact<OutputPoint> point : published.points()) {
       fault(machine, published, before, point.value())
@@ -50,6 +52,7 @@ final class PublishedPointImpossible implements Rule {
           .ifPresent(found::add);
       before = Optional.of(point);
     }
+    return found;
   }
 
   private static Optional<String> fault(
