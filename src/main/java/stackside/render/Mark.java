@@ -20,7 +20,7 @@ public enum Mark {
   DIAMOND,
   /** Something else becomes live. */
   FULL_DIAMOND,
-  /** It can be noticed, without an alarm. */
+  /** It can be noticed, without an alarm; not yet signed. */
   RING,
   /** The machine says so and gives nothing. */
   BARRED_SQUARE;

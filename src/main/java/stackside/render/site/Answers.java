@@ -3,6 +3,7 @@ package stackside.render.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stackside.derive.standing.SignatureStanding;
 import stackside.model.Answer;
 import stackside.model.Cold;
 import stackside.model.NotApproved;
@@ -57,14 +58,32 @@ final class Answers {
     return words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
   }
 
-  /** The word of an answer with its shape. */
+  /**
+   * The word of an answer with its shape. What nobody has signed, or what has changed since, is not
+   * called approved.
+   */
   static Line status(Profile profile, Here here) {
     Answer answer = profile.answer();
     if (answer instanceof NotApproved) {
       return Here.status(Mark.SQUARE, here.say("answer.not-approved"));
     }
-    String words = answer instanceof Cold ? "answer.cold" : "answer.settings";
-    return Here.status(Mark.DISC, here.say(words));
+    SignatureStanding.State state = state(profile, here);
+    String kind = answer instanceof Cold ? "answer.cold." : "answer.settings.";
+    boolean signed =
+        switch (state) {
+          case SIGNED, REVIEW_OVERDUE -> true;
+          case UNSIGNED, CHANGED_SINCE -> false;
+        };
+    return Here.status(signed ? Mark.DISC : Mark.RING, here.say(kind + state.word()));
+  }
+
+  /** A unit that asks for no signatures approves by writing. */
+  private static SignatureStanding.State state(Profile profile, Here here) {
+    return here.site()
+        .standing()
+        .signaturesOf(profile.id())
+        .map(SignatureStanding::state)
+        .orElse(SignatureStanding.State.SIGNED);
   }
 
   /** An answer in one line, for tables. */
@@ -118,7 +137,23 @@ final class Answers {
       facts.add(fact(here, "instead", Line.of(Numbers.bind(not.instead().value()))));
       not.ask().ifPresent(role -> facts.add(fact(here, "ask", here.link(role.value()))));
     }
+    here.site()
+        .standing()
+        .signaturesOf(profile.id())
+        .ifPresent(standing -> signatures(facts, standing, here));
     return new Facts(facts);
+  }
+
+  private static void signatures(List<Fact> facts, SignatureStanding standing, Here here) {
+    if (!standing.missing().isEmpty()) {
+      facts.add(
+          new Fact(
+              here.say("column.missing"),
+              standing.missing().stream().map(each -> here.link(each.role().value())).toList()));
+    }
+    standing
+        .reviewBy()
+        .ifPresent(day -> facts.add(fact(here, "review-by", Line.of(Here.date(day)))));
   }
 
   private static void settings(List<Fact> facts, Settings settings, Here here) {

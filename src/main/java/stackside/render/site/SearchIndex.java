@@ -124,7 +124,7 @@ final class SearchIndex {
     words.add(Answers.sites(profile));
     profile.allSites().forEach(where -> words.add(where.title()));
     if (profile.answer() instanceof Cold cold) {
-      words.add(here.say("answer.cold") + " " + cold.how().value());
+      words.add(here.say("answer.cold.signed") + " " + cold.how().value());
     } else if (profile.answer() instanceof NotApproved not) {
       words.add(here.say("answer.not-approved") + " " + not.instead().value());
     }

@@ -44,7 +44,7 @@ public final class SiteRenderer {
   public static List<OutputFile> render(
       Publication publication, List<CardPlan> cards, OwnTemplates own) {
     Templates templates = new Templates(own);
-    Words words = Words.parse(templates.text("words/en-GB.txt"));
+    Words words = templates.words(publication.unit().details().language().value());
     Site site = new Site(publication, cards, words);
     List<OutputFile> files = new ArrayList<>();
     ALL.stream().flatMap(pages -> pages.of(site)).map(templates::fill).forEach(files::add);
@@ -58,7 +58,7 @@ public final class SiteRenderer {
   public static List<OutputFile> renderCardPages(
       Publication publication, List<CardPlan> cards, OwnTemplates own) {
     Templates templates = new Templates(own);
-    Words words = Words.parse(templates.text("words/en-GB.txt"));
+    Words words = templates.words(publication.unit().details().language().value());
     Site site = new Site(publication, cards, words);
     return new CardPages().of(site).map(templates::fill).toList();
   }

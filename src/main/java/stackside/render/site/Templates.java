@@ -14,6 +14,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Optional;
 import stackside.render.OutputFile;
 
 /**
@@ -22,6 +23,7 @@ import stackside.render.OutputFile;
  */
 final class Templates {
   private static final String FOLDER = "/templates/";
+  private static final String ENGLISH = "words/en-GB.txt";
 
   private final OwnTemplates own;
   private final Configuration configuration;
@@ -63,11 +65,22 @@ final class Templates {
 
   /** The text of a file in the folder of templates that is no template, the unit's own first. */
   String text(String name) {
+    return ownText(name)
+        .orElseGet(() -> new String(resource(FOLDER + name), StandardCharsets.UTF_8));
+  }
+
+  private Optional<String> ownText(String name) {
     return own.templates().stream()
         .filter(each -> each.name().equals(name))
         .map(OwnTemplates.Template::text)
-        .findFirst()
-        .orElseGet(() -> new String(resource(FOLDER + name), StandardCharsets.UTF_8));
+        .findFirst();
+  }
+
+  /** The words of a language; English where there is no message file for it. */
+  Words words(String language) {
+    String name = "words/" + language + ".txt";
+    boolean known = ownText(name).isPresent() || Templates.class.getResource(FOLDER + name) != null;
+    return Words.parse(text(known ? name : ENGLISH));
   }
 
   static byte[] resource(String name) {

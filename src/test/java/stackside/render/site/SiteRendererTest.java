@@ -51,6 +51,20 @@ final class SiteRendererTest {
   }
 
   @Test
+  void aMessageFileOfTheUnitsLanguageIsTaken() {
+    Publication publication = DemonstrationSite.publication(Units.demonstration(), Marking.DRAFT);
+    String english = new Templates(OwnTemplates.none()).text("words/en-GB.txt");
+    OwnTemplates own =
+        new OwnTemplates(
+            List.of(
+                new OwnTemplates.Template(
+                    "words/en-GB.txt",
+                    english.replace("menu.start = Start", "menu.start = Home"))));
+    assertThat(text(SiteRenderer.render(publication, List.of(), own), "rooms.html"))
+        .contains(">Home</a>");
+  }
+
+  @Test
   void aMisspeltNameInATemplateStopsTheRun() {
     Publication publication = DemonstrationSite.publication(Units.demonstration(), Marking.DRAFT);
     OwnTemplates own =

@@ -20,44 +20,60 @@ import stackside.render.OutputFile;
 /** Every page of the demonstration: links, anchors, headings, ids, marks, and no way out. */
 final class SiteStructureTest {
   private static final Map<String, Document> PAGES = new HashMap<>();
-  private static final Set<String> PATHS = new TreeSet<>();
 
   @BeforeAll
   static void readPages() {
-    for (OutputFile file : DemonstrationSite.files()) {
-      PATHS.add(file.path());
+    PAGES.putAll(pages(DemonstrationSite.files()));
+    assertThat(PAGES).hasSizeGreaterThan(200);
+  }
+
+  private static Map<String, Document> pages(List<OutputFile> files) {
+    Map<String, Document> pages = new HashMap<>();
+    for (OutputFile file : files) {
       if (file.path().endsWith(".html")) {
-        PAGES.put(file.path(), Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8), ""));
+        pages.put(file.path(), Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8), ""));
       }
     }
-    assertThat(PAGES).hasSizeGreaterThan(200);
+    return pages;
   }
 
   @Test
   void everyLinkLeadsToAFileAndEveryAnchorIsThere() {
+    assertThat(brokenLinks(DemonstrationSite.files())).isEmpty();
+  }
+
+  /** The links of pages to files or anchors that are not there. */
+  static List<String> brokenLinks(List<OutputFile> files) {
+    Map<String, Document> pages = pages(files);
+    Set<String> paths = new TreeSet<>();
+    files.forEach(file -> paths.add(file.path()));
     List<String> broken = new ArrayList<>();
-    PAGES.forEach(
+    pages.forEach(
         (path, page) ->
             page.select("a[href], link[href], script[src], img[src]")
-                .forEach(element -> check(path, target(element), broken)));
-    assertThat(broken).isEmpty();
+                .forEach(
+                    element -> {
+                      if (!leadsSomewhere(path, target(element), pages, paths)) {
+                        broken.add(path + " -> " + target(element));
+                      }
+                    }));
+    return broken;
   }
 
   private static String target(Element element) {
     return element.hasAttr("href") ? element.attr("href") : element.attr("src");
   }
 
-  private static void check(String from, String href, List<String> broken) {
+  private static boolean leadsSomewhere(
+      String from, String href, Map<String, Document> pages, Set<String> paths) {
     if (href.startsWith("https:") || href.equals("data:,")) {
-      return;
+      return true;
     }
     String[] parts = href.split("#", 2);
     String to = parts[0].isEmpty() ? from : resolve(from, parts[0]);
-    Document page = PAGES.get(to);
+    Document page = pages.get(to);
     boolean anchored = parts.length < 2 || page == null || page.getElementById(parts[1]) != null;
-    if (!PATHS.contains(to) || !anchored) {
-      broken.add(from + " -> " + href);
-    }
+    return paths.contains(to) && anchored;
   }
 
   private static String resolve(String from, String href) {
