@@ -20,7 +20,7 @@ public final class CardRules {
 
   private static final List<CardRule> WORDS =
       List.of(
-          new CapitalsInARow(),
+          new CapitalsInRow(),
           new NumberBadlyWritten(),
           new BannedTokenOnCard(),
           new StepWithoutVerb(),
@@ -88,10 +88,11 @@ public final class CardRules {
     files.forEach(file -> seen.put(file.path(), Inspection.of(file)));
     List<Problem> problems = new ArrayList<>();
     for (CardPlan plan : plans) {
-      Inspection own = seen.get(plan.path());
-      if (own != null) {
-        InspectedCard card = new InspectedCard(publication, plan, own, fellows(plan, plans, seen));
-        rules().forEach(rule -> problems.addAll(rule.problems(card)));
+      Inspection own = seen.getOrDefault(plan.path(), Inspection.nothing(plan.path()));
+      InspectedCard card = new InspectedCard(publication, plan, own, fellows(plan, plans, seen));
+      WORDS.forEach(rule -> problems.addAll(rule.problems(card)));
+      if (seen.containsKey(plan.path())) {
+        PAGES.forEach(rule -> problems.addAll(rule.problems(card)));
       }
     }
     return problems.stream().distinct().sorted().toList();

@@ -32,6 +32,12 @@ public record Inspection(
     structure = List.copyOf(structure);
   }
 
+  /** What is seen of a card that could not be printed. */
+  static Inspection nothing(String path) {
+    return new Inspection(
+        path, 0, 0, 0, List.of(), List.of(), List.of(), List.of(), Optional.empty());
+  }
+
   /** Reads a card. */
   public static Inspection of(OutputFile file) {
     return PdfReader.read(file);

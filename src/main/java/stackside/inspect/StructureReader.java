@@ -10,6 +10,7 @@ import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedContentReference;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 
@@ -57,6 +58,8 @@ final class StructureReader {
     for (Object kid : element.getKids()) {
       if (kid instanceof Integer number) {
         numbers.add(number);
+      } else if (kid instanceof PDMarkedContentReference reference) {
+        numbers.add(reference.getMCID());
       }
     }
     return numbers;

@@ -21,8 +21,8 @@ import stackside.render.Shape.Weight;
 public final class PanelStrip {
 
   private static final double TALLEST_PLUG = 1.55;
-  private static final double STEP = 1;
-  private static final int MOST_STEPS = 30;
+  private static final double STEP = 2;
+  private static final int MOST_STEPS = 12;
   private static final double WIDEST_PLUG = 2.4;
 
   private final List<Place> places;

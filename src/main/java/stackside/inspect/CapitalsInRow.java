@@ -7,11 +7,11 @@ import stackside.source.Problem;
 import stackside.source.Severity;
 
 /** Finds long runs of capitals, which are slower to read than mixed case. */
-final class CapitalsInARow implements CardRule {
+final class CapitalsInRow implements CardRule {
 
   private static final Fault FAULT =
       new Fault(
-          "capitals-in-a-row", Severity.ERROR, "more than three words in a row stand in capitals");
+          "capitals-in-row", Severity.ERROR, "more than three words in a row stand in capitals");
 
   @Override
   public Fault fault() {

@@ -1,0 +1,37 @@
+package stackside.inspect;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import org.junit.jupiter.api.Test;
+
+final class ColourOutOfPlaceTest {
+
+  private static final String CARD = "room-1-eq-1-settings";
+
+  private final EditedUnit unit = EditedUnit.untouched();
+
+  @Test
+  void untouchedCard_isQuiet() {
+    assertThat(new ColourOutOfPlace().problems(unit.card(CARD))).isEmpty();
+  }
+
+  @Test
+  void yellowOutsideTheDrawings_isFound() {
+    Inspection seen =
+        Inspection.of(
+            Overpaint.with(
+                unit.file(CARD), Overpaint.fill(20, 225, 10, 5, new Color(0xff, 0xd4, 0x00))));
+    assertThat(new ColourOutOfPlace().problems(unit.card(CARD, seen))).isNotEmpty();
+  }
+
+  @Test
+  void redWords_areFound() {
+    Inspection seen =
+        Inspection.of(
+            Overpaint.with(
+                unit.file(CARD),
+                Overpaint.words(20, 230, "red", 14.6, new Color(0x9b, 0x24, 0x23))));
+    assertThat(new ColourOutOfPlace().problems(unit.card(CARD, seen))).isNotEmpty();
+  }
+}

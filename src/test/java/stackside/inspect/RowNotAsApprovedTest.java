@@ -1,0 +1,49 @@
+package stackside.inspect;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+final class RowNotAsApprovedTest {
+
+  private static final String CARD = "room-1-eq-1-settings";
+
+  private final EditedUnit unit = EditedUnit.untouched();
+
+  @Test
+  void untouchedCard_isQuiet() {
+    assertThat(new RowNotAsApproved().problems(unit.card(CARD))).isEmpty();
+  }
+
+  @Test
+  void anotherLimit_isFoundAtTheProfile() {
+    EditedUnit approved =
+        EditedUnit.after(
+            """
+            === profiles/alder.yaml
+            -      yellow: {mode: pulsed-cut, level: 2, limit: 80 W}
+            +      yellow: {mode: pulsed-cut, level: 2, limit: 75 W}
+            """);
+    Inspection seen = Inspection.of(unit.file(CARD));
+    assertThat(new RowNotAsApproved().problems(approved.card(CARD, seen)))
+        .singleElement()
+        .satisfies(
+            problem -> {
+              assertThat(problem.at().file()).isEqualTo("profiles/alder.yaml");
+              assertThat(problem.message()).contains("75 W");
+            });
+  }
+
+  @Test
+  void anotherColdAnswer_isFound() {
+    EditedUnit approved =
+        EditedUnit.after(
+            """
+            === profiles/alder.yaml
+            -    cold: Cold snare.
+            +    cold: Cold forceps.
+            """);
+    Inspection seen = Inspection.of(unit.file(CARD));
+    assertThat(new RowNotAsApproved().problems(approved.card(CARD, seen))).hasSize(1);
+  }
+}
