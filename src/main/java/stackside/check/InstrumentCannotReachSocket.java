@@ -35,7 +35,7 @@ final class InstrumentCannotReachSocket implements Rule {
   @Override
   public List<Problem> problems(Analysis analysis) {
     Unit unit = analysis.unit();
-    if (unit.anyBroken(Kind.CABLE)) {
+    if (unit.anyBroken(Kind.CABLE) || unit.anyBroken(Kind.ROOM)) {
       return List.of();
     }
     Chains chains = new Chains(unit.cables());

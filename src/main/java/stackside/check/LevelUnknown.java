@@ -8,6 +8,7 @@ import stackside.model.Fact;
 import stackside.model.Level;
 import stackside.model.LevelScale;
 import stackside.model.Mode;
+import stackside.model.PublishedOutput;
 import stackside.model.Unit;
 import stackside.source.Fault;
 import stackside.source.Problem;
@@ -28,45 +29,52 @@ final class LevelUnknown implements Rule {
   @Override
   public List<Problem> problems(Analysis analysis) {
     Unit unit = analysis.unit();
-    Stream<Problem> inProfiles =
+    List<MisfitSettings.Misfit> misfits =
         unit.profiles().stream()
             .flatMap(profile -> profile.pedalSettings().stream())
-            .flatMap(setting -> check(setting.mode().value(), setting.level()));
+            .flatMap(setting -> misfit(setting.mode().value(), setting.level()).stream())
+            .toList();
     Stream<Problem> inModes =
         unit.machines().stream()
             .flatMap(machine -> machine.modes().stream())
-            .flatMap(LevelUnknown::inDescription);
-    return Stream.concat(inProfiles, inModes).toList();
+            .flatMap(mode -> inDescription(mode).limit(1));
+    return Stream.concat(new MisfitSettings(FAULT, misfits).problems(unit).stream(), inModes)
+        .toList();
   }
 
   private static Stream<Problem> inDescription(Mode mode) {
-    Stream<Problem> inTables =
+    Stream<Optional<Fact<Level>>> inTables =
         Stream.of(mode.peakVoltage(), mode.crestFactor(), mode.currentLimit(), mode.ratedPower())
             .flatMap(Optional::stream)
             .flatMap(table -> table.each().entrySet().stream())
-            .flatMap(
-                entry ->
-                    check(mode, Optional.of(new Fact<>(entry.getKey(), entry.getValue().at()))));
-    Stream<Problem> inPublished =
-        mode.published().stream().flatMap(published -> check(mode, published.level()));
-    return Stream.concat(inTables, inPublished);
+            .map(entry -> Optional.of(new Fact<>(entry.getKey(), entry.getValue().at())));
+    Stream<Optional<Fact<Level>>> inPublished =
+        mode.published().stream().map(PublishedOutput::level);
+    return Stream.concat(inTables, inPublished)
+        .flatMap(level -> misfit(mode, level).stream())
+        .map(MisfitSettings.Misfit::problem);
   }
 
-  private static Stream<Problem> check(Mode mode, Optional<Fact<Level>> level) {
-    return level.stream()
-        .flatMap(
-            fact ->
-                mode.level().stream()
-                    .filter(scale -> !scale.levels().contains(fact.value()))
-                    .map(scale -> problem(mode, scale, fact)));
+  private static Optional<MisfitSettings.Misfit> misfit(Mode mode, Optional<Fact<Level>> level) {
+    return level.flatMap(
+        fact ->
+            mode.level()
+                .filter(scale -> !scale.levels().contains(fact.value()))
+                .map(scale -> misfit(mode, scale, fact)));
   }
 
-  private static Problem problem(Mode mode, LevelScale scale, Fact<Level> level) {
-    return FAULT
-        .at(
-            level.at(),
-            "%s has no %s".formatted(Wording.quoted(mode), Wording.level(mode, level.value())))
-        .note(scale.at(), "the machine's description says " + Wording.levels(scale))
-        .help("write a level as the display shows it, or correct the machine's description");
+  private static MisfitSettings.Misfit misfit(Mode mode, LevelScale scale, Fact<Level> level) {
+    Problem problem =
+        FAULT
+            .at(
+                level.at(),
+                "%s has no %s".formatted(Wording.quoted(mode), Wording.level(mode, level.value())))
+            .note(scale.at(), "the machine's description says " + Wording.levels(scale))
+            .help("write a level as the display shows it, or correct the machine's description");
+    return new MisfitSettings.Misfit(
+        mode,
+        problem,
+        scale.at(),
+        "%s has other levels than %s".formatted(Wording.quoted(mode), Wording.levels(scale)));
   }
 }

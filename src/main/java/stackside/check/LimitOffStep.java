@@ -25,13 +25,15 @@ final class LimitOffStep implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().profiles().stream()
-        .flatMap(profile -> profile.pedalSettings().stream())
-        .flatMap(setting -> problem(setting).stream())
-        .toList();
+    List<MisfitSettings.Misfit> misfits =
+        analysis.unit().profiles().stream()
+            .flatMap(profile -> profile.pedalSettings().stream())
+            .flatMap(setting -> misfit(setting).stream())
+            .toList();
+    return new MisfitSettings(FAULT, misfits).problems(analysis.unit());
   }
 
-  private static Optional<Problem> problem(PedalSetting setting) {
+  private static Optional<MisfitSettings.Misfit> misfit(PedalSetting setting) {
     Mode mode = setting.mode().value();
     return setting
         .limit()
@@ -40,16 +42,21 @@ final class LimitOffStep implements Rule {
                 mode.powerLimit()
                     .filter(range -> range.value().holds(limit.value()))
                     .filter(range -> !range.value().onStep(limit.value()))
-                    .map(range -> problem(mode, limit, range)));
+                    .map(range -> misfit(mode, limit, range)));
   }
 
-  private static Problem problem(Mode mode, Fact<Watts> limit, Fact<PowerRange> range) {
-    return FAULT
-        .at(
-            limit.at(),
-            "limit %s cannot be dialled: %s moves in steps of %s"
-                .formatted(limit.value(), Wording.quoted(mode), range.value().step()))
-        .note(range.at(), "the machine's description says " + range.value().text())
-        .help("correct the limit, or the machine's description if that is wrong");
+  private static MisfitSettings.Misfit misfit(
+      Mode mode, Fact<Watts> limit, Fact<PowerRange> range) {
+    String steps = "in steps of " + range.value().step();
+    Problem problem =
+        FAULT
+            .at(
+                limit.at(),
+                "limit %s cannot be dialled: %s moves %s"
+                    .formatted(limit.value(), Wording.quoted(mode), steps))
+            .note(range.at(), "the machine's description says " + range.value().text())
+            .help("correct the limit, or the machine's description if that is wrong");
+    return new MisfitSettings.Misfit(
+        mode, problem, range.at(), Wording.quoted(mode) + " does not move " + steps);
   }
 }

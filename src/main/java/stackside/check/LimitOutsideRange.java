@@ -27,13 +27,15 @@ final class LimitOutsideRange implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().profiles().stream()
-        .flatMap(profile -> profile.pedalSettings().stream())
-        .flatMap(setting -> problem(setting).stream())
-        .toList();
+    List<MisfitSettings.Misfit> misfits =
+        analysis.unit().profiles().stream()
+            .flatMap(profile -> profile.pedalSettings().stream())
+            .flatMap(setting -> misfit(setting).stream())
+            .toList();
+    return new MisfitSettings(FAULT, misfits).problems(analysis.unit());
   }
 
-  private static Optional<Problem> problem(PedalSetting setting) {
+  private static Optional<MisfitSettings.Misfit> misfit(PedalSetting setting) {
     Mode mode = setting.mode().value();
     return setting
         .limit()
@@ -41,19 +43,28 @@ final class LimitOutsideRange implements Rule {
             limit ->
                 mode.powerLimit()
                     .filter(range -> !range.value().holds(limit.value()))
-                    .map(range -> problem(mode, limit, range)));
+                    .map(range -> misfit(mode, limit, range)));
   }
 
-  private static Problem problem(Mode mode, Fact<Watts> limit, Fact<PowerRange> range) {
+  private static MisfitSettings.Misfit misfit(
+      Mode mode, Fact<Watts> limit, Fact<PowerRange> range) {
     Watts lowest = range.value().from();
     Watts highest = range.value().to();
     String beyond =
         limit.value().compareTo(highest) > 0
             ? "above the highest that %s can be set to, " + highest
             : "below the lowest that %s can be set to, " + lowest;
-    return FAULT
-        .at(limit.at(), "limit " + limit.value() + " is " + beyond.formatted(Wording.quoted(mode)))
-        .note(range.at(), "the machine's description says " + range.value().text())
-        .help("correct the limit, or the machine's description if that is wrong");
+    Problem problem =
+        FAULT
+            .at(
+                limit.at(),
+                "limit " + limit.value() + " is " + beyond.formatted(Wording.quoted(mode)))
+            .note(range.at(), "the machine's description says " + range.value().text())
+            .help("correct the limit, or the machine's description if that is wrong");
+    return new MisfitSettings.Misfit(
+        mode,
+        problem,
+        range.at(),
+        Wording.quoted(mode) + " is set outside " + lowest + " to " + highest);
   }
 }

@@ -6,6 +6,7 @@ import stackside.derive.Analysis;
 import stackside.model.Fact;
 import stackside.model.PedalSetting;
 import stackside.model.ProgramReading;
+import stackside.model.Unit;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -26,8 +27,23 @@ final class ReadingCannotBe implements Rule {
   @Override
   public List<Problem> problems(Analysis analysis) {
     return analysis.unit().programReadings().stream()
+        .filter(reading -> !asApproved(analysis.unit(), reading))
         .flatMap(reading -> problem(reading).stream())
         .toList();
+  }
+
+  /** What a profile says too is that profile's mistake, or the description's. */
+  private static boolean asApproved(Unit unit, ProgramReading reading) {
+    return unit.profiles().stream()
+        .flatMap(profile -> profile.pedalSettings().stream())
+        .anyMatch(
+            setting ->
+                reading
+                        .mode()
+                        .map(it -> it.value().id())
+                        .equals(Optional.of(setting.mode().value().id()))
+                    && reading.level().map(Fact::value).equals(setting.level().map(Fact::value))
+                    && reading.limit().map(Fact::value).equals(setting.limit().map(Fact::value)));
   }
 
   private static Optional<Problem> problem(ProgramReading reading) {

@@ -26,34 +26,44 @@ final class SettingIncomplete implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().profiles().stream()
-        .flatMap(profile -> profile.pedalSettings().stream())
-        .flatMap(setting -> Stream.of(level(setting), limit(setting)))
-        .flatMap(Optional::stream)
-        .toList();
+    List<MisfitSettings.Misfit> misfits =
+        analysis.unit().profiles().stream()
+            .flatMap(profile -> profile.pedalSettings().stream())
+            .flatMap(setting -> Stream.of(level(setting), limit(setting)))
+            .flatMap(Optional::stream)
+            .toList();
+    return new MisfitSettings(FAULT, misfits).problems(analysis.unit());
   }
 
-  private static Optional<Problem> level(PedalSetting setting) {
-    Mode mode = setting.mode().value();
-    return mode.level()
+  private static Optional<MisfitSettings.Misfit> level(PedalSetting setting) {
+    return setting
+        .mode()
+        .value()
+        .level()
         .filter(scale -> setting.level().isEmpty())
-        .map(scale -> problem(setting, scale.name().value(), scale.at()));
+        .map(scale -> misfit(setting, Wording.small(scale.name().value()), scale.at()));
   }
 
-  private static Optional<Problem> limit(PedalSetting setting) {
-    Mode mode = setting.mode().value();
-    return mode.powerLimit()
+  private static Optional<MisfitSettings.Misfit> limit(PedalSetting setting) {
+    return setting
+        .mode()
+        .value()
+        .powerLimit()
         .filter(range -> setting.limit().isEmpty())
-        .map(range -> problem(setting, "a power limit", range.at()));
+        .map(range -> misfit(setting, "a power limit", range.at()));
   }
 
-  private static Problem problem(PedalSetting setting, String control, Location described) {
-    return FAULT
-        .at(
-            setting.mode().at(),
-            "%s is set by %s, and none is given here"
-                .formatted(Wording.quoted(setting.mode().value()), control))
-        .note(described, "the machine's description of this control")
-        .help("add what was approved");
+  private static MisfitSettings.Misfit misfit(
+      PedalSetting setting, String control, Location described) {
+    Mode mode = setting.mode().value();
+    Problem problem =
+        FAULT
+            .at(
+                setting.mode().at(),
+                "%s is set by %s, and none is given here".formatted(Wording.quoted(mode), control))
+            .note(described, "the machine's description of this control")
+            .help("add what was approved");
+    return new MisfitSettings.Misfit(
+        mode, problem, described, "%s is not set by %s".formatted(Wording.quoted(mode), control));
   }
 }

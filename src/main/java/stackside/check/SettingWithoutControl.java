@@ -26,33 +26,43 @@ final class SettingWithoutControl implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().profiles().stream()
-        .flatMap(profile -> profile.pedalSettings().stream())
-        .flatMap(setting -> Stream.of(level(setting), limit(setting)))
-        .flatMap(Optional::stream)
-        .toList();
+    List<MisfitSettings.Misfit> misfits =
+        analysis.unit().profiles().stream()
+            .flatMap(profile -> profile.pedalSettings().stream())
+            .flatMap(setting -> Stream.of(level(setting), limit(setting)))
+            .flatMap(Optional::stream)
+            .toList();
+    return new MisfitSettings(FAULT, misfits).problems(analysis.unit());
   }
 
-  private static Optional<Problem> level(PedalSetting setting) {
+  private static Optional<MisfitSettings.Misfit> level(PedalSetting setting) {
     Mode mode = setting.mode().value();
     return setting
         .level()
         .filter(level -> mode.level().isEmpty())
-        .map(level -> problem(mode, level.at(), "level '" + level.value() + "'"));
+        .map(level -> misfit(mode, level.at(), "level '" + level.value() + "'", "levels"));
   }
 
-  private static Optional<Problem> limit(PedalSetting setting) {
+  private static Optional<MisfitSettings.Misfit> limit(PedalSetting setting) {
     Mode mode = setting.mode().value();
     return setting
         .limit()
         .filter(limit -> mode.powerLimit().isEmpty())
-        .map(limit -> problem(mode, limit.at(), "limit " + limit.value()));
+        .map(limit -> misfit(mode, limit.at(), "limit " + limit.value(), "a power limit"));
   }
 
-  private static Problem problem(Mode mode, Location at, String what) {
-    return FAULT
-        .at(at, "%s cannot be set: %s has no control for it".formatted(what, Wording.quoted(mode)))
-        .note(mode.at(), "the machine's description of the mode")
-        .help("take it out, or add the control to the machine's description");
+  private static MisfitSettings.Misfit misfit(Mode mode, Location at, String what, String control) {
+    Problem problem =
+        FAULT
+            .at(
+                at,
+                "%s cannot be set: %s has no control for it".formatted(what, Wording.quoted(mode)))
+            .note(mode.at(), "the machine's description of the mode")
+            .help("take it out, or add the control to the machine's description");
+    return new MisfitSettings.Misfit(
+        mode,
+        problem,
+        mode.name().at(),
+        "%s has %s after all".formatted(Wording.quoted(mode), control));
   }
 }

@@ -24,6 +24,7 @@ final class SoftModeCanSpark implements Rule {
   public List<Problem> problems(Analysis analysis) {
     return analysis.questions().sparks().stream()
         .filter(question -> question.doubt() == SparkQuestion.Doubt.SOFT_MODE_CAN_SPARK)
+        .filter(question -> !Doubts.ofRatings(analysis, question.mode()))
         .collect(
             Collectors.toMap(
                 it -> it.mode().id(),

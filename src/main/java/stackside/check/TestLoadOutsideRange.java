@@ -1,8 +1,11 @@
 package stackside.check;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
 import stackside.derive.Analysis;
 import stackside.model.Fact;
+import stackside.model.Machine;
 import stackside.model.OutputCheck;
 import stackside.quantity.LoadRange;
 import stackside.source.Fault;
@@ -25,24 +28,33 @@ final class TestLoadOutsideRange implements Rule {
   @Override
   public List<Problem> problems(Analysis analysis) {
     return analysis.unit().outputChecks().stream()
-        .filter(check -> !range(check).value().holds(check.load().value()))
-        .map(
-            check ->
-                FAULT
-                    .at(
-                        check.load().at(),
-                        "at %s the output of %s is not published, so nothing can be compared with it"
-                            .formatted(
-                                check.load().value(),
-                                Wording.quoted(check.asset().value().machine().value())))
-                    .note(
-                        range(check).at(),
-                        "the machine's description says " + range(check).value().text())
-                    .help("correct the load if it is mistyped, or measure at one in the range"))
+        .filter(check -> !machine(check).loadRange().value().holds(check.load().value()))
+        .collect(
+            Collectors.groupingBy(
+                check -> List.of(machine(check).id(), check.load().value()),
+                LinkedHashMap::new,
+                Collectors.toList()))
+        .values()
+        .stream()
+        .map(TestLoadOutsideRange::problem)
         .toList();
   }
 
-  private static Fact<LoadRange> range(OutputCheck check) {
-    return check.asset().value().machine().value().loadRange();
+  private static Machine machine(OutputCheck check) {
+    return check.asset().value().machine().value();
+  }
+
+  /** Measurements at one load of one model are one mistake, be it the range or the load. */
+  private static Problem problem(List<OutputCheck> same) {
+    OutputCheck first = same.get(0);
+    Fact<LoadRange> range = machine(first).loadRange();
+    String more = same.size() == 1 ? "" : " (" + same.size() + " measurements)";
+    return FAULT
+        .at(
+            first.load().at(),
+            "at %s the output of %s is not published, so nothing can be compared with it%s"
+                .formatted(first.load().value(), Wording.quoted(machine(first)), more))
+        .note(range.at(), "the machine's description says " + range.value().text())
+        .help("correct the load or the range if mistyped, or measure at a load in the range");
   }
 }

@@ -27,23 +27,28 @@ final class VoltageFallsWithLevel implements Rule {
   public List<Problem> problems(Analysis analysis) {
     return analysis.unit().machines().stream()
         .flatMap(machine -> machine.modes().stream())
+        .filter(mode -> !Doubts.ofSparks(analysis, mode) && !Doubts.ofRatings(analysis, mode))
         .flatMap(mode -> problem(mode).stream())
         .toList();
   }
 
   private static Optional<Problem> problem(Mode mode) {
-    List<Level> levels = mode.level().map(LevelScale::levels).orElse(List.of());
-    Optional<Fact<PeakVolts>> before = Optional.empty();
-    for (Level level : levels) {
-      Optional<Fact<PeakVolts>> volts = mode.peakVoltage().flatMap(it -> it.at(Optional.of(level)));
-      if (volts.isPresent() && before.isPresent()) {
-        if (volts.orElseThrow().value().compareTo(before.orElseThrow().value()) < 0) {
-          return Optional.of(problem(mode, level, before.orElseThrow(), volts.orElseThrow()));
-        }
+    List<Level> levels =
+        mode.level().map(LevelScale::levels).orElse(List.of()).stream()
+            .filter(level -> volts(mode, level).isPresent())
+            .toList();
+    for (int i = 1; i < levels.size(); i++) {
+      Fact<PeakVolts> lower = volts(mode, levels.get(i - 1)).orElseThrow();
+      Fact<PeakVolts> upper = volts(mode, levels.get(i)).orElseThrow();
+      if (upper.value().compareTo(lower.value()) < 0) {
+        return Optional.of(problem(mode, levels.get(i), lower, upper));
       }
-      before = volts.or(() -> Optional.empty());
     }
     return Optional.empty();
+  }
+
+  private static Optional<Fact<PeakVolts>> volts(Mode mode, Level level) {
+    return mode.peakVoltage().flatMap(it -> it.at(Optional.of(level)));
   }
 
   private static Problem problem(
