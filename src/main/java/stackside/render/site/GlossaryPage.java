@@ -3,6 +3,7 @@ package stackside.render.site;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -39,7 +40,7 @@ final class GlossaryPage implements Pages {
                     term,
                     new Grid.Row(
                         Optional.of("term-" + term),
-                        Line.of(term.replace('-', ' ')),
+                        Line.of(usual(term)),
                         List.of(Line.of(meaning), Line.of(own(term, here))))));
     return new Grid(
         here.say("section.terms"),
@@ -47,12 +48,18 @@ final class GlossaryPage implements Pages {
         List.copyOf(rows.values()));
   }
 
-  private static String own(String term, Here here) {
+  private static Optional<Term> known(String term) {
     return Stream.of(Term.values())
         .filter(each -> each.usual().replace(' ', '-').equals(term))
-        .map(each -> here.unit().word(each))
-        .findFirst()
-        .orElse(term.replace('-', ' '));
+        .findFirst();
+  }
+
+  private static String usual(String term) {
+    return known(term).map(Term::usual).orElse(term.replace('-', ' '));
+  }
+
+  private static String own(String term, Here here) {
+    return known(term).map(each -> here.unit().word(each)).orElse(usual(term));
   }
 
   private static Part names(Here here) {
@@ -65,8 +72,7 @@ final class GlossaryPage implements Pages {
       rows.addAll(names(instrument, instrument.also(), here));
     }
     rows.sort(
-        Comparator.comparing(
-            row -> row.name().pieces().get(0).text().toLowerCase(java.util.Locale.ROOT)));
+        Comparator.comparing(row -> row.name().pieces().get(0).text().toLowerCase(Locale.ROOT)));
     return rows.isEmpty()
         ? new Part.Say(Line.of(here.say("none")))
         : new Grid(
