@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One row of a card's table as a screen reader meets it.
+ * One answer of a card's table as a screen reader meets it: a row that says what is answered, and
+ * the row of values below it.
  *
  * @param scope what the row answers
- * @param values the other cells, in order
+ * @param values the cells, in order
  */
 record TableRow(String scope, List<String> values) {
 
@@ -15,7 +16,7 @@ record TableRow(String scope, List<String> values) {
     values = List.copyOf(values);
   }
 
-  /** The rows of the card, the head left out. */
+  /** The answers of the card, the head left out. */
   static List<TableRow> of(Inspection seen) {
     List<List<StructureElement>> rows = new ArrayList<>();
     for (StructureElement element : seen.structure()) {
@@ -25,14 +26,15 @@ record TableRow(String scope, List<String> values) {
         rows.get(rows.size() - 1).add(element);
       }
     }
-    return rows.stream()
-        .filter(row -> row.stream().anyMatch(cell -> cell.role().equals("TD")))
-        .map(TableRow::row)
-        .toList();
-  }
-
-  private static TableRow row(List<StructureElement> cells) {
-    List<String> texts = cells.stream().map(StructureElement::text).toList();
-    return new TableRow(texts.get(0), texts.subList(1, texts.size()));
+    List<TableRow> answers = new ArrayList<>();
+    String scope = "";
+    for (List<StructureElement> row : rows) {
+      if (row.stream().allMatch(cell -> cell.role().equals("TD"))) {
+        answers.add(new TableRow(scope, row.stream().map(StructureElement::text).toList()));
+      } else {
+        scope = row.get(0).text();
+      }
+    }
+    return List.copyOf(answers);
   }
 }

@@ -186,15 +186,14 @@ final class AnswersPiece implements Piece {
     for (int i = 0; i < heads.size(); i++) {
       Paragraph head = heads.get(i);
       double x = Setting.LEFT + LEFT[i];
-      canvas.in(Canvas.header(row, "Column"), () -> head.paint(canvas, x, y));
+      canvas.in(Canvas.columnHeader(row), () -> head.paint(canvas, x, y));
     }
   }
 
   private void paint(Canvas canvas, PdfStructureElement table, Row row, double y) {
-    PdfStructureElement line = Canvas.element(table, "TR");
-    PdfStructureElement scope = Canvas.element(line, "TD");
+    PdfStructureElement heading = Canvas.element(table, "TR");
     canvas.in(
-        scope,
+        Canvas.wideHeader(heading, COLUMNS),
         () -> {
           double top = y;
           for (Paragraph each : row.scopes()) {
@@ -202,6 +201,7 @@ final class AnswersPiece implements Piece {
             top += each.height();
           }
         });
+    PdfStructureElement line = Canvas.element(table, "TR");
     double top = y + row.scopeHeight();
     if (!row.withCurrent()) {
       PdfStructureElement cell = Canvas.wideCell(line, COLUMNS);

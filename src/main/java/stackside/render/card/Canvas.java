@@ -39,22 +39,33 @@ final class Canvas {
     return new PdfStructureElement(parent, new PdfName(role));
   }
 
-  /** A header cell that heads its column or its row. */
-  static PdfStructureElement header(PdfStructureElement row, String scope) {
-    PdfStructureElement cell = element(row, "TH");
-    PdfDictionary table = new PdfDictionary();
-    table.put(new PdfName("O"), new PdfName("Table"));
-    table.put(new PdfName("Scope"), new PdfName(scope));
-    cell.put(PdfName.A, table);
-    return cell;
-  }
-
   /** A cell that stretches over several columns. */
   static PdfStructureElement wideCell(PdfStructureElement row, int columns) {
     PdfStructureElement cell = element(row, "TD");
     PdfDictionary table = new PdfDictionary();
     table.put(new PdfName("O"), new PdfName("Table"));
     table.put(new PdfName("ColSpan"), new PdfNumber(columns));
+    cell.put(PdfName.A, table);
+    return cell;
+  }
+
+  /** A header cell over all that follows in the next row. */
+  static PdfStructureElement wideHeader(PdfStructureElement row, int columns) {
+    PdfStructureElement cell = element(row, "TH");
+    PdfDictionary table = new PdfDictionary();
+    table.put(new PdfName("O"), new PdfName("Table"));
+    table.put(new PdfName("Scope"), new PdfName("Row"));
+    table.put(new PdfName("ColSpan"), new PdfNumber(columns));
+    cell.put(PdfName.A, table);
+    return cell;
+  }
+
+  /** A header cell that heads its column. */
+  static PdfStructureElement columnHeader(PdfStructureElement row) {
+    PdfStructureElement cell = element(row, "TH");
+    PdfDictionary table = new PdfDictionary();
+    table.put(new PdfName("O"), new PdfName("Table"));
+    table.put(new PdfName("Scope"), new PdfName("Column"));
     cell.put(PdfName.A, table);
     return cell;
   }

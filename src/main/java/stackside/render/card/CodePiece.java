@@ -120,9 +120,9 @@ final class CodePiece implements Piece {
             CardFaults.ADDRESS_TOO_LONG_FOR_CODE
                 .at(
                     block.address().at(),
-                    "the address `"
+                    "the address '"
                         + block.address().words()
-                        + "` is too long for a code with modules of 0.8 mm")
+                        + "' is too long for a code with modules of 0.8 mm")
                 .help("serve the site under a shorter address"));
   }
 }

@@ -18,9 +18,9 @@ final class Overflow {
     Problem problem =
         CardFaults.CARD_OVERFLOWS_PAGE.at(
             plan.part().map(part -> part.at()).orElse(plan.room().at()),
-            "the card `"
+            "the card '"
                 + plan.title()
-                + "` of "
+                + "' of "
                 + plan.room().title()
                 + ", "
                 + plan.asset().title()

@@ -166,9 +166,9 @@ final class Paragraph {
     return CardFaults.WORDS_TOO_WIDE_FOR_CARD
         .at(
             piece.run().source().at(),
-            "`"
+            "'"
                 + Typeface.shown(piece.words())
-                + "` is "
+                + "' is "
                 + Millimetre.words(line.width - width)
                 + " wider than its place on the card")
         .help("use a shorter name");
@@ -181,7 +181,7 @@ final class Paragraph {
           CardFaults.LETTER_NOT_IN_FONT
               .at(
                   piece.run().source().at(),
-                  "the typeface of the cards has no `" + missing + "`, which would not be printed")
+                  "the typeface of the cards has no '" + missing + "', which would not be printed")
               .help("write it in words"));
     }
   }

@@ -1,0 +1,127 @@
+package stackside.render.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stackside.inspect.EditedUnit;
+import stackside.inspect.Inspection;
+import stackside.render.OutputFile;
+import stackside.source.Problem;
+
+/** Cards that cannot be printed as planned, and what is said about them. */
+final class CardRendererTest {
+
+  private static final String LONGER_LIST =
+      """
+      === checklists/set-up.yaml
+      -  - {do: Name each pedal aloud, see: Same as the card, guards: [wrong-pedal, foot-switch-out]}
+      +  - {do: Name each pedal aloud, see: Same as the card, guards: [wrong-pedal, foot-switch-out]}
+      +  - {do: Look at the first thing, see: As on the card}
+      +  - {do: Look at the second thing, see: As on the card}
+      +  - {do: Look at the third thing, see: As on the card}
+      +  - {do: Look at the fourth thing, see: As on the card}
+      """;
+
+  private static List<Problem> of(EditedUnit unit, String id) {
+    return unit.cards().problems().stream()
+        .filter(problem -> problem.fault().id().equals(id))
+        .toList();
+  }
+
+  @Test
+  void cardThatIsTooHigh_saysByHowMuchAndWhatToMove() {
+    assertThat(of(EditedUnit.after(LONGER_LIST), "card-overflows-page"))
+        .first()
+        .satisfies(
+            problem -> {
+              assertThat(problem.at().file()).isEqualTo("rooms/room-1.yaml");
+              assertThat(problem.message())
+                  .matches(
+                      "the card 'Set up, and when it fails' of Room 1, EQ-1 is \\d+ mm higher than its"
+                          + " page");
+              assertThat(problem.help().orElseThrow()).contains("'Alarm sounds'", "on-card: no");
+            });
+  }
+
+  @Test
+  void cardThatIsTooHigh_becomesAPageThatSaysSo() {
+    EditedUnit unit = EditedUnit.after(LONGER_LIST);
+    OutputFile file = unit.file("room-1-eq-1-set-up");
+    assertThat(unit.cards().printed()).doesNotContain(file);
+    assertThat(Inspection.of(file).text())
+        .contains("this card cannot be printed yet", "higher than its page")
+        .doesNotContain("Trace the cable");
+  }
+
+  @Test
+  void rowsThatDoNotFit_areNamedWithTheKeyThatSharesThemOut() {
+    StringBuilder patch =
+        new StringBuilder("=== without profiles/alder.yaml\n=== profiles/many.yaml\n");
+    patch.append("+machine: alder\n+profiles:\n");
+    int number = 0;
+    for (String lesion : List.of("flat-small", "flat-large", "angiodysplasia")) {
+      String step = lesion.equals("angiodysplasia") ? "treatment" : "resection";
+      for (String site : List.of("caecum", "rectum")) {
+        for (String patients : List.of("adult", "child")) {
+          patch.append(
+              "+  - {id: p-%d, lesions: [%s], sites: [%s], step: %s, patients: [%s], cold: Way %d.}\n"
+                  .formatted(number, lesion, site, step, patients, number));
+          number++;
+        }
+      }
+    }
+    assertThat(of(EditedUnit.after(patch.toString()), "card-overflows-page"))
+        .singleElement()
+        .satisfies(
+            problem ->
+                assertThat(problem.help().orElseThrow()).contains("`cards:`", "'Angiodysplasia"));
+  }
+
+  @Test
+  void letterThatTheTypefaceLacks_isNeverSilentlyLeftOut() {
+    EditedUnit unit =
+        EditedUnit.after(
+            """
+            === drills/no-effect.yaml
+            -never: Turn the power up instead.
+            +never: Turn the power up → burn.
+            """);
+    assertThat(of(unit, "letter-not-in-font"))
+        .singleElement()
+        .satisfies(
+            problem -> {
+              assertThat(problem.at().file()).isEqualTo("drills/no-effect.yaml");
+              assertThat(problem.at().line()).isEqualTo(11);
+              assertThat(problem.message()).contains("'→'");
+            });
+    assertThat(unit.cards().printed()).noneMatch(file -> file.path().contains("set-up"));
+  }
+
+  @Test
+  void nameThatIsTooWide_isFoundAtTheName() {
+    EditedUnit unit =
+        EditedUnit.after(
+            """
+            === rooms/room-1.yaml
+            -name: Room 1
+            +name: Interventional endoscopy and radiology theatre
+            """);
+    assertThat(of(unit, "words-too-wide-for-card"))
+        .first()
+        .satisfies(
+            problem -> assertThat(problem.at().toString()).startsWith("rooms/room-1.yaml:2"));
+  }
+
+  @Test
+  void addressThatIsTooLong_isFound() {
+    EditedUnit unit =
+        EditedUnit.after(
+            """
+            === unit.yaml
+            -address: https://harbour.example/
+            +address: https://intranet.hospital.example/departments/endoscopy/electrosurgery/rooms/cards-and-induction/current-edition/
+            """);
+    assertThat(of(unit, "address-too-long-for-code")).isNotEmpty();
+  }
+}
