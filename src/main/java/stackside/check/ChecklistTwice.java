@@ -1,8 +1,9 @@
 package stackside.check;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import stackside.derive.Analysis;
 import stackside.model.Checklist;
 import stackside.model.Machine;
@@ -23,21 +24,26 @@ final class ChecklistTwice implements Rule {
     return FAULT;
   }
 
+  /** A checklist that gets in the way of several others is told once. */
   @Override
   public List<Problem> problems(Analysis analysis) {
     Unit unit = analysis.unit();
-    Map<List<ThingId>, Problem> found = new LinkedHashMap<>();
+    Set<ThingId> told = new LinkedHashSet<>();
+    List<Problem> found = new ArrayList<>();
     for (Machine machine : unit.machines()) {
       List<Checklist> lists = unit.checklistsFor(machine);
       for (int i = 1; i < lists.size(); i++) {
         Checklist before = lists.get(i - 1);
         Checklist list = lists.get(i);
-        if (list.kind().value() == before.kind().value()) {
-          found.putIfAbsent(List.of(before.id(), list.id()), problem(machine, before, list));
+        boolean known = told.contains(before.id()) || told.contains(list.id());
+        if (list.kind().value() == before.kind().value() && !known) {
+          found.add(problem(machine, before, list));
+          told.add(before.id());
+          told.add(list.id());
         }
       }
     }
-    return List.copyOf(found.values());
+    return found;
   }
 
   private static Problem problem(Machine machine, Checklist before, Checklist list) {

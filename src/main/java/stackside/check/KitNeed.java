@@ -21,8 +21,8 @@ import stackside.source.Problem;
 record KitNeed<T extends Thing>(Room room, Fact<T> named, String by) {
 
   /**
-   * The needs that their rooms do not meet, one a mistake: what all of several rooms lack is
-   * pointed out where it is named, what one room lacks in that room.
+   * The needs that their rooms do not meet, one a mistake: what several rooms lack is pointed out
+   * where it is named, what one room lacks in that room.
    */
   static <T extends Thing> List<Problem> unmet(
       Fault fault, List<KitNeed<T>> needs, Function<Room, List<Fact<T>>> kept) {
@@ -41,7 +41,7 @@ record KitNeed<T extends Thing>(Room room, Fact<T> named, String by) {
     List<KitNeed<T>> lacking = same.stream().filter(need -> !need.metBy(kept)).toList();
     List<Room> rooms = lacking.stream().map(KitNeed::room).distinct().toList();
     long needing = same.stream().map(KitNeed::room).distinct().count();
-    if (rooms.size() > 1 && rooms.size() == needing) {
+    if (rooms.size() > 2 || (rooms.size() > 1 && rooms.size() == needing)) {
       return List.of(lacking.get(0).keptNowhere(fault, rooms));
     }
     return rooms.stream()
@@ -58,7 +58,7 @@ record KitNeed<T extends Thing>(Room room, Fact<T> named, String by) {
     return fault
         .at(
             named.at(),
-            "%s is needed by %s, and none of its rooms keeps it: %s"
+            "%s is needed by %s, and %s do not keep it"
                 .formatted(Wording.quoted(named.value()), by, Wording.quoted(rooms)))
         .help("name what the rooms keep, or add it to what they keep");
   }

@@ -15,7 +15,7 @@ import stackside.source.Problem;
  * description is the one thing to look at.
  */
 record MisfitSettings(Fault fault, List<Misfit> misfits) {
-  private static final int SEVERAL = 3;
+  private static final int SEVERAL = 2;
 
   /**
    * One setting that does not fit.

@@ -1,17 +1,13 @@
 package stackside.check;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
 import stackside.derive.Analysis;
 import stackside.model.ByLevel;
 import stackside.model.Fact;
-import stackside.model.Level;
 import stackside.model.Mode;
 import stackside.model.PedalSetting;
-import stackside.model.Profile;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -29,35 +25,50 @@ final class PeakVoltageMissing implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    Set<List<Object>> told = new LinkedHashSet<>();
-    List<Problem> found = new ArrayList<>();
-    for (Profile profile : analysis.unit().profiles()) {
-      for (PedalSetting setting : profile.pedalSettings()) {
-        Mode mode = setting.mode().value();
-        Optional<Level> level = setting.level().map(Fact::value);
-        boolean missing = mode.peakVoltage().flatMap(volts -> volts.at(level)).isEmpty();
-        if (missing && levelMakesSense(mode, level) && told.add(List.of(mode.id(), level))) {
-          found.add(problem(mode, setting));
-        }
-      }
-    }
-    return found;
+    return analysis.unit().profiles().stream()
+        .flatMap(profile -> profile.pedalSettings().stream())
+        .filter(setting -> levelMakesSense(setting) && isMissing(setting))
+        .collect(
+            Collectors.groupingBy(
+                setting -> setting.mode().value().id(), LinkedHashMap::new, Collectors.toList()))
+        .values()
+        .stream()
+        .map(PeakVoltageMissing::problem)
+        .toList();
   }
 
-  private static boolean levelMakesSense(Mode mode, Optional<Level> level) {
-    return mode.level()
-        .map(scale -> level.map(scale.levels()::contains).orElse(false))
-        .orElse(level.isEmpty());
+  private static boolean isMissing(PedalSetting setting) {
+    return setting
+        .mode()
+        .value()
+        .peakVoltage()
+        .flatMap(volts -> volts.at(setting.level().map(Fact::value)))
+        .isEmpty();
   }
 
-  private static Problem problem(Mode mode, PedalSetting setting) {
-    String level = setting.level().map(it -> " at " + Wording.level(mode, it.value())).orElse("");
+  private static boolean levelMakesSense(PedalSetting setting) {
+    return setting
+        .mode()
+        .value()
+        .level()
+        .map(scale -> setting.level().map(it -> scale.levels().contains(it.value())).orElse(false))
+        .orElse(setting.level().isEmpty());
+  }
+
+  private static Problem problem(List<PedalSetting> same) {
+    Mode mode = same.get(0).mode().value();
+    List<String> levels =
+        same.stream()
+            .flatMap(it -> it.level().stream())
+            .map(it -> Wording.level(mode, it.value()))
+            .toList();
     return FAULT
         .at(
             mode.peakVoltage().map(ByLevel::at).orElse(mode.name().at()),
             "no peak voltage is given for %s%s, and so no rating can be compared with it"
-                .formatted(Wording.quoted(mode), level))
-        .note(setting.mode().at(), "a profile that uses it")
+                .formatted(
+                    Wording.quoted(mode), levels.isEmpty() ? "" : " at " + Wording.list(levels)))
+        .note(same.get(0).mode().at(), "a profile that uses it")
         .help("add it from the manufacturer's instructions");
   }
 }

@@ -47,7 +47,7 @@ final class SettingWithoutControl implements Rule {
     Mode mode = setting.mode().value();
     return setting
         .limit()
-        .filter(limit -> mode.powerLimit().isEmpty())
+        .filter(limit -> mode.powerLimit().isEmpty() && mode.ratedPower().isPresent())
         .map(limit -> misfit(mode, limit.at(), "limit " + limit.value(), "a power limit"));
   }
 

@@ -3,7 +3,6 @@ package stackside.check;
 import java.util.ArrayList;
 import java.util.List;
 import stackside.derive.Analysis;
-import stackside.model.Kind;
 import stackside.quantity.Millimetres;
 import stackside.source.Fault;
 import stackside.source.Problem;
@@ -24,7 +23,7 @@ final class SizeClassesLeaveHole implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    if (analysis.unit().anyBroken(Kind.LESION)) {
+    if (!analysis.unit().broken().isEmpty()) {
       return List.of();
     }
     List<Problem> found = new ArrayList<>();

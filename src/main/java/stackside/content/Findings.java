@@ -1,7 +1,9 @@
 package stackside.content;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
@@ -25,8 +27,31 @@ final class Findings {
         .toList();
   }
 
-  /** All problems by place, each once. */
+  /** All problems by place, each once; what is missing is told once, wherever it is named. */
   List<Problem> sorted() {
-    return met.stream().distinct().sorted().toList();
+    Map<String, List<Problem>> missing = new LinkedHashMap<>();
+    List<Problem> all = new ArrayList<>();
+    for (Problem problem : met.stream().distinct().sorted().toList()) {
+      if (problem.fault().equals(ReadingFaults.UNKNOWN_REFERENCE)) {
+        missing.computeIfAbsent(problem.message(), message -> new ArrayList<>()).add(problem);
+      } else {
+        all.add(problem);
+      }
+    }
+    missing.values().forEach(same -> all.add(told(same)));
+    return all.stream().sorted().toList();
+  }
+
+  private static Problem told(List<Problem> same) {
+    if (same.size() == 1) {
+      return same.get(0);
+    }
+    int more = same.size() - 2;
+    return same.get(0)
+        .note(
+            same.get(1).at(),
+            more == 0
+                ? "it is named here too"
+                : "it is named here too, and " + more + " times more");
   }
 }
