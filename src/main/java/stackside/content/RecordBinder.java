@@ -25,6 +25,8 @@ import stackside.source.Location;
  * is put into the scope, whole or broken, as soon as it is read.
  */
 final class RecordBinder {
+  private static final int RUN_TOGETHER = 3;
+
   private final Map<Class<?>, RecordForm> forms = new HashMap<>();
   private final Findings findings;
   private final Scope scope;
@@ -118,6 +120,7 @@ final class RecordBinder {
 
     private void readKeys() {
       Map<String, Location> first = new HashMap<>();
+      List<Piece.Scalar> again = new ArrayList<>();
       List<Piece.Scalar> unknown = new ArrayList<>();
       for (Piece.Entry entry : mapping.entries()) {
         String key = entry.key().text();
@@ -126,14 +129,32 @@ final class RecordBinder {
           findings.add(refused.problem());
           meant.addAll(form.keys());
         } else if (earlier != null) {
-          writtenTwice(entry.key(), earlier);
+          again.add(entry.key());
         } else if (form.slot(key).isEmpty()) {
           unknown.add(entry.key());
         } else {
           written.put(key, entry.value());
         }
       }
+      if (again.size() >= RUN_TOGETHER) {
+        runTogether(again, first.getOrDefault(again.get(0).text(), mapping.at()));
+      } else {
+        again.forEach(key -> writtenTwice(key, first.getOrDefault(key.text(), mapping.at())));
+      }
       unknown.forEach(this::unknownKey);
+    }
+
+    /** So many keys at once come of a lost line between two items of a list. */
+    private void runTogether(List<Piece.Scalar> again, Location first) {
+      findings.add(
+          ReadingFaults.WRITTEN_TWICE
+              .at(
+                  again.get(0).at(),
+                  "%s and %s more keys are written twice"
+                      .formatted(Quote.of(again.get(0).text()), again.size() - 1))
+              .note(first, "first written here")
+              .help(
+                  "if these are two items of a list, give the second its own line with '-' again"));
     }
 
     private void writtenTwice(Piece.Scalar key, Location earlier) {

@@ -31,6 +31,7 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.model.UnitDetails;
 import stackside.source.Location;
+import stackside.source.Problem;
 
 /**
  * Reads the files of a folder in the order in which they refer to each other, so that whatever a
@@ -180,9 +181,11 @@ final class UnitAssembly {
   }
 
   private void profiles(String name) {
+    int mark = findings.mark();
     Optional<ProfilesFile> file = yaml(name).flatMap(piece -> record(ProfilesFile.class, piece));
     if (file.isEmpty()) {
       scope.markIncomplete(Kind.PROFILE);
+      standIn(name, findings.errorsSince(mark));
       return;
     }
     Piece machine = file.orElseThrow().machine();
@@ -190,6 +193,16 @@ final class UnitAssembly {
         new Piece.Scalar(machine.at(), "machine", Piece.Style.PLAIN, machine.at().line());
     for (Piece profile : file.orElseThrow().profiles()) {
       item(Profile.class, withMachine(profile, new Piece.Entry(key, machine)));
+    }
+  }
+
+  /**
+   * One broken thing for all profiles of a file that cannot be used: their absence says nothing.
+   */
+  private void standIn(String name, List<Problem> problems) {
+    String slug = name.replaceFirst(".*/", "").replaceFirst("\\.yaml$", "");
+    if (ThingId.isId(Kind.PROFILE, slug) && scope.find(new ThingId(Kind.PROFILE, slug)).isEmpty()) {
+      scope.putBroken(new ThingId(Kind.PROFILE, slug), Location.startOf(name), problems);
     }
   }
 
