@@ -92,14 +92,14 @@ public record Issue(Register before, LocalDate on, List<Decision> decisions) {
     return new Decision(card.name(), Decision.Outcome.OUT_OF_USE, Optional.of(entry), reason);
   }
 
-  /** The register after this issue; as it was, if no card changes. */
+  /** The register after this issue, which it remembers even if it changed no card. */
   public Register register(Optional<Fingerprint> ledger) {
     List<CardEntry> changed =
         decisions.stream()
             .filter(Decision::changes)
             .flatMap(decision -> decision.entry().stream())
             .toList();
-    return changed.isEmpty() ? before : before.with(on, Optional.empty(), ledger, changed);
+    return before.with(on, Optional.empty(), ledger, changed);
   }
 
   /** The editions that the cards made now bear. */

@@ -61,7 +61,9 @@ final class IssueTest {
     Decision decision = decision(BEFORE, clean("a", "says 1"));
     assertThat(decision.outcome()).isEqualTo(Outcome.SAME_EDITION);
     assertThat(decision.entry().orElseThrow().since()).isEqualTo(FIRST);
-    assertThat(issued(BEFORE, LATER, clean("a", "says 1"), clean("b", "says 2"))).isEqualTo(BEFORE);
+    Register after = issued(BEFORE, LATER, clean("a", "says 1"), clean("b", "says 2"));
+    assertThat(after.last().orElseThrow().cards()).isEmpty();
+    assertThat(after.cards()).isEqualTo(BEFORE.cards());
   }
 
   @Test
