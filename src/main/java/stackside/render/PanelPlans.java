@@ -51,10 +51,19 @@ public final class PanelPlans {
   /** All that goes into a generator in a room, over all its approved answers. */
   public static PanelPlan in(Analysis analysis, Room room, Asset asset) {
     Machine machine = asset.machine().value();
-    PanelPlans plans = new PanelPlans(analysis, machine);
-    analysis.unit().profilesServing(room).stream()
-        .filter(profile -> profile.machine().value().id().equals(machine.id()))
-        .forEach(profile -> plans.add(room, profile));
+    return in(
+        analysis,
+        room,
+        asset,
+        analysis.unit().profilesServing(room).stream()
+            .filter(profile -> profile.machine().value().id().equals(machine.id()))
+            .toList());
+  }
+
+  /** What goes into a generator in a room for some of its answers. */
+  public static PanelPlan in(Analysis analysis, Room room, Asset asset, List<Profile> answers) {
+    PanelPlans plans = new PanelPlans(analysis, asset.machine().value());
+    answers.forEach(profile -> plans.add(room, profile));
     return plans.plan();
   }
 

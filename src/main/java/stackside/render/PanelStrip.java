@@ -119,7 +119,7 @@ public final class PanelStrip {
 
   private double height(Place place, double column) {
     double tall = Math.max(pen.pillHeight(), PlugOutline.of(place).height() * scale);
-    double besideRoom = column - before(place);
+    double besideRoom = column - before(place) - gap();
     double belowRoom = column - 2 * gap();
     if (widest(place) > Math.max(besideRoom, belowRoom)) {
       return Double.MAX_VALUE / places.size() / 10;
@@ -187,7 +187,7 @@ public final class PanelStrip {
     plug.draw(pen, x + pill + gap() + wide / 2, top + tall / 2, scale, place.use());
     double after = left + before(place);
     double cell = columns.get(at(place).column() - 1);
-    double room = left + cell - after;
+    double room = left + cell - after - gap();
     double below = tall + gap() + lines(place, cell - 2 * gap());
     double end =
         beside(place, room) <= below

@@ -26,7 +26,8 @@ public record AnswerRow(List<Scope> scopes, Told answer) {
     scopes = List.copyOf(scopes);
   }
 
-  Stream<Phrase> phrases() {
+  /** What is answered, then the answer. */
+  public Stream<Phrase> phrases() {
     return Stream.concat(scopes.stream().flatMap(Scope::phrases), answer.phrases());
   }
 

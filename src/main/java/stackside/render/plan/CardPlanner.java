@@ -91,7 +91,7 @@ public final class CardPlanner {
     blocks.add(words.makeSafe(room));
     switch (face) {
       case SETTINGS -> {
-        blocks.add(words.maps(room, asset));
+        blocks.add(words.maps(room, asset, profiles(room, asset, part)));
         blocks.add(words.answers(room, asset, rows.of(cells(room, asset, part))));
       }
       case SET_UP -> {
@@ -113,14 +113,19 @@ public final class CardPlanner {
   private List<Thing> things(Room room, Asset asset, Face face, Optional<CardPart> part) {
     Stream<? extends Thing> own =
         switch (face) {
-          case SETTINGS -> cells(room, asset, part).stream().flatMap(CardPlanner::profiles);
+          case SETTINGS -> profiles(room, asset, part).stream();
           case SET_UP -> words.instructions(asset).stream();
         };
     return Stream.<Thing>concat(Stream.of(asset.machine().value(), room), own).distinct().toList();
   }
 
-  private static Stream<Profile> profiles(Cell cell) {
-    return Stream.concat(cell.cover().preferred().stream(), cell.cover().alternatives().stream());
+  /** The answers on a card, each once. */
+  private List<Profile> profiles(Room room, Asset asset, Optional<CardPart> part) {
+    return cells(room, asset, part).stream()
+        .map(Cell::cover)
+        .flatMap(cover -> Stream.concat(cover.preferred().stream(), cover.alternatives().stream()))
+        .distinct()
+        .toList();
   }
 
   private List<Cell> cells(Room room, Asset asset, Optional<CardPart> part) {

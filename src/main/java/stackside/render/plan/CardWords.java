@@ -14,6 +14,7 @@ import stackside.model.Contact;
 import stackside.model.Drill;
 import stackside.model.Fact;
 import stackside.model.Machine;
+import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.model.Thing;
 import stackside.model.Unit;
@@ -70,8 +71,8 @@ final class CardWords {
             new Phrase("none: foot off, hold.", room.at())));
   }
 
-  Block maps(Room room, Asset asset) {
-    return new MapsOfRoom(publication).of(room, asset);
+  Block maps(Room room, Asset asset, List<Profile> answers) {
+    return new MapsOfRoom(publication).of(room, asset, answers);
   }
 
   Block answers(Room room, Asset asset, List<AnswerRow> rows) {

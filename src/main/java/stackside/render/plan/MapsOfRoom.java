@@ -2,6 +2,7 @@ package stackside.render.plan;
 
 import java.util.List;
 import stackside.model.Asset;
+import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.render.Drawing;
 import stackside.render.PanelPlans;
@@ -12,8 +13,8 @@ import stackside.render.Publication;
 import stackside.render.Sheet;
 
 /**
- * The drawings of a room's generator at the card's size: its front panel, and the foot switches
- * that it takes. Their words are set in the near tier.
+ * The drawings of a room's generator at the card's size: its front panel as it is plugged for the
+ * answers of this card, and the foot switches that it takes. Their words are set in the near tier.
  */
 final class MapsOfRoom {
 
@@ -29,9 +30,11 @@ final class MapsOfRoom {
         Sheet.millimetres(TypeScale.of(publication.unit().details().readingDistance()).near());
   }
 
-  Block of(Room room, Asset asset) {
+  /** The drawings for a card with these answers. */
+  Block of(Room room, Asset asset, List<Profile> answers) {
     Drawing sockets =
-        PanelStrip.of(PanelPlans.in(publication.analysis(), room, asset), new Sheet(PANEL, text));
+        PanelStrip.of(
+            PanelPlans.in(publication.analysis(), room, asset, answers), new Sheet(PANEL, text));
     List<Drawing> pedals =
         publication.unit().footSwitchesFor(room, asset.machine().value()).stream()
             .map(PedalPlan::of)

@@ -96,9 +96,25 @@ final class CardPages implements Pages {
         sections);
   }
 
-  /** The words of the card's blocks; drawings stand on the page of the room. */
+  /** The words of the card's blocks in the card's order; drawings stand on the page of the room. */
   private static void parts(Block block, List<Section> sections, Here here) {
-    if (block instanceof Block.MakeSafe makeSafe) {
+    if (block instanceof Block.Identity identity) {
+      sections.add(
+          here.section(
+              "card-identity",
+              new Part.Lines(
+                  List.of(
+                      Line.of(
+                          Piece.strong(identity.room().words() + ", " + identity.machine().words()),
+                          Piece.of(", " + identity.asset().words())),
+                      line(identity.title()),
+                      line(identity.warning())))));
+    } else if (block instanceof Block.Marks marks) {
+      sections.add(
+          here.section(
+              "card-marks",
+              new Part.Box("", marks.marks().stream().map(CardPages::line).toList())));
+    } else if (block instanceof Block.MakeSafe makeSafe) {
       sections.add(
           here.section(
               "make-safe",
@@ -108,8 +124,8 @@ final class CardPages implements Pages {
     } else if (block instanceof Block.Drilled drilled) {
       List<Part> parts = new ArrayList<>();
       parts.add(new Part.Say(line(drilled.sign())));
-      parts.add(new Part.Steps(steps(drilled.steps())));
       drilled.never().ifPresent(never -> parts.add(new Part.Say(line(never))));
+      parts.add(new Part.Steps(steps(drilled.steps())));
       sections.add(
           section("drill-" + sections.size(), drilled.title(), parts.toArray(Part[]::new)));
     } else if (block instanceof Block.Answers answers) {
@@ -138,6 +154,10 @@ final class CardPages implements Pages {
           here.section(
               "card-footer",
               new Part.Lines(footer.lines().stream().map(CardPages::line).toList())));
+    } else if (block instanceof Block.Code code) {
+      sections.add(
+          here.section(
+              "card-address", new Part.Lines(List.of(line(code.caption()), line(code.address())))));
     }
   }
 
@@ -178,7 +198,7 @@ final class CardPages implements Pages {
               + set.program().words().words());
       words.add(here.say("fact.socket") + " " + set.socket().words());
       words.add(set.instrument().words());
-      set.argonFlow().ifPresent(flow -> words.add(here.say("fact.argon") + " " + flow.words()));
+      set.argonFlow().ifPresent(flow -> words.add(flow.words()));
       words.add(here.say("fact.pedal-yellow") + ": " + pedal(set.yellow()));
       words.add(here.say("fact.pedal-blue") + ": " + pedal(set.blue()));
       return String.join("; ", words);
