@@ -4,6 +4,9 @@ package stackside.cli;
 enum Format {
   /** For a person. */
   TEXT,
-  /** For another program: one JSON document on standard output, as DEVELOPERS.md describes it. */
+  /**
+   * For another program: one JSON document on standard output, as the package's comment describes
+   * it.
+   */
   JSON
 }

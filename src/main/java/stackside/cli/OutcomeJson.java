@@ -11,7 +11,7 @@ import stackside.source.Note;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
-/** Prints an outcome for another program, in the shape that DEVELOPERS.md describes. */
+/** Prints an outcome for another program, in the shape that the package's comment describes. */
 final class OutcomeJson {
   private static final int FORMAT = 1;
 

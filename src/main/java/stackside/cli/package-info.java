@@ -2,6 +2,17 @@
  * The command line: arguments in, printed problems and results and an exit code out. The only place
  * that knows the console and the day, and the one that strings the stages together.
  *
+ * <p>With {@code --format json} the commands {@code check}, {@code draft} and {@code issue} print
+ * one document on standard output and nothing else: {@code format} (1), {@code command}, {@code
+ * on}, {@code errors}, {@code warnings}, {@code exit}; {@code problems}, each with {@code rule},
+ * {@code severity}, {@code file}, {@code line}, {@code column}, {@code length}, {@code message},
+ * {@code notes} and perhaps {@code help}; {@code standing}, each with {@code thing}, {@code words},
+ * {@code details}; {@code notices}, sentences; and where files were written {@code written} with
+ * {@code folder}, {@code files}, {@code changed}, {@code open}.
+ *
+ * <p>One run is short, so a launcher does well to start Java with {@code -XX:TieredStopAtLevel=1
+ * -XX:+UseSerialGC}, and in a UTF-8 locale, without which Java cannot open names beyond ASCII.
+ *
  * <p>May import every package; none imports it.
  */
 @NullMarked
