@@ -214,8 +214,8 @@ final class AnswerRows {
     Location at = group.get(0).at();
     String which = WordLists.continued(lesions.stream().map(Lesion::title).toList(), "; ");
     return new AnswerRow.Scope(
-        Phrase.of(which + steps(extent, lesions), at),
-        Phrase.of(WordLists.sites(unit, extent.sites()) + patients(group, extent), at),
+        Phrase.of(which + steps(extent, lesions) + patients(group, extent), at),
+        Phrase.of(WordLists.sites(unit, extent.sites()), at),
         group.get(0).alternative());
   }
 
