@@ -157,7 +157,8 @@ final class SearchIndex {
   /** A text in double quotes, safe inside a script element's file. */
   static String json(String text) {
     StringBuilder out = new StringBuilder("\"");
-    for (char letter : text.toCharArray()) {
+    for (int at = 0; at < text.length(); at++) {
+      char letter = text.charAt(at);
       switch (letter) {
         case '"' -> out.append("\\\"");
         case '\\' -> out.append("\\\\");
