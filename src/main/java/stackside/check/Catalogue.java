@@ -119,7 +119,12 @@ public final class Catalogue {
           new PlugMovedUnderPower(),
           new SetUpChecklistMissing(),
           new ChecklistTwice(),
-          new GuardWithoutSight());
+          new GuardWithoutSight(),
+          // Figures of the handbook
+          new FigureUnknown(),
+          new FigureAboutWrong(),
+          new FigureWithoutNumbers(),
+          new FigureOutOfPlace());
 
   private Catalogue() {}
 

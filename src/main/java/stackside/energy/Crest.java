@@ -19,6 +19,14 @@ public record Crest(double factor) {
     return new Crest(StrictMath.sqrt(2 / duty.share()));
   }
 
+  /**
+   * The share of time for which a sine would be let through to have this crest factor; a factor
+   * below that of a sine is taken as a rounded sine.
+   */
+  public Duty ofSineLetThrough() {
+    return new Duty(Math.min(1, 2 / (factor * factor)));
+  }
+
   public RmsVolts rms(PeakVolts peak) {
     return new RmsVolts(peak.value() / factor);
   }

@@ -11,6 +11,12 @@ public record CurrentDensity(double amperesPerSquareCentimetre) {
     return new CurrentDensity(current.value() / area.squareCentimetres());
   }
 
+  /** How many times more heat it makes in the same tissue: the ratio of the squares. */
+  public double heatingAgainst(CurrentDensity other) {
+    double ratio = amperesPerSquareCentimetre / other.amperesPerSquareCentimetre;
+    return ratio * ratio;
+  }
+
   /**
    * The rise of temperature in kelvin if no heat leaves the tissue: J² t / (σ ρ c) (Pearce,
    * Electrosurgery, 1986). It does not foretell what happens under a neutral electrode (Pearce,

@@ -126,6 +126,11 @@ public record ModeOutput(
     return curve.power(DRIED);
   }
 
+  /** The power into a load over the whole rhythm; that within the burst where there is none. */
+  public Optional<Watts> averaged(Ohms load) {
+    return curve.power(load).map(duty::averaged);
+  }
+
   /** The loads worth a line in a table: the usual ones and the ends. */
   public List<Ohms> tableLoads() {
     TreeSet<Ohms> loads = new TreeSet<>();

@@ -1,0 +1,42 @@
+package stackside.derive.figure;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import stackside.model.Kind;
+import stackside.model.Word;
+
+/** The figures that a handbook page can ask for, and the kind of things that each is about. */
+public enum FigureName implements Word {
+  CURRENT_DENSITY,
+  POWER_AGAINST_LOAD(Kind.MODE),
+  WAVEFORMS(Kind.MODE),
+  STALK_HEATING,
+  FRONT_PANELS(Kind.MACHINE);
+
+  @SuppressWarnings("ImmutableEnumChecker") // an Optional of an enum
+  private final Optional<Kind> about;
+
+  FigureName() {
+    this.about = Optional.empty();
+  }
+
+  FigureName(Kind about) {
+    this.about = Optional.of(about);
+  }
+
+  /** The kind of the things that the figure is about; absent where it is about none. */
+  public Optional<Kind> about() {
+    return about;
+  }
+
+  /** The figure of this name. */
+  public static Optional<FigureName> named(String word) {
+    return Arrays.stream(values()).filter(name -> name.word().equals(word)).findFirst();
+  }
+
+  /** All names as authors write them. */
+  public static List<String> words() {
+    return Arrays.stream(values()).map(Word::word).toList();
+  }
+}

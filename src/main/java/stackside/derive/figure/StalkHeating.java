@@ -1,0 +1,36 @@
+package stackside.derive.figure;
+
+import java.util.List;
+import stackside.energy.Area;
+import stackside.energy.CurrentDensity;
+import stackside.quantity.Amperes;
+import stackside.quantity.Millimetres;
+
+/**
+ * How much more the same current heats a thinner stalk. Heat follows the square of the current
+ * density, so it follows the inverse fourth power of the diameter (Gershman, Thomson and Veres,
+ * textbook chapter 40, Polypectomy; read).
+ *
+ * @param heating relative to the widest stalk
+ */
+public record StalkHeating(Millimetres diameter, double heating) {
+  private static final List<Integer> DIAMETERS = List.of(10, 8, 6, 5, 4);
+
+  /** Any current: it cancels. */
+  private static final Amperes CURRENT = new Amperes(1);
+
+  /** Stalks from wide to thin. */
+  public static List<StalkHeating> stalks() {
+    CurrentDensity widest = density(DIAMETERS.get(0));
+    return DIAMETERS.stream()
+        .map(
+            diameter ->
+                new StalkHeating(
+                    new Millimetres(diameter), density(diameter).heatingAgainst(widest)))
+        .toList();
+  }
+
+  private static CurrentDensity density(int millimetres) {
+    return CurrentDensity.of(CURRENT, Area.ofCircle(millimetres / 10.0));
+  }
+}

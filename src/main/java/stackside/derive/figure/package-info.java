@@ -1,0 +1,10 @@
+/**
+ * The figures of the handbook: which there are, where the unit places them, and the numbers that
+ * they show. Start from {@link stackside.derive.figure.FigureName}.
+ *
+ * <p>May import what {@code derive} may.
+ */
+@NullMarked
+package stackside.derive.figure;
+
+import org.jspecify.annotations.NullMarked;
