@@ -1,7 +1,10 @@
 package stackside.render;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.regex.Pattern;
 import stackside.quantity.Quantity;
+import stackside.quantity.Seconds;
 
 /**
  * Writes numbers as pages and cards print them: a no-break space before the unit, a comma from
@@ -33,6 +36,16 @@ public final class Numbers {
   /** A number alone. */
   public static String number(double value) {
     return THOUSANDS.matcher(Quantity.number(value)).replaceFirst("$1,$2");
+  }
+
+  /** A calculated number alone, to so many digits: {@code 0.00203} to three. */
+  public static String digits(double value, int digits) {
+    return number(new BigDecimal(value).round(new MathContext(digits)).doubleValue());
+  }
+
+  /** A short time as its maker would write it: in milliseconds below a second. */
+  public static String brief(Seconds time) {
+    return time.value() < 1 ? digits(1000 * time.value(), 6) + BOUND + "ms" : text(time);
   }
 
   /** A whole number alone. */

@@ -25,12 +25,23 @@ public final class OutputPlot {
   /** Below this many em of width a single line is named in the caption. */
   private static final double NARROW = 26;
 
+  /** Several lines need this many em of height to be told apart. */
+  private static final double LEAST_HEIGHT = 11;
+
   private static final double[] TICKS = {10, 20, 50, 100, 200, 500, 1000, 2000, 5000};
 
-  /** One line: its name and its points by rising load. */
-  public record Curve(String name, List<At> points) {
+  /**
+   * One line: its name and its points by rising load.
+   *
+   * @param heavy the loads into which full power flows, drawn heavier where lines share a plot
+   */
+  public record Curve(String name, List<At> points, Optional<LoadSpan> heavy) {
     public Curve {
       points = List.copyOf(points);
+    }
+
+    public Curve(String name, List<At> points) {
+      this(name, points, Optional.empty());
     }
   }
 
@@ -54,6 +65,7 @@ public final class OutputPlot {
   private final double width;
   private final double left;
   private final double right;
+  private final double beside;
   private final double top;
   private final double bottom;
   private final double most;
@@ -74,8 +86,10 @@ public final class OutputPlot {
     this.nameInCaption = plan.curves().size() == 1 && width < NARROW * pen.text();
     double beside = nameInCaption ? pen.text() : Math.min(names + 0.8 * pen.text(), 0.36 * width);
     this.right = width - beside;
+    this.beside = beside - 0.6 * pen.text();
     this.top = (nameInCaption ? 3.4 : 2.5) * pen.text();
-    this.bottom = top + Math.min(0.62 * (right - left), 17 * pen.text());
+    double least = plan.curves().size() > 1 ? LEAST_HEIGHT * pen.text() : 0;
+    this.bottom = top + Math.max(Math.min(0.62 * (right - left), 17 * pen.text()), least);
   }
 
   public static Drawing of(Plan plan, Sheet sheet) {
@@ -184,10 +198,11 @@ public final class OutputPlot {
         }
       }
     }
+    String axis = "Load in ohm; it rises as tissue dries";
     pen.middle(
-        (left + right) / 2,
+        Math.max((left + right) / 2, pen.width(axis, Weight.REGULAR) / 2),
         base + pen.pitch(),
-        "Load in ohm; it rises as tissue dries",
+        axis,
         Weight.REGULAR,
         Ink.INK);
   }
@@ -216,22 +231,51 @@ public final class OutputPlot {
             .map(point -> new Point(x(point.load().value()), y(point.power().value())))
             .toList();
     pen.add(new Shape.Polyline(points, Stroke.of(Ink.INK, 0.2 * pen.text())));
+    curve.heavy().ifPresent(span -> heavy(curve, span));
   }
 
-  /** Names at the ends of their lines, pushed apart where they would overprint. */
+  /** A single load is a dot on the line. */
+  private void heavy(Curve curve, LoadSpan span) {
+    List<Point> points =
+        curve.points().stream()
+            .filter(point -> span.holds(point.load()))
+            .map(point -> new Point(x(point.load().value()), y(point.power().value())))
+            .toList();
+    if (points.size() == 1) {
+      Point only = points.get(0);
+      pen.add(new Shape.Circle(only.x(), only.y(), 0.4 * pen.text(), Paint.fill(Ink.INK)));
+    } else {
+      pen.add(new Shape.Polyline(points, Stroke.of(Ink.INK, 0.5 * pen.text())));
+    }
+  }
+
+  /** Names at the ends of their lines, in lines of their own, pushed apart where they overprint. */
   private void names() {
     List<Curve> ordered = new ArrayList<>(plan.curves());
     ordered.removeIf(curve -> curve.points().isEmpty());
     ordered.sort(Comparator.comparingDouble(curve -> y(last(curve))));
-    double lowest = bottom - pen.text() * (ordered.size() - 1) * 1.2;
+    double needed = ordered.stream().mapToDouble(curve -> 1.2 * pen.text() * lines(curve)).sum();
     double next = top;
+    double lowest = bottom - needed + 1.2 * pen.text();
     for (Curve curve : ordered) {
+      double tall = 1.2 * pen.text() * lines(curve);
       double base = Math.max(y(last(curve)) + pen.capital() / 2, next);
       base = Math.min(base, lowest + pen.capital() / 2);
-      lowest += 1.2 * pen.text();
-      next = base + 1.2 * pen.text();
-      pen.words(right + 0.5 * pen.text(), base, curve.name(), Weight.BOLD, Ink.INK);
+      for (String line : lettering().lines(curve.name(), pen.text(), beside)) {
+        pen.words(right + 0.5 * pen.text(), base, line, Weight.BOLD, Ink.INK);
+        base += 1.2 * pen.text();
+      }
+      lowest += tall;
+      next = base;
     }
+  }
+
+  private int lines(Curve curve) {
+    return lettering().lines(curve.name(), pen.text(), beside).size();
+  }
+
+  private static Lettering lettering() {
+    return Lettering.of(Weight.BOLD);
   }
 
   private static double last(Curve curve) {
@@ -246,24 +290,26 @@ public final class OutputPlot {
         At first = curve.points().get(0);
         At end = curve.points().get(curve.points().size() - 1);
         words.append(round(first)).append(", ").append(round(end)).append(". ");
+        curve
+            .heavy()
+            .ifPresent(span -> words.append("Full power ").append(loads(span)).append(". "));
       }
     }
-    plan.fullPower()
-        .ifPresent(
-            span ->
-                words
-                    .append("Full power from ")
-                    .append(Math.round(span.from().value()))
-                    .append(" to ")
-                    .append(Math.round(span.to().value()))
-                    .append(" ohm."));
+    plan.fullPower().ifPresent(span -> words.append("Full power ").append(loads(span)).append('.'));
     return words.toString().strip();
   }
 
+  private static String loads(LoadSpan span) {
+    String from = whole(span.from().value());
+    String to = whole(span.to().value());
+    return from.equals(to) ? "into " + to + " ohm" : "from " + from + " to " + to + " ohm";
+  }
+
+  private static String whole(double value) {
+    return Numbers.number((double) Math.round(value));
+  }
+
   private static String round(At point) {
-    return Numbers.number((double) Math.round(point.power().value()))
-        + " W into "
-        + Numbers.number((double) Math.round(point.load().value()))
-        + " ohm";
+    return whole(point.power().value()) + " W into " + whole(point.load().value()) + " ohm";
   }
 }

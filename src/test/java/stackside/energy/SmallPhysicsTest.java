@@ -53,6 +53,24 @@ final class SmallPhysicsTest {
     assertThat(new Crest(1).factor()).isEqualTo(1);
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {0.06, 0.25, 0.5, 1})
+  void theCrestFactorOfASineLetThroughTellsItsShareOfTimeAgain(double share) {
+    assertThat(Crest.ofGatedSine(new Duty(share)).ofSineLetThrough().share())
+        .isCloseTo(share, within(1e-12));
+  }
+
+  @Test
+  void aCrestFactorBelowThatOfASineIsTakenAsASine() {
+    assertThat(new Crest(1.4).ofSineLetThrough()).isEqualTo(Duty.always());
+  }
+
+  @Test
+  void heatingGoesWithTheSquareOfTheDensity() {
+    assertThat(new CurrentDensity(1).heatingAgainst(new CurrentDensity(0.25))).isEqualTo(16);
+    assertThat(new CurrentDensity(0.25).heatingAgainst(new CurrentDensity(1))).isEqualTo(1 / 16.0);
+  }
+
   @Test
   void aSpanHoldsItsEnds() {
     LoadSpan span = new LoadSpan(new Ohms(100), new Ohms(200));

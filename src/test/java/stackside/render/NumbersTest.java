@@ -7,6 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stackside.quantity.LitresPerMinute;
 import stackside.quantity.PeakVolts;
+import stackside.quantity.Seconds;
 import stackside.quantity.Watts;
 
 /** Numbers as printed (SI brochure 5.4.3, ISMP list of error-prone notations; both read). */
@@ -22,6 +23,20 @@ final class NumbersTest {
   void aNumberHasALeadingZeroAndNoTrailingOne() {
     assertThat(Numbers.text(new LitresPerMinute(0.80))).isEqualTo("0.8\u00a0L/min");
     assertThat(Numbers.number(1.0)).isEqualTo("1");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"1.01859|3|1.02", "0.002|3|0.002", "16211.1|2|16,000", "39.0625|2|39"})
+  void calculatedNumbersAreRoundedToTheirDigits(double value, int digits, String text) {
+    assertThat(Numbers.digits(value, digits)).isEqualTo(text);
+  }
+
+  @Test
+  void shortTimesAreInMilliseconds() {
+    assertThat(Numbers.brief(new Seconds(0.03))).isEqualTo("30" + Numbers.BOUND + "ms");
+    assertThat(Numbers.brief(new Seconds(1))).isEqualTo("1" + Numbers.BOUND + "s");
   }
 
   @ParameterizedTest

@@ -1,34 +1,41 @@
 package stackside.render.site;
 
-import stackside.model.Machine;
+import java.util.List;
+import stackside.derive.figure.FigureName;
+import stackside.derive.figure.PlacedFigure;
 import stackside.model.Prose;
-import stackside.model.Thing;
-import stackside.render.PanelPlans;
-import stackside.render.Sheet;
-import stackside.render.SocketMap;
-import stackside.render.SvgWriter;
 
-/** Draws what a handbook page asks for by name. */
+/**
+ * Chooses what to draw by the name that a handbook page gives. What cannot be drawn says so on the
+ * page, as it does among the problems.
+ */
 final class HandbookFigures {
 
   private HandbookFigures() {}
 
-  static Html draw(Prose.Figure figure, Here here) {
-    StringBuilder out = new StringBuilder();
-    figure.about().stream()
-        .flatMap(fact -> here.site().find(fact.value()).stream())
-        .forEach(thing -> out.append(draw(thing, here)));
-    return new Html(out.toString());
+  /**
+   * A figure with its words and its table.
+   *
+   * @param id of the figure on its page
+   */
+  static List<Part> parts(Prose.Figure figure, String id, Here here) {
+    List<Part> parts =
+        FigureName.named(figure.name())
+            .map(name -> parts(name, figure, id, here))
+            .orElse(List.of());
+    return parts.isEmpty()
+        ? List.of(new Part.Say(Line.of(Piece.shown(here.say("figure.not-drawn", figure.name())))))
+        : parts;
   }
 
-  private static String draw(Thing thing, Here here) {
-    if (thing instanceof Machine machine) {
-      return "<figure class=\"drawn\">"
-          + SvgWriter.svg(
-              SocketMap.of(PanelPlans.of(here.site().analysis(), machine), Sheet.PHONE),
-              "figure-" + machine.id().slug())
-          + "</figure>\n";
-    }
-    return "";
+  private static List<Part> parts(FigureName name, Prose.Figure figure, String id, Here here) {
+    return switch (name) {
+      case CURRENT_DENSITY -> DensityFigure.parts(id, here);
+      case POWER_AGAINST_LOAD ->
+          PowerFigure.parts(PlacedFigure.modes(figure, here.unit()), id, here);
+      case WAVEFORMS -> WaveFigure.parts(PlacedFigure.modes(figure, here.unit()), id, here);
+      case STALK_HEATING -> StalkFigure.parts(id, here);
+      case FRONT_PANELS -> PanelsFigure.parts(PlacedFigure.machines(figure, here.unit()), id, here);
+    };
   }
 }

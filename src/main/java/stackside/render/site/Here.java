@@ -108,11 +108,6 @@ record Here(Site site, String path) {
         table);
   }
 
-  /** A figure that the handbook asks for. */
-  Html figure(Prose.Figure figure) {
-    return HandbookFigures.draw(figure, this);
-  }
-
   static String date(LocalDate day) {
     return Dates.day(day);
   }

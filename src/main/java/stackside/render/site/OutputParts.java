@@ -105,14 +105,14 @@ final class OutputParts {
   }
 
   /** Whether and where the power that was set flows in full. */
-  private static String spread(ModeOutput output, Here here) {
+  static String spread(ModeOutput output, Here here) {
     return output
         .fullPower()
         .map(span -> here.say("output.full-power", rounded(span.from()), rounded(span.to())))
         .orElse(here.say("output.never-full"));
   }
 
-  private static List<At> points(ModeOutput output) {
+  static List<At> points(ModeOutput output) {
     LoadRange loads = output.curve().loads();
     TreeSet<Ohms> at = new TreeSet<>(output.tableLoads());
     output.fullPower().ifPresent(span -> at.addAll(List.of(span.from(), span.to())));
@@ -151,11 +151,11 @@ final class OutputParts {
     return new Grid.Row(Optional.empty(), Line.of(rounded(row.load())), cells);
   }
 
-  private static String rounded(Quantity quantity) {
+  static String rounded(Quantity quantity) {
     return with(Math.rint(quantity.value()), quantity);
   }
 
-  private static String tenths(Quantity quantity) {
+  static String tenths(Quantity quantity) {
     return with(Math.rint(quantity.value() * 10) / 10, quantity);
   }
 

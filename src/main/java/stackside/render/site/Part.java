@@ -155,6 +155,18 @@ public sealed interface Part {
     }
   }
 
-  /** One of two drawings, with its heading. */
+  /** Several drawings side by side, as many to a row as there is room for. */
+  record Sides(List<Side> sides) implements Part {
+    public Sides {
+      sides = List.copyOf(sides);
+    }
+
+    @Override
+    public String kind() {
+      return "sides";
+    }
+  }
+
+  /** One of several drawings, with its heading. */
   record Side(Line heading, Html drawing) {}
 }

@@ -36,7 +36,9 @@ final class ProseHtml {
     } else if (block instanceof Prose.Table table) {
       table(table);
     } else if (block instanceof Prose.Figure figure) {
-      out.append(here.figure(figure).markup());
+      out.append("<p class=\"broken\">")
+          .append(escaped(here.say("figure.out-of-place", figure.name())))
+          .append("</p>\n");
     } else {
       throw new IllegalStateException("a block of prose that nobody prints: " + block);
     }

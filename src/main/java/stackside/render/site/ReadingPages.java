@@ -57,9 +57,7 @@ final class ReadingPages implements Pages {
         here.frame(page.title(), here.page(here.say("menu.handbook"), "handbook.html")),
         "prose",
         Optional.empty(),
-        List.of(
-            new Section("", "", List.of(new Part.Text(ProseHtml.of(page.text(), here, 1)))),
-            here.mentions(page.id())));
+        List.of(new Section("", "", HandbookText.of(page.text(), here)), here.mentions(page.id())));
   }
 
   private static Page page(LearningPath path, Site site) {

@@ -1,0 +1,58 @@
+package stackside.render.site;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.derive.figure.StalkHeating;
+import stackside.render.Numbers;
+import stackside.render.Sheet;
+import stackside.render.StalkDrawing;
+import stackside.render.StalkDrawing.Bar;
+import stackside.render.site.Part.Grid;
+
+/** How much more the same current heats a thinner stalk: relative, for learning only. */
+final class StalkFigure {
+  private StalkFigure() {}
+
+  static List<Part> parts(String id, Here here) {
+    List<StalkHeating> stalks = StalkHeating.stalks();
+    String widest = Numbers.text(stalks.get(0).diameter());
+    StalkDrawing.Plan plan =
+        new StalkDrawing.Plan(
+            here.say("figure.stalk.title"),
+            here.say("figure.stalk.caption", widest),
+            stalks.stream().map(StalkFigure::bar).toList());
+    return List.of(
+        here.figure(
+            id,
+            StalkDrawing.of(plan, Sheet.PAGE),
+            StalkDrawing.of(plan, Sheet.PHONE),
+            Optional.empty()),
+        new Grid(
+            here.say("figure.stalk.title"),
+            List.of(here.say("figure.stalk.diameter"), here.say("figure.stalk.heating")),
+            stalks.stream().map(StalkFigure::row).toList()),
+        new Part.Say(Line.of(here.say("figure.stalk.source", halfAsWide(stalks)))),
+        new Part.Say(Line.of(here.say("figure.learning"))));
+  }
+
+  private static String halfAsWide(List<StalkHeating> stalks) {
+    double half = stalks.get(0).diameter().value() / 2;
+    return stalks.stream()
+        .filter(stalk -> stalk.diameter().value() == half)
+        .map(stalk -> Numbers.digits(stalk.heating(), 2))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Bar bar(StalkHeating stalk) {
+    return new Bar(stalk.diameter(), stalk.heating(), times(stalk));
+  }
+
+  private static Grid.Row row(StalkHeating stalk) {
+    return Grid.Row.of(Line.of(Numbers.text(stalk.diameter())), Line.of(times(stalk)));
+  }
+
+  private static String times(StalkHeating stalk) {
+    return Numbers.digits(stalk.heating(), 2) + Numbers.BOUND + "×";
+  }
+}

@@ -1,0 +1,203 @@
+package stackside.render.site;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import stackside.Units;
+import stackside.derive.Edited;
+import stackside.derive.output.ModeOutput;
+import stackside.derive.output.Outputs;
+import stackside.derive.output.Together;
+import stackside.energy.Lead;
+import stackside.model.Kind;
+import stackside.model.Mode;
+import stackside.model.Unit;
+import stackside.quantity.Ohms;
+import stackside.render.Marking;
+
+/** The figures on the handbook's pages: drawn, in a table, and in words, all with one number. */
+final class HandbookFiguresTest {
+
+  private static Document page(String name) {
+    return Jsoup.parse(
+        SiteRendererTest.text(DemonstrationSite.files(), "handbook/" + name + ".html"));
+  }
+
+  private static Document welcome(String patch) {
+    Unit unit = Edited.base(patch);
+    return Jsoup.parse(
+        SiteRendererTest.text(
+            DemonstrationSite.render(unit, Marking.DRAFT), "handbook/welcome.html"));
+  }
+
+  private static List<ModeOutput> demonstrated() {
+    Unit unit = Units.demonstration();
+    List<Mode> modes =
+        List.of(
+            Edited.find(unit, Kind.MODE, "marram-two/pulsed-cut", Mode.class),
+            Edited.find(unit, Kind.MODE, "marram-two/soft-coagulation", Mode.class));
+    return Together.of(Outputs.of(unit), modes).settings().stream()
+        .map(use -> use.output().orElseThrow())
+        .toList();
+  }
+
+  @Test
+  void everyFigureOfTheDemonstrationIsDrawnWideAndNarrowWithATable() {
+    for (String name : List.of("what-current-does", "waveforms", "lesion-by-lesion")) {
+      Document page = page(name);
+      assertThat(page.select(".wide svg title")).as(name).isNotEmpty();
+      assertThat(page.select(".narrow svg desc")).as(name).isNotEmpty();
+      assertThat(page.select("figure ~ .scroll table")).as(name).isNotEmpty();
+    }
+    assertThat(page("when-it-fails").select(".pair svg")).hasSize(3);
+    assertThat(page("when-it-fails").select(".pair ~ .scroll tbody tr").size())
+        .isGreaterThanOrEqualTo(3);
+  }
+
+  @Test
+  void theTableOfPowersHasTheNumbersOfTheEnergyPackage() {
+    ModeOutput cut = demonstrated().get(0);
+    ModeOutput soft = demonstrated().get(1);
+    int rows = 0;
+    for (Element row : page("what-current-does").select("tbody tr")) {
+      if (row.select("th").text().endsWith("ohm")) {
+        Ohms load = new Ohms(number(row.select("th").text()));
+        rows++;
+        assertThat(number(row.select("td").get(0).text()))
+            .isCloseTo(cut.curve().power(load).orElseThrow().value(), within(0.5));
+        assertThat(number(row.select("td").get(1).text()))
+            .isCloseTo(cut.curve().power(load).orElseThrow().value() / 30, within(0.05));
+        assertThat(number(row.select("td").get(2).text()))
+            .isCloseTo(soft.curve().power(load).orElseThrow().value(), within(0.5));
+      }
+    }
+    assertThat(rows).isEqualTo(6);
+  }
+
+  private static double number(String text) {
+    return Double.parseDouble(text.replaceAll("[^0-9.]", ""));
+  }
+
+  @Test
+  void theWordsHaveTheSameNumbers() {
+    ModeOutput cut = demonstrated().get(0);
+    ModeOutput soft = demonstrated().get(1);
+    long left = Math.round(soft.dried().orElseThrow().value());
+    long held = Math.round(cut.dried().orElseThrow().value());
+    long upTo = Math.round(Lead.of(soft.curve(), cut.curve()).orElseThrow().value());
+    assertThat(text(page("what-current-does")))
+        .contains("Soft coagulation limits itself to %d W of the 60 W".formatted(left))
+        .contains("Pulsed cut holds %d W of its 60 W".formatted(held))
+        .contains("than Pulsed cut into every load below %d ohm.".formatted(upTo))
+        .contains("Published points win over the calculation, and nothing is extrapolated.")
+        .contains("Below 50 ohm and above 2,000 ohm the output is not published.");
+  }
+
+  private static String text(Document page) {
+    return page.text().replace('\u00a0', ' ');
+  }
+
+  private static final String POWER =
+      """
+      === handbook/welcome.md
+      +
+      +```figure
+      +power-against-load
+      +mode:alder/pulsed-cut
+      +mode:alder/forced
+      +```
+      """;
+
+  /**
+   * Common practice, no source: a blended cut of about 30 W is usual for polypectomy, soft
+   * coagulation runs around 80 W, and with a peak under about 200 V it cannot spark (the 200 V from
+   * memory). With 190 V peak of a sine it has U²/R = 18 W left in 1,000 ohm, and leads the cut up
+   * to U²/30 W = 614 ohm.
+   */
+  @Test
+  void usualSettingsBehaveAsCommonPracticeSays() {
+    Document page =
+        welcome(
+            POWER
+                + """
+                === machines/alder.yaml
+                -    current: pulsed-cut
+                -    waveform: pulsed
+                +    current: blended-cut
+                +    waveform: continuous
+                === machines/alder.yaml
+                -    pulse: {on: 30 ms, every: 900 ms}
+                === machines/alder.yaml
+                -    current: forced-coagulation
+                -    waveform: modulated
+                +    current: soft-coagulation
+                +    waveform: continuous
+                === machines/alder.yaml
+                -    peak-voltage: {1: 1000 V peak, 2: 1300 V peak}
+                -    crest-factor: 4
+                +    peak-voltage: 190 V peak
+                +    crest-factor: 1.4
+                === profiles/alder.yaml
+                -      yellow: {mode: pulsed-cut, level: 2, limit: 60 W}
+                -      blue: {mode: forced, level: 1, limit: 40 W}
+                +      yellow: {mode: pulsed-cut, level: 2, limit: 30 W}
+                +      blue: {mode: forced, level: 1, limit: 80 W}
+                """);
+    assertThat(text(page))
+        .contains("Forced limits itself to 18 W of the 80 W that were set.")
+        .contains("Pulsed cut holds 30 W of its 30 W.")
+        .contains("Forced delivers more than Pulsed cut into every load below 614 ohm.");
+  }
+
+  @Test
+  void withoutASoftModeNothingIsSaidOfOne() {
+    assertThat(text(welcome(POWER))).doesNotContain("limits itself").contains("within the burst");
+  }
+
+  @Test
+  void whatCannotBeDrawnSaysSo() {
+    Document page =
+        welcome(
+            """
+            === handbook/welcome.md
+            +
+            +```figure
+            +snare-size
+            +```
+            +
+            +```figure
+            +power-against-load
+            +mode:birch/argon
+            +```
+            +
+            +- Look:
+            +
+            +  ```figure
+            +  stalk-heating
+            +  ```
+            """);
+    assertThat(page.select("svg")).isEmpty();
+    assertThat(text(page))
+        .contains("The figure “snare-size” cannot be drawn")
+        .contains("The figure “power-against-load” cannot be drawn")
+        .contains("The figure “stalk-heating” is not drawn here");
+  }
+
+  @Test
+  void numbersAreMarkedByTheirSource() {
+    assertThat(text(page("what-current-does")))
+        .contains("1 A/cm² (read)")
+        .contains("Gershman, Thomson and Veres, textbook chapter 40 (read)")
+        .contains("For learning only");
+    assertThat(text(page("lesion-by-lesion"))).contains("half the width means 16 times");
+    assertThat(text(page("waveforms")))
+        .contains("1.6 within the burst")
+        .contains("4.5 over the cycle")
+        .contains("On for 30 ms in every 900 ms");
+  }
+}
