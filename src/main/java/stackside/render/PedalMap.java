@@ -28,7 +28,8 @@ public final class PedalMap {
 
   /** The pedals without a caption, for a card. */
   public static Drawing bare(PedalPlan plan, Sheet sheet) {
-    return new PedalMap(plan, sheet).draw(0);
+    PedalMap map = new PedalMap(plan, sheet);
+    return map.draw(map.pen.thick() / 2);
   }
 
   private double caption() {

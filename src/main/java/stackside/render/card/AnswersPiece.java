@@ -67,19 +67,19 @@ final class AnswersPiece implements Piece {
     return new Row(row, scopes, cells(row.answer()));
   }
 
-  /** On one line, or the sites on a line of their own. */
+  /** Lesions and sites on one line where they fit; when to take an alternative below them. */
   private Paragraph scope(AnswerRow.Scope scope) {
-    List<Run> sites = new ArrayList<>();
-    sites.add(Run.regular(stopped(scope.where()), setting.scale().near()));
-    scope
+    Run what = Run.bold(stopped(scope.what()), setting.scale().near());
+    Run where = Run.regular(stopped(scope.where()), setting.scale().near());
+    Paragraph running = setting.paragraph(Setting.WIDTH, what, where);
+    Paragraph broken = setting.paragraph(Setting.WIDTH, what).thenOnNewLine(List.of(where));
+    Paragraph lines = broken.lineCount() <= running.lineCount() ? broken : running;
+    return scope
         .alternative()
-        .ifPresent(each -> sites.add(Run.regular(stopped(each), setting.scale().near())));
-    List<Run> all = new ArrayList<>();
-    all.add(Run.bold(stopped(scope.what()), setting.scale().near()));
-    all.addAll(sites);
-    Paragraph running = setting.paragraph(Setting.WIDTH, all.toArray(Run[]::new));
-    Paragraph broken = setting.paragraph(Setting.WIDTH, all.get(0)).thenOnNewLine(sites);
-    return broken.lineCount() <= running.lineCount() ? broken : running;
+        .map(
+            each ->
+                lines.thenOnNewLine(List.of(Run.regular(stopped(each), setting.scale().near()))))
+        .orElse(lines);
   }
 
   /** The phrase as a sentence of its own. */
