@@ -9,6 +9,7 @@ import stackside.derive.figure.ModeWave;
 import stackside.derive.figure.PlacedFigure;
 import stackside.derive.output.Together;
 import stackside.model.Fact;
+import stackside.model.Kind;
 import stackside.model.Mode;
 import stackside.model.Prose;
 import stackside.model.Thing;
@@ -53,6 +54,9 @@ final class FigureWithoutNumbers implements Rule {
   }
 
   private static Optional<Problem> power(Mode mode, Fact<ThingId> about, Analysis analysis) {
+    if (analysis.unit().anyBroken(Kind.PROFILE)) {
+      return Optional.empty();
+    }
     return Together.of(analysis.outputs(), List.of(mode)).settings().isEmpty()
         ? Optional.of(
             FAULT
