@@ -33,7 +33,8 @@ public final class CardRules {
           new DrillWithoutSign(),
           new DrillBranches(),
           new AnswerMissingFromCard(),
-          new TooManyRows());
+          new TooManyRows(),
+          new NamesAlike());
 
   private static final List<CardRule> PAGES =
       List.of(
@@ -51,6 +52,7 @@ public final class CardRules {
           new SlantedOrTurnedWords(),
           new FontNotEmbedded(),
           new TextContrastTooLow(),
+          new LongReversedText(),
           new SwatchWithoutOutline(),
           new ColourWithoutWord(),
           new FillsAlikeInGrey(),
@@ -61,7 +63,8 @@ public final class CardRules {
           new ContactNotOnCard(),
           new FixedPartMoved(),
           new CodeUnreadable(),
-          new FigureWithoutWords());
+          new FigureWithoutWords(),
+          new CardCrowded());
 
   private CardRules() {}
 

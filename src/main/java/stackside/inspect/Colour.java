@@ -1,5 +1,7 @@
 package stackside.inspect;
 
+import java.util.Locale;
+
 /** A colour as painted, each part from 0 to 255. */
 public record Colour(int red, int green, int blue) {
 
@@ -39,6 +41,6 @@ public record Colour(int red, int green, int blue) {
 
   @Override
   public String toString() {
-    return String.format(java.util.Locale.ROOT, "#%02X%02X%02X", red, green, blue);
+    return String.format(Locale.ROOT, "#%02X%02X%02X", red, green, blue);
   }
 }

@@ -68,9 +68,16 @@ final class FixedPartMoved implements CardRule {
   }
 
   private static Stream<Phrase> fixed(InspectedCard card) {
-    return card.plan().blocks().stream()
-        .filter(block -> block instanceof Block.MakeSafe || block instanceof Block.Contacts)
-        .flatMap(Block::phrases);
+    return card.plan().blocks().stream().flatMap(FixedPartMoved::fixed);
+  }
+
+  private static Stream<Phrase> fixed(Block block) {
+    if (block instanceof Block.Identity identity) {
+      return Stream.of(identity.warning());
+    }
+    return block instanceof Block.MakeSafe || block instanceof Block.Contacts
+        ? block.phrases()
+        : Stream.empty();
   }
 
   private static Optional<PrintedWords> find(Inspection seen, Phrase phrase) {

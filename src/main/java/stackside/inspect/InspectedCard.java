@@ -19,6 +19,9 @@ import stackside.source.Location;
 public record InspectedCard(
     Publication publication, CardPlan plan, Inspection seen, List<Inspection> fellows) {
 
+  /** Larger type is no footer, even where it says the same. */
+  private static final double FOOTER_BELOW = 12;
+
   public InspectedCard {
     fellows = List.copyOf(fellows);
   }
@@ -72,7 +75,8 @@ public record InspectedCard(
     plan.blocks(Block.Code.class).stream()
         .flatMap(Block.Code::phrases)
         .forEach(phrase -> code.append(spaced(phrase.words())).append(' '));
-    return words.text().length() > 2
+    return words.points() < FOOTER_BELOW
+        && words.text().length() > 2
         && (footer.toString().contains(words.text()) || code.toString().contains(words.text()));
   }
 

@@ -50,6 +50,17 @@ public record Inspection(
     return text.toString().strip().replaceAll("\\s+", " ");
   }
 
+  /** The last filled shape that words lie in, or the paper. */
+  Colour ground(PrintedWords words) {
+    Colour ground = Colour.WHITE;
+    for (PaintedArea area : areas) {
+      if (area.fill().isPresent() && area.box().holds(words.box())) {
+        ground = area.fill().get();
+      }
+    }
+    return ground;
+  }
+
   /**
    * How high the capitals of these words are, in millimetres; where they have none, how high those
    * of the same font would be at their size.

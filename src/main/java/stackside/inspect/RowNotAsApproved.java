@@ -39,7 +39,7 @@ final class RowNotAsApproved implements CardRule {
     List<Problem> problems = new ArrayList<>();
     for (Profile profile : profiles(card)) {
       List<String> approved = approved(profile);
-      if (rows.stream().noneMatch(row -> row.values().equals(approved))) {
+      if (rows.stream().noneMatch(row -> same(row.values(), approved))) {
         problems.add(
             FAULT.at(
                 profile.at(),
@@ -89,13 +89,15 @@ final class RowNotAsApproved implements CardRule {
     String ask =
         profile.notApproved().isEmpty()
             ? ""
-            : profile
-                .ask()
-                .map(
-                    role ->
-                        " Ask: " + role.value().title().toLowerCase(java.util.Locale.ROOT) + ".")
-                .orElse("");
+            : profile.ask().map(role -> " Ask: " + role.value().title() + ".").orElse("");
     return cold + not + ask;
+  }
+
+  /** Values letter by letter; sentences but for the capitals with which they begin. */
+  private static boolean same(List<String> printed, List<String> approved) {
+    return (approved.size() == 1 && printed.size() == 1)
+        ? printed.get(0).equalsIgnoreCase(approved.get(0))
+        : printed.equals(approved);
   }
 
   private static String stopped(String words) {
@@ -141,6 +143,6 @@ final class RowNotAsApproved implements CardRule {
   }
 
   private static String printed(String words) {
-    return InspectedCard.spaced(Numbers.bind(words));
+    return InspectedCard.spaced(Numbers.bind(words)).strip().replaceAll("\\s+", " ");
   }
 }

@@ -27,7 +27,7 @@ final class TextContrastTooLow implements CardRule {
   public List<Problem> problems(InspectedCard card) {
     List<Problem> problems = new ArrayList<>();
     for (PrintedWords words : card.seen().words()) {
-      double contrast = words.colour().contrast(ground(card.seen(), words));
+      double contrast = words.colour().contrast(card.seen().ground(words));
       if (contrast < (large(words) ? LEAST_LARGE : LEAST)) {
         problems.add(
             FAULT.at(
@@ -40,17 +40,6 @@ final class TextContrastTooLow implements CardRule {
       }
     }
     return problems;
-  }
-
-  /** The last filled shape that the words lie in, or the paper. */
-  private static Colour ground(Inspection seen, PrintedWords words) {
-    Colour ground = Colour.WHITE;
-    for (PaintedArea area : seen.areas()) {
-      if (area.fill().isPresent() && area.box().holds(words.box())) {
-        ground = area.fill().get();
-      }
-    }
-    return ground;
   }
 
   private static boolean large(PrintedWords words) {

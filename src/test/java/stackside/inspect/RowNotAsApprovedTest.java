@@ -46,4 +46,21 @@ final class RowNotAsApprovedTest {
     Inspection seen = Inspection.of(unit.file(CARD));
     assertThat(new RowNotAsApproved().problems(approved.card(CARD, seen))).hasSize(1);
   }
+
+  @Test
+  void capitalsAtTheBeginningOfASentence_makeNoDifference() {
+    EditedUnit other =
+        EditedUnit.after(
+            """
+            === unit.yaml
+            -  - {id: lead-endoscopist, name: Lead endoscopist}
+            +  - {id: lead-endoscopist, name: ENT lead}
+            === profiles/alder.yaml
+            -    not-approved: Refer to the children's hospital.
+            +    not-approved: refer to the children's hospital
+            """);
+    assertThat(new RowNotAsApproved().problems(other.card(CARD))).isEmpty();
+    assertThat(other.card(CARD).seen().text())
+        .contains("Not approved. Refer to the children's hospital. Ask: ENT lead.");
+  }
 }

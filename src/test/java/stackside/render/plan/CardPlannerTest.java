@@ -36,11 +36,11 @@ final class CardPlannerTest {
     assertThat(rows(EditedUnit.untouched(), SETTINGS))
         .containsExactly(
             "Flat, under 10 mm: resection | Colon and rectum | Cold. | Cold snare.",
-            "Flat, 10 mm and over: resection, adult only | Caecum | 3 | EMR R | 1 | Oval snare |"
+            "Flat, 10 mm and over: resection, adult only | Caecum | 3 | EMR CAECUM | 1 | Oval snare |"
                 + " Pulsed cut | effect 2 | 60 W | Forced | effect 1 | 40 W",
             "Flat, 10 mm and over: resection, child only | Colon and rectum | Not approved. |"
                 + " Refer to the children's hospital. Ask: lead endoscopist.",
-            "Flat, 10 mm and over: resection, adult only | Rectum | 4 | EMR L | 1 | Oval snare |"
+            "Flat, 10 mm and over: resection, adult only | Rectum | 4 | EMR RECTUM | 1 | Oval snare |"
                 + " Pulsed cut | effect 2 | 80 W | Forced | effect 1 | 45 W",
             "Angiodysplasia: treatment | Colon and rectum | 7 | BIPOLAR | 3 | Two-pole grasper |"
                 + " Unassigned | Bipolar soft | effect low | 20 W");
@@ -60,8 +60,8 @@ final class CardPlannerTest {
         EditedUnit.after(
             """
             === profiles/alder.yaml
-            -      program: {slot: 4, shown-as: "EMR L"}
-            +      program: {slot: 3, shown-as: "EMR R"}
+            -      program: {slot: 4, shown-as: "EMR RECTUM"}
+            +      program: {slot: 3, shown-as: "EMR CAECUM"}
             === profiles/alder.yaml
             -      yellow: {mode: pulsed-cut, level: 2, limit: 80 W}
             -      blue: {mode: forced, level: 1, limit: 45 W}
