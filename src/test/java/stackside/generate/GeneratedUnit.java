@@ -1,0 +1,139 @@
+package stackside.generate;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import stackside.content.ContentReader;
+import stackside.model.Unit;
+
+/**
+ * A content folder as many times as large as the demonstration, of the same shape: every hospital,
+ * room, generator, profile, drill and page of the handbook comes back once a part with a name of
+ * its own, while anatomy, lesions and sources stay as they are. The seed varies what each room
+ * offers, how far limits are set, numbers of copies and telephone numbers.
+ */
+public record GeneratedUnit(SortedMap<String, String> files) {
+  private static final Pattern LOCATIONS = Pattern.compile("(?m)^locations:\n((?: .*\n)+)");
+  private static final Pattern OWN_NAME =
+      Pattern.compile("(?m)^(name|title): (\"?)([^\"\n]+)(\"?)$");
+  private static final Pattern LISTED_NAME = Pattern.compile("\\bname: (\"?)([^\",}]+)(\"?)");
+  private static final Pattern HEADING = Pattern.compile("(?m)\\A# (.*)$");
+  private static final Pattern OWN_ID = Pattern.compile("(?m)^id: (\\S+)$");
+  private static final List<String> KIT =
+      List.of("cables.yaml", "electrodes.yaml", "foot-switches.yaml", "instruments.yaml");
+  private static final List<String> RECORDS =
+      List.of("assets.csv", "output-checks.csv", "program-readings.csv", "service-events.csv");
+  private static final List<String> OF_PROSE = List.of("handbook/", "paths/");
+
+  /** Writes a unit: {@code GeneratedUnit FOLDER TIMES SEED}. */
+  public static void main(String[] arguments) throws IOException {
+    Path folder = Path.of(arguments[0]);
+    of(Integer.parseInt(arguments[1]), Long.parseLong(arguments[2])).write(folder);
+  }
+
+  /** So many times the demonstration unit. */
+  public static GeneratedUnit of(int times, long seed) throws IOException {
+    return of(Path.of("content"), times, seed);
+  }
+
+  /** So many times the unit in a folder. */
+  public static GeneratedUnit of(Path folder, int times, long seed) throws IOException {
+    if (times < 1 || times > Birds.most()) {
+      throw new IllegalArgumentException("1 to " + Birds.most() + " times, not " + times);
+    }
+    Unit unit = ContentReader.read(folder).unit().orElseThrow();
+    SortedMap<String, String> pattern = read(folder);
+    SortedMap<String, String> files = new TreeMap<>(pattern);
+    Random chance = new Random(seed);
+    pattern.replaceAll((name, text) -> text.endsWith("\n") ? text : text + "\n");
+    files.putAll(new Variation(chance).in(pattern));
+    for (int part = 1; part < times; part++) {
+      add(files, new Variation(chance).in(pattern), unit, part);
+    }
+    return new GeneratedUnit(files);
+  }
+
+  private static SortedMap<String, String> read(Path folder) throws IOException {
+    SortedMap<String, String> files = new TreeMap<>();
+    try (Stream<Path> walk = Files.walk(folder)) {
+      for (Path file : walk.filter(Files::isRegularFile).toList()) {
+        String name = folder.relativize(file).toString().replace('\\', '/');
+        if (!name.startsWith("approv") && !name.equals("README.md")) {
+          files.put(name, Files.readString(file));
+        }
+      }
+    }
+    return files;
+  }
+
+  private static void add(
+      SortedMap<String, String> files, SortedMap<String, String> pattern, Unit unit, int part) {
+    Renaming renaming = Renaming.of(unit, part);
+    String bird = Birds.name(part);
+    pattern.forEach(
+        (name, text) -> {
+          if (name.equals("unit.yaml")) {
+            files.merge(name, text, (all, more) -> withLocations(all, more, renaming, bird));
+          } else if (KIT.contains(name) && Renaming.startsCatalogue(part)) {
+            files.merge(name, renaming.in(listed(text, bird)), String::concat);
+          } else if (RECORDS.contains(name)) {
+            files.merge(name, renaming.in(text.substring(text.indexOf('\n') + 1)), String::concat);
+          } else if (name.contains("/") && !text.contains("\nfor: all\n")) {
+            addFile(files, name, text, renaming, bird);
+          }
+        });
+  }
+
+  private static void addFile(
+      SortedMap<String, String> files, String name, String text, Renaming renaming, String bird) {
+    String folder = name.substring(0, name.indexOf('/') + 1);
+    String id = name.substring(folder.length(), name.lastIndexOf('.'));
+    String ending = name.substring(name.lastIndexOf('.'));
+    boolean prose = OF_PROSE.contains(folder);
+    String named = OWN_NAME.matcher(text).replaceFirst("$1: $2$3 " + bird + "$4");
+    String headed = HEADING.matcher(named).replaceFirst("# $1, " + bird);
+    String renamed = renaming.in(headed);
+    if (prose) {
+      renamed = OWN_ID.matcher(renamed).replaceFirst(it -> "id: " + renaming.ofProse(it.group(1)));
+    }
+    files.put(folder + (prose ? renaming.ofProse(id) : renaming.id(id)) + ending, renamed);
+  }
+
+  private static String listed(String text, String bird) {
+    StringBuilder lines = new StringBuilder();
+    text.lines()
+        .filter(line -> line.startsWith("- "))
+        .map(line -> LISTED_NAME.matcher(line).replaceFirst("name: $1$2 " + bird + "$3"))
+        .forEach(line -> lines.append(line).append('\n'));
+    return lines.toString();
+  }
+
+  /** "Shore Infirmary" becomes "Dunlin Infirmary". */
+  private static String withLocations(String all, String more, Renaming renaming, String bird) {
+    Matcher those = LOCATIONS.matcher(more);
+    Matcher these = LOCATIONS.matcher(all);
+    if (!those.find() || !these.find()) {
+      throw new IllegalStateException("unit.yaml has no list of locations");
+    }
+    String named = those.group(1).replaceAll("(?m)^(    name: )\\S+", "$1" + bird);
+    return all.substring(0, these.end(1)) + renaming.in(named) + all.substring(these.end(1));
+  }
+
+  /** Writes the files into a folder that need not exist. */
+  public void write(Path folder) throws IOException {
+    for (var file : files.entrySet()) {
+      Path path = folder.resolve(file.getKey());
+      Files.createDirectories(path.getParent());
+      Files.writeString(path, file.getValue(), UTF_8);
+    }
+  }
+}

@@ -1,0 +1,43 @@
+package stackside.generate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stackside.Units;
+import stackside.check.Catalogue;
+import stackside.content.Reading;
+import stackside.derive.Analysis;
+import stackside.model.Unit;
+import stackside.source.Severity;
+
+/** Generated units are what they claim to be: as large as asked, of the same shape, and sound. */
+final class GeneratedUnitTest {
+
+  @Test
+  void sameSeedGivesTheSameUnit() throws Exception {
+    assertThat(GeneratedUnit.of(3, 5)).isEqualTo(GeneratedUnit.of(3, 5));
+    assertThat(GeneratedUnit.of(3, 5)).isNotEqualTo(GeneratedUnit.of(3, 6));
+  }
+
+  @Test
+  void everythingThatAHospitalHasComesBackOnceAPart(@TempDir Path folder) throws Exception {
+    Unit demonstration = Units.demonstration();
+    GeneratedUnit.of(11, 3).write(folder);
+    Reading reading = Units.reading(folder);
+    assertThat(reading.problems()).as(Units.printed(reading)).isEmpty();
+    Unit unit = reading.unit().orElseThrow();
+    assertThat(unit.rooms()).hasSize(11 * demonstration.rooms().size());
+    assertThat(unit.assets()).hasSize(11 * demonstration.assets().size());
+    assertThat(unit.machines()).hasSize(11 * demonstration.machines().size());
+    assertThat(unit.profiles()).hasSize(11 * demonstration.profiles().size());
+    assertThat(unit.handbook()).hasSize(11 * demonstration.handbook().size());
+    assertThat(unit.instruments()).hasSize(2 * demonstration.instruments().size());
+    assertThat(unit.sites()).hasSize(demonstration.sites().size());
+    assertThat(Catalogue.judge(Analysis.of(unit)))
+        .filteredOn(problem -> problem.severity() == Severity.ERROR)
+        .as("errors of the rules")
+        .isEmpty();
+  }
+}
