@@ -51,6 +51,16 @@
     });
   }
 
+  // What is folded on the screen is open on paper, and folded again afterwards.
+  var opened = [];
+  window.addEventListener("beforeprint", function () {
+    opened = Array.prototype.slice.call(document.querySelectorAll("details:not([open])"));
+    each(opened, function (part) { part.open = true; });
+  });
+  window.addEventListener("afterprint", function () {
+    each(opened, function (part) { part.open = false; });
+  });
+
   document.addEventListener("DOMContentLoaded", function () {
     var box = document.getElementById("chooser");
     if (box) { chooser(box); }

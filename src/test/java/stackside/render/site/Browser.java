@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -70,11 +68,18 @@ final class Browser implements AutoCloseable {
     driver.manage().window().setSize(new Dimension(Math.max(width, 500), height));
   }
 
-  /** Light or dark, as the reader's system asks for. */
-  void scheme(String scheme) {
+  /** How the page is shown from now on: its width, on screen or paper, light or dark. */
+  void look(int width, String medium, String scheme) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", false));
     driver.executeCdpCommand(
         "Emulation.setEmulatedMedia",
-        Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+        Map.of(
+            "media",
+            medium,
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
   }
 
   /** What the browser itself complained about. */
@@ -82,40 +87,6 @@ final class Browser implements AutoCloseable {
     return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
         .map(entry -> entry.getMessage())
         .toList();
-  }
-
-  /** The violations that axe-core finds on the page, each in one line. */
-  List<String> violations() {
-    return violations(
-        "{runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],"
-            + " rules: {'color-contrast-enhanced': {enabled: true}}, resultTypes: ['violations']}");
-  }
-
-  /** The same for contrast alone, which is all that another colour scheme can change. */
-  List<String> violationsOfContrast() {
-    return violations(
-        "{runOnly: {type: 'rule', values: ['color-contrast', 'color-contrast-enhanced']},"
-            + " resultTypes: ['violations']}");
-  }
-
-  @SuppressWarnings("unchecked")
-  private List<String> violations(String options) {
-    driver.executeScript(axe());
-    return (List<String>)
-        driver.executeAsyncScript(
-            "const done = arguments[arguments.length - 1];"
-                + "axe.run(document, "
-                + options
-                + ").then(found => done(found.violations.map(each => each.id + ': '"
-                + " + each.nodes.map(node => node.html).join(' | '))));");
-  }
-
-  private static String axe() {
-    try (var stream = Browser.class.getResourceAsStream("/axe/axe.min.js")) {
-      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   /** Writes files below a folder whose name has a space and a letter beyond ASCII. */

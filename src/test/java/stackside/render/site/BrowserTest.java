@@ -4,20 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import stackside.render.OutputFile;
 
 /** The demonstration's pages in a browser, from the disk: accessible, whole, by keyboard alone. */
 final class BrowserTest {
@@ -36,67 +30,6 @@ final class BrowserTest {
     if (browser != null) {
       browser.close();
     }
-  }
-
-  /** One page of each kind, the one with the most on it. */
-  private static List<String> ofEachKind() {
-    Map<String, OutputFile> largest = new TreeMap<>();
-    for (OutputFile page : DemonstrationSite.pages()) {
-      int slash = page.path().indexOf('/');
-      String kind = slash < 0 ? page.path() : page.path().substring(0, slash);
-      largest.merge(
-          kind, page, (one, other) -> one.bytes().length >= other.bytes().length ? one : other);
-    }
-    return largest.values().stream().map(OutputFile::path).toList();
-  }
-
-  @ParameterizedTest
-  @ValueSource(ints = {1280, 390})
-  void noPageOfAnyKindViolatesARuleOfAxeInLightOrDark(int width) {
-    List<String> found = new ArrayList<>();
-    browser.size(width, 900);
-    for (String page : ofEachKind()) {
-      browser.scheme("light");
-      browser.show(site, page);
-      browser.violations().forEach(each -> found.add("light " + page + " " + each));
-      browser.scheme("dark");
-      browser.violationsOfContrast().forEach(each -> found.add("dark " + page + " " + each));
-    }
-    assertThat(found).isEmpty();
-  }
-
-  @Test
-  void noPageIsWiderThanANarrowTelephone() {
-    browser.size(320, 800);
-    List<String> wide = new ArrayList<>();
-    for (String page : ofEachKind()) {
-      browser.show(site, page);
-      long width =
-          (Long) browser.driver().executeScript("return document.documentElement.scrollWidth");
-      if (width > 320) {
-        wide.add(page + " " + width);
-      }
-    }
-    assertThat(wide).isEmpty();
-  }
-
-  @Test
-  void nothingIsAskedForFromOutsideAndTheBrowserDoesNotComplain() {
-    browser.complaints();
-    List<String> asked = new ArrayList<>();
-    for (String page : ofEachKind()) {
-      browser.show(site, page);
-      @SuppressWarnings("unchecked")
-      List<String> names =
-          (List<String>)
-              browser
-                  .driver()
-                  .executeScript(
-                      "return performance.getEntriesByType('resource').map(each => each.name)");
-      names.stream().filter(name -> !name.startsWith("file:")).forEach(asked::add);
-    }
-    assertThat(asked).isEmpty();
-    assertThat(browser.complaints()).isEmpty();
   }
 
   @Test
