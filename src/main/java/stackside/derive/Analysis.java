@@ -4,7 +4,6 @@ import java.util.List;
 import stackside.derive.circuit.Circuits;
 import stackside.derive.coverage.Coverage;
 import stackside.derive.difference.Differences;
-import stackside.derive.difference.Place;
 import stackside.derive.drill.DrillOrder;
 import stackside.derive.guidance.Questions;
 import stackside.derive.neutral.ElectrodeLoad;
@@ -22,7 +21,7 @@ import stackside.model.Unit;
  * @param circuits what becomes of the current when one thing goes wrong
  * @param questions what would be asked about answers and machines
  * @param drillOrders the drills with enough counts
- * @param differences every place against every other, both ways
+ * @param differences every place against every other, both ways; in a large unit those nearest
  */
 public record Analysis(
     Unit unit,
@@ -55,17 +54,6 @@ public record Analysis(
         circuits,
         Questions.of(unit),
         unit.drills().stream().flatMap(drill -> DrillOrder.of(drill).stream()).toList(),
-        differences(unit, coverage, circuits));
-  }
-
-  private static List<Differences> differences(Unit unit, Coverage coverage, Circuits circuits) {
-    List<Place> places = Differences.places(unit);
-    return places.stream()
-        .flatMap(
-            from ->
-                places.stream()
-                    .filter(to -> !to.is(from))
-                    .map(to -> Differences.between(unit, coverage, circuits, from, to)))
-        .toList();
+        Differences.of(unit, coverage, circuits));
   }
 }

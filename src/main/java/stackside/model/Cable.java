@@ -17,4 +17,10 @@ public record Cable(
   public String title() {
     return name.value();
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

@@ -21,4 +21,10 @@ public record Checklist(
   public String title() {
     return name.map(Fact::value).orElse(kind.value().spoken());
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

@@ -23,4 +23,10 @@ public record Citation(
   public String title() {
     return by.value() + " " + year.value();
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

@@ -11,4 +11,10 @@ public record Contact(
   public String title() {
     return role.value();
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

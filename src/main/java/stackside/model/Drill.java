@@ -30,4 +30,10 @@ public record Drill(
   public String title() {
     return name.value();
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

@@ -26,4 +26,10 @@ public record Electrode(
   public Fact<ConnectorId> connector() {
     return plug;
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

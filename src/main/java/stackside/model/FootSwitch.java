@@ -14,4 +14,10 @@ public record FootSwitch(Location at, ThingId id, Fact<String> name, @AtLeastOne
   public String title() {
     return name.value();
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

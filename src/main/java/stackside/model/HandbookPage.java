@@ -15,4 +15,10 @@ public record HandbookPage(Location at, ThingId id, Fact<String> name, Prose tex
   public String title() {
     return name.value();
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

@@ -77,4 +77,10 @@ public record Machine(
   public Optional<Lamp> lamp(LampId id) {
     return lamps.stream().filter(lamp -> lamp.id().equals(id)).findFirst();
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

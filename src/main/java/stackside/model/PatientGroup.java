@@ -14,4 +14,10 @@ public record PatientGroup(
   public String title() {
     return name.map(Fact::value).orElse(id.slug().replace('-', ' '));
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

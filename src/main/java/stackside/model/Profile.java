@@ -84,4 +84,10 @@ public record Profile(
   public String title() {
     return id.slug().replace('-', ' ');
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

@@ -25,4 +25,10 @@ public record Site(
   public List<Site> sites() {
     return List.of(this);
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

@@ -19,4 +19,10 @@ public record SiteGroup(Location at, ThingId id, Fact<String> name, @AtLeastOne 
   public List<Site> sites() {
     return of.stream().map(Fact::value).toList();
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

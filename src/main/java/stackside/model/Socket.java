@@ -42,4 +42,10 @@ public record Socket(
   public boolean noticesPlug() {
     return sensesPlug.map(Fact::value).orElse(false);
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

@@ -9,4 +9,10 @@ public record Step(Location at, ThingId id, Fact<String> name) implements Thing 
   public String title() {
     return name.value();
   }
+
+  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
 }

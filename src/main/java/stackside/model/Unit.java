@@ -125,7 +125,7 @@ public record Unit(
 
   /** The rooms in which a machine of this model stands. */
   public List<Room> roomsWith(Machine machine) {
-    return rooms.stream().filter(room -> machinesIn(room).contains(machine)).toList();
+    return rooms.stream().filter(room -> stands(machine, room)).toList();
   }
 
   /** The models that stand in a room, in the order of its assets, each once. */
@@ -151,16 +151,27 @@ public record Unit(
    * site and a patient group of the offer.
    */
   public List<Profile> profilesServing(Room room) {
-    List<Machine> machines = machinesIn(room);
     return profiles.stream()
-        .filter(profile -> machines.contains(profile.machine().value()))
+        .filter(profile -> stands(profile.machine().value(), room))
         .filter(profile -> serves(room, profile))
         .toList();
   }
 
   /** The rooms that a profile answers something in. */
   public List<Room> roomsServedBy(Profile profile) {
-    return rooms.stream().filter(room -> profilesServing(room).contains(profile)).toList();
+    return rooms.stream()
+        .filter(room -> stands(profile.machine().value(), room))
+        .filter(room -> serves(room, profile))
+        .toList();
+  }
+
+  private static boolean stands(Machine machine, Room room) {
+    for (Fact<Asset> asset : room.assets()) {
+      if (asset.value().machine().value().id().equals(machine.id())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean serves(Room room, Profile profile) {

@@ -1,36 +1,56 @@
 package stackside.derive.circuit;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import stackside.derive.program.Readings;
 import stackside.model.Asset;
 import stackside.model.Fact;
 import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.model.SingleFault;
+import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
  * Every single fault put through every approved answer with current, in every room and on every
  * generator that it serves.
  *
- * @param outcomes by room, asset, profile, fault
- * @param signs the same, summed up for each room and asset, worst first
- * @param shared the signs grouped by what is seen and heard
- * @param unbuilt answers whose instrument reaches its socket by nothing that the room keeps
+ * @param byRoom what comes of it in each room
  */
-public record Circuits(
-    List<Outcome> outcomes,
-    List<FailureSign> signs,
-    List<SharedSign> shared,
-    List<Unbuilt> unbuilt) {
+public record Circuits(Map<ThingId, InRoom> byRoom) {
 
   public Circuits {
-    outcomes = List.copyOf(outcomes);
-    signs = List.copyOf(signs);
-    shared = List.copyOf(shared);
-    unbuilt = List.copyOf(unbuilt);
+    byRoom = Collections.unmodifiableMap(new LinkedHashMap<>(byRoom));
+  }
+
+  /**
+   * What comes of the faults in one room.
+   *
+   * @param outcomes by asset, profile, fault
+   * @param signs the same, summed up for each asset, worst first
+   * @param shared the signs grouped by what is seen and heard
+   * @param unbuilt answers whose instrument reaches its socket by nothing that the room keeps
+   */
+  public record InRoom(
+      List<Outcome> outcomes,
+      List<FailureSign> signs,
+      List<SharedSign> shared,
+      List<Unbuilt> unbuilt) {
+    public InRoom {
+      outcomes = List.copyOf(outcomes);
+      signs = List.copyOf(signs);
+      shared = List.copyOf(shared);
+      unbuilt = List.copyOf(unbuilt);
+    }
+
+    static InRoom none() {
+      return new InRoom(List.of(), List.of(), List.of(), List.of());
+    }
   }
 
   /** An answer that cannot be set up in a room. */
@@ -39,21 +59,25 @@ public record Circuits(
   /** Puts every fault through every answer of a unit. */
   public static Circuits of(Unit unit) {
     Readings readings = Readings.of(unit);
+    Map<ThingId, InRoom> byRoom = new LinkedHashMap<>();
+    unit.rooms().forEach(room -> byRoom.put(room.id(), of(unit, readings, room)));
+    return new Circuits(byRoom);
+  }
+
+  private static InRoom of(Unit unit, Readings readings, Room room) {
     List<Outcome> outcomes = new ArrayList<>();
     List<FailureSign> signs = new ArrayList<>();
     List<SharedSign> shared = new ArrayList<>();
     List<Unbuilt> unbuilt = new ArrayList<>();
-    for (Room room : unit.rooms()) {
-      for (Fact<Asset> standing : room.assets()) {
-        Asset asset = standing.value();
-        List<Outcome> here = outcomes(unit, readings, room, asset, unbuilt);
-        outcomes.addAll(here);
-        List<FailureSign> lines = FailureSigns.of(unit, here);
-        signs.addAll(lines);
-        shared.addAll(SharedSign.among(lines));
-      }
+    for (Fact<Asset> standing : room.assets()) {
+      Asset asset = standing.value();
+      List<Outcome> here = outcomes(unit, readings, room, asset, unbuilt);
+      outcomes.addAll(here);
+      List<FailureSign> lines = FailureSigns.of(unit, here);
+      signs.addAll(lines);
+      shared.addAll(SharedSign.among(lines));
     }
-    return new Circuits(outcomes, signs, shared, unbuilt);
+    return new InRoom(outcomes, signs, shared, unbuilt);
   }
 
   private static List<Outcome> outcomes(
@@ -81,19 +105,39 @@ public record Circuits(
     return outcomes;
   }
 
+  public List<Outcome> outcomes() {
+    return all(InRoom::outcomes);
+  }
+
+  public List<FailureSign> signs() {
+    return all(InRoom::signs);
+  }
+
+  public List<SharedSign> shared() {
+    return all(InRoom::shared);
+  }
+
+  public List<Unbuilt> unbuilt() {
+    return all(InRoom::unbuilt);
+  }
+
+  private <T> List<T> all(Function<InRoom, List<T>> part) {
+    return byRoom.values().stream().flatMap(each -> part.apply(each).stream()).toList();
+  }
+
+  private InRoom in(Room room) {
+    return byRoom.getOrDefault(room.id(), InRoom.none());
+  }
+
   /** The failure signs of one generator in one room, worst first. */
   public List<FailureSign> signsIn(Room room, Asset asset) {
-    return signs.stream()
-        .filter(sign -> sign.room().id().equals(room.id()))
-        .filter(sign -> sign.asset().id().equals(asset.id()))
-        .toList();
+    return in(room).signs().stream().filter(sign -> sign.asset().id().equals(asset.id())).toList();
   }
 
   /** What becomes of a profile in a room, in the order of the faults. */
   public List<Outcome> outcomesOf(Profile profile, Room room) {
-    return outcomes.stream()
+    return in(room).outcomes().stream()
         .filter(outcome -> outcome.profile().id().equals(profile.id()))
-        .filter(outcome -> outcome.room().id().equals(room.id()))
         .toList();
   }
 

@@ -1,9 +1,13 @@
 package stackside.derive.coverage;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import stackside.model.Asset;
 import stackside.model.Fact;
 import stackside.model.Kind;
@@ -22,25 +26,37 @@ import stackside.model.Unit;
  * Every question that the rooms' offers raise on every generator of the room, each once, in the
  * order room, asset, lesion, site, step, patient group as the content lists them.
  */
-public record Coverage(List<Cell> cells) {
+public record Coverage(Map<ThingId, List<Cell>> byRoom) {
 
   public Coverage {
-    cells = List.copyOf(cells);
+    Map<ThingId, List<Cell>> copy = new LinkedHashMap<>();
+    byRoom.forEach((room, cells) -> copy.put(room, List.copyOf(cells)));
+    byRoom = Collections.unmodifiableMap(copy);
   }
 
   /** Asks all that the rooms of a unit offer. */
   public static Coverage of(Unit unit) {
-    List<Cell> cells = new ArrayList<>();
+    Map<ThingId, List<Cell>> byRoom = new LinkedHashMap<>();
     for (Room room : unit.rooms()) {
+      List<Cell> cells = byRoom.computeIfAbsent(room.id(), id -> new ArrayList<>());
       for (Fact<Asset> asset : room.assets()) {
         ask(unit, room, asset.value(), cells);
       }
     }
-    return new Coverage(cells);
+    return new Coverage(byRoom);
+  }
+
+  /** The questions of all rooms. */
+  public List<Cell> cells() {
+    return all().toList();
+  }
+
+  private Stream<Cell> all() {
+    return byRoom.values().stream().flatMap(List::stream);
   }
 
   public List<Cell> of(Room room) {
-    return cells.stream().filter(cell -> same(cell.room(), room)).toList();
+    return byRoom.getOrDefault(room.id(), List.of());
   }
 
   public List<Cell> of(Room room, Asset asset) {
@@ -52,7 +68,7 @@ public record Coverage(List<Cell> cells) {
    * Where two generators stand side by side, one may leave to the other what it is not for.
    */
   public List<Cell> gaps() {
-    return cells.stream()
+    return all()
         .filter(cell -> cell.cover() instanceof Cover.Gap)
         .filter(cell -> of(cell.room()).stream().noneMatch(other -> answersInstead(cell, other)))
         .toList();
@@ -68,7 +84,7 @@ public record Coverage(List<Cell> cells) {
 
   /** The questions with two or more preferred answers. */
   public List<Cell> ambiguous() {
-    return cells.stream().filter(cell -> cell.cover() instanceof Cover.Ambiguous).toList();
+    return all().filter(cell -> cell.cover() instanceof Cover.Ambiguous).toList();
   }
 
   private static void ask(Unit unit, Room room, Asset asset, List<Cell> cells) {

@@ -34,6 +34,8 @@ import stackside.model.Unit;
  * most dangerous first.
  */
 public record Differences(Place from, Place to, List<Difference> all) {
+  /** Pages for every pair of a thousand places would be a million, and nobody's way to work. */
+  private static final int MOST_COMPARED = 12;
 
   public Differences {
     all = List.copyOf(all);
@@ -46,20 +48,62 @@ public record Differences(Place from, Place to, List<Difference> all) {
         .toList();
   }
 
+  /** Every place against every other, both ways; in a large unit against those nearest to it. */
+  public static List<Differences> of(Unit unit, Coverage coverage, Circuits circuits) {
+    List<Known> places =
+        places(unit).stream().map(place -> Known.of(unit, coverage, circuits, place)).toList();
+    return places.stream()
+        .flatMap(from -> others(from, places).map(to -> between(unit, from, to)))
+        .toList();
+  }
+
+  /** Those of the same hospital come first, then the others as the content lists them. */
+  private static Stream<Known> others(Known from, List<Known> places) {
+    List<Known> others = places.stream().filter(to -> !to.place().is(from.place())).toList();
+    if (others.size() <= MOST_COMPARED) {
+      return others.stream();
+    }
+    return Stream.concat(
+            others.stream().filter(to -> to.place().isNear(from.place())),
+            others.stream().filter(to -> !to.place().isNear(from.place())))
+        .limit(MOST_COMPARED);
+  }
+
   /** Compares two places. */
   public static Differences between(
       Unit unit, Coverage coverage, Circuits circuits, Place from, Place to) {
+    return between(
+        unit, Known.of(unit, coverage, circuits, from), Known.of(unit, coverage, circuits, to));
+  }
+
+  private static Differences between(Unit unit, Known here, Known there) {
+    Place from = here.place();
+    Place to = there.place();
     List<Difference> all = new ArrayList<>();
     selection(from.machine(), to.machine(), all);
-    faults(circuits, from, to, all);
+    faults(here, there, all);
     pedals(unit, from, to, all);
-    answers(coverage, from, to, all);
-    programs(unit, from, to, all);
+    answers(here, there, all);
+    programs(here, there, all);
     conditions(from.machine(), to.machine(), all);
-    sockets(unit, from, to, all);
+    sockets(unit, here, there, all);
     kept(from, to, all);
     all.sort(Comparator.comparing(Difference::rank));
     return new Differences(from, to, all);
+  }
+
+  /** What is asked of a place in every comparison with another. */
+  private record Known(
+      Place place, List<FailureSign> signs, List<Cell> cells, List<Profile> profiles) {
+    static Known of(Unit unit, Coverage coverage, Circuits circuits, Place place) {
+      return new Known(
+          place,
+          circuits.signsIn(place.room(), place.asset()),
+          coverage.of(place.room(), place.asset()),
+          unit.profilesServing(place.room()).stream()
+              .filter(profile -> profile.machine().value().id().equals(place.machine().id()))
+              .toList());
+    }
   }
 
   private static void selection(Machine from, Machine to, List<Difference> all) {
@@ -73,12 +117,10 @@ public record Differences(Place from, Place to, List<Difference> all) {
     }
   }
 
-  private static void faults(Circuits circuits, Place from, Place to, List<Difference> all) {
-    List<FailureSign> fromSigns = circuits.signsIn(from.room(), from.asset());
-    List<FailureSign> toSigns = circuits.signsIn(to.room(), to.asset());
+  private static void faults(Known from, Known to, List<Difference> all) {
     for (SingleFault fault : SingleFault.values()) {
-      List<FailureSign> here = of(fromSigns, fault);
-      List<FailureSign> there = of(toSigns, fault);
+      List<FailureSign> here = of(from.signs(), fault);
+      List<FailureSign> there = of(to.signs(), fault);
       worst(here)
           .ifPresent(
               before ->
@@ -111,10 +153,10 @@ public record Differences(Place from, Place to, List<Difference> all) {
     }
   }
 
-  private static void answers(Coverage coverage, Place from, Place to, List<Difference> all) {
+  private static void answers(Known from, Known to, List<Difference> all) {
     Map<List<ThingId>, Cell> asked = new LinkedHashMap<>();
-    coverage.of(from.room(), from.asset()).forEach(cell -> asked.put(question(cell), cell));
-    for (Cell there : coverage.of(to.room(), to.asset())) {
+    from.cells().forEach(cell -> asked.put(question(cell), cell));
+    for (Cell there : to.cells()) {
       Cell here = asked.get(question(there));
       if (here != null
           && kind(here).isPresent()
@@ -146,9 +188,9 @@ public record Differences(Place from, Place to, List<Difference> all) {
     return answer instanceof NotApproved ? AnswerKind.NOT_APPROVED : AnswerKind.CURRENT;
   }
 
-  private static void programs(Unit unit, Place from, Place to, List<Difference> all) {
-    List<ProgramInUse> here = ProgramInUse.of(profilesAt(unit, from));
-    List<ProgramInUse> there = ProgramInUse.of(profilesAt(unit, to));
+  private static void programs(Known from, Known to, List<Difference> all) {
+    List<ProgramInUse> here = ProgramInUse.of(from.profiles());
+    List<ProgramInUse> there = ProgramInUse.of(to.profiles());
     for (ProgramInUse old : here) {
       for (ProgramInUse other : there) {
         boolean alike = old.slot() == other.slot() || old.shownAs().equals(other.shownAs());
@@ -157,12 +199,6 @@ public record Differences(Place from, Place to, List<Difference> all) {
         }
       }
     }
-  }
-
-  private static List<Profile> profilesAt(Unit unit, Place place) {
-    return unit.profilesServing(place.room()).stream()
-        .filter(profile -> profile.machine().value().id().equals(place.machine().id()))
-        .toList();
   }
 
   private static void conditions(Machine from, Machine to, List<Difference> all) {
@@ -192,9 +228,9 @@ public record Differences(Place from, Place to, List<Difference> all) {
     }
   }
 
-  private static void sockets(Unit unit, Place from, Place to, List<Difference> all) {
-    Map<ThingId, List<Socket>> here = sockets(profilesAt(unit, from));
-    Map<ThingId, List<Socket>> there = sockets(profilesAt(unit, to));
+  private static void sockets(Unit unit, Known from, Known to, List<Difference> all) {
+    Map<ThingId, List<Socket>> here = sockets(from.profiles());
+    Map<ThingId, List<Socket>> there = sockets(to.profiles());
     for (Instrument instrument : unit.instruments()) {
       List<Socket> old = here.getOrDefault(instrument.id(), List.of());
       List<Socket> other = there.getOrDefault(instrument.id(), List.of());

@@ -15,4 +15,9 @@ public record Place(Room room, Asset asset) {
   public boolean is(Place other) {
     return room.id().equals(other.room.id()) && asset.id().equals(other.asset.id());
   }
+
+  /** Whether it is in the same hospital as the other. */
+  boolean isNear(Place other) {
+    return room.location().value().id().equals(other.room.location().value().id());
+  }
 }
