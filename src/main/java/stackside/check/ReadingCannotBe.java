@@ -34,7 +34,7 @@ final class ReadingCannotBe implements Rule {
 
   /** What a profile says too is that profile's mistake, or the description's. */
   private static boolean asApproved(Unit unit, ProgramReading reading) {
-    return unit.profiles().stream()
+    return unit.profilesOn(reading.asset().value().machine().value()).stream()
         .flatMap(profile -> profile.pedalSettings().stream())
         .anyMatch(
             setting ->

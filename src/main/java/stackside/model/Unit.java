@@ -47,18 +47,33 @@ public record Unit(
     lesions = List.copyOf(lesions);
     machines = List.copyOf(machines);
     citations = List.copyOf(citations);
-    profiles = List.copyOf(profiles);
-    assets = List.copyOf(assets);
+    profiles = Related.to(profiles, each -> List.of(each.machine().value().id()));
+    assets = Related.to(assets, each -> List.of(each.machine().value().id()));
     programReadings = List.copyOf(programReadings);
-    serviceEvents = List.copyOf(serviceEvents);
+    serviceEvents = Related.to(serviceEvents, each -> List.of(each.asset().value().id()));
     outputChecks = List.copyOf(outputChecks);
-    rooms = List.copyOf(rooms);
+    rooms = Related.to(rooms, Unit::whatStandsIn);
     checklists = List.copyOf(checklists);
-    drills = List.copyOf(drills);
+    List<ThingId> models = machines.stream().map(Machine::id).toList();
+    drills = Related.to(drills, each -> machinesOf(each, models));
     paths = List.copyOf(paths);
     handbook = List.copyOf(handbook);
     signatures = List.copyOf(signatures);
     broken = List.copyOf(broken);
+  }
+
+  private static List<ThingId> whatStandsIn(Room room) {
+    return room.assets().stream()
+        .map(Fact::value)
+        .flatMap(asset -> Stream.of(asset.id(), asset.machine().value().id()))
+        .distinct()
+        .toList();
+  }
+
+  private static List<ThingId> machinesOf(Drill drill, List<ThingId> all) {
+    return drill.appliesTo().machines().isEmpty()
+        ? all
+        : drill.appliesTo().machines().stream().map(fact -> fact.value().id()).distinct().toList();
   }
 
   /** Every thing that has an id, linked or broken, grouped by kind. */
@@ -103,29 +118,27 @@ public record Unit(
 
   /** The profiles of a machine, in the order of the content. */
   public List<Profile> profilesOn(Machine machine) {
-    return profiles.stream()
-        .filter(profile -> profile.machine().value().id().equals(machine.id()))
-        .toList();
+    return Related.of(profiles, List.of(machine.id()));
   }
 
   /** The assets of a machine. */
   public List<Asset> assetsOf(Machine machine) {
-    return assets.stream()
-        .filter(asset -> asset.machine().value().id().equals(machine.id()))
-        .toList();
+    return Related.of(assets, List.of(machine.id()));
+  }
+
+  /** What happened to an asset, in the order of the log. */
+  public List<ServiceEvent> eventsOf(Asset asset) {
+    return Related.of(serviceEvents, List.of(asset.id()));
   }
 
   /** The rooms whose list names the asset. */
   public List<Room> roomsWith(Asset asset) {
-    return rooms.stream()
-        .filter(
-            room -> room.assets().stream().anyMatch(fact -> fact.value().id().equals(asset.id())))
-        .toList();
+    return Related.of(rooms, List.of(asset.id()));
   }
 
   /** The rooms in which a machine of this model stands. */
   public List<Room> roomsWith(Machine machine) {
-    return rooms.stream().filter(room -> stands(machine, room)).toList();
+    return Related.of(rooms, List.of(machine.id()));
   }
 
   /** The models that stand in a room, in the order of its assets, each once. */
@@ -143,7 +156,7 @@ public record Unit(
 
   /** The drills that hold for a machine. */
   public List<Drill> drillsFor(Machine machine) {
-    return drills.stream().filter(drill -> drill.appliesTo().holds(machine)).toList();
+    return Related.of(drills, List.of(machine.id()));
   }
 
   /**
@@ -151,27 +164,16 @@ public record Unit(
    * site and a patient group of the offer.
    */
   public List<Profile> profilesServing(Room room) {
-    return profiles.stream()
-        .filter(profile -> stands(profile.machine().value(), room))
+    return Related.of(profiles, whatStandsIn(room)).stream()
         .filter(profile -> serves(room, profile))
         .toList();
   }
 
   /** The rooms that a profile answers something in. */
   public List<Room> roomsServedBy(Profile profile) {
-    return rooms.stream()
-        .filter(room -> stands(profile.machine().value(), room))
+    return roomsWith(profile.machine().value()).stream()
         .filter(room -> serves(room, profile))
         .toList();
-  }
-
-  private static boolean stands(Machine machine, Room room) {
-    for (Fact<Asset> asset : room.assets()) {
-      if (asset.value().machine().value().id().equals(machine.id())) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private boolean serves(Room room, Profile profile) {

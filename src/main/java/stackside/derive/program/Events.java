@@ -18,8 +18,7 @@ public record Events(List<ServiceEvent> all) {
   /** Everything on record about an asset. */
   public static Events of(Unit unit, Asset asset) {
     return new Events(
-        unit.serviceEvents().stream()
-            .filter(event -> event.asset().value().id().equals(asset.id()))
+        unit.eventsOf(asset).stream()
             .sorted(Comparator.comparing(event -> event.date().value()))
             .toList());
   }

@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stackside.model.Asset;
 import stackside.model.Profile;
-import stackside.model.Room;
 import stackside.model.Settings;
 import stackside.model.StoredProgram;
+import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
@@ -44,15 +46,15 @@ public record ProgramChecks(List<ProgramCheck> all) {
 
   /** The profiles with a stored program that some room with this asset offers. */
   private static List<Approved> approvedOn(Unit unit, Asset asset) {
-    List<Room> rooms = unit.roomsWith(asset);
+    Set<ThingId> offered =
+        unit.roomsWith(asset).stream()
+            .flatMap(room -> unit.profilesServing(room).stream())
+            .map(Profile::id)
+            .collect(Collectors.toSet());
     return unit.profilesOn(asset.machine().value()).stream()
-        .filter(profile -> rooms.stream().anyMatch(room -> serves(unit, room, profile)))
+        .filter(profile -> offered.contains(profile.id()))
         .flatMap(profile -> approved(profile).stream())
         .toList();
-  }
-
-  private static boolean serves(Unit unit, Room room, Profile profile) {
-    return unit.profilesServing(room).stream().anyMatch(each -> each.id().equals(profile.id()));
   }
 
   private static Optional<Approved> approved(Profile profile) {

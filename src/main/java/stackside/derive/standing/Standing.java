@@ -14,7 +14,6 @@ import stackside.model.Asset;
 import stackside.model.EnergyKind;
 import stackside.model.Fact;
 import stackside.model.Mode;
-import stackside.model.OutputCheck;
 import stackside.model.PedalSetting;
 import stackside.model.Profile;
 import stackside.model.ServiceEvent;
@@ -53,15 +52,18 @@ public record Standing(
   }
 
   private static List<OutputCheckStanding> outputChecks(Unit unit, LocalDate on) {
-    List<Measured> measured =
-        Measured.of(unit).stream()
-            .filter(each -> !each.check().date().value().isAfter(on))
-            .toList();
+    Map<ThingId, List<Measured>> measured = new TreeMap<>();
+    Measured.of(unit).stream()
+        .filter(each -> !each.check().date().value().isAfter(on))
+        .forEach(
+            each -> measured.computeIfAbsent(assetOf(each), id -> new ArrayList<>()).add(each));
     List<OutputCheckStanding> standing = new ArrayList<>();
     for (Asset asset : unit.assets()) {
       for (Mode mode : modesInUse(unit, asset)) {
         List<Measured> own =
-            measured.stream().filter(each -> isOf(each.check(), asset, mode)).toList();
+            measured.getOrDefault(asset.id(), List.of()).stream()
+                .filter(each -> each.check().mode().value().id().equals(mode.id()))
+                .toList();
         standing.add(outputCheck(unit, on, asset, mode, own));
       }
     }
@@ -82,9 +84,8 @@ public record Standing(
     return List.copyOf(modes.values());
   }
 
-  private static boolean isOf(OutputCheck check, Asset asset, Mode mode) {
-    return check.asset().value().id().equals(asset.id())
-        && check.mode().value().id().equals(mode.id());
+  private static ThingId assetOf(Measured measured) {
+    return measured.check().asset().value().id();
   }
 
   private static OutputCheckStanding outputCheck(

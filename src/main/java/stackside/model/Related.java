@@ -1,0 +1,58 @@
+package stackside.model;
+
+import java.util.AbstractList;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.RandomAccess;
+import java.util.function.Function;
+
+/**
+ * A list that cannot be changed and that knows which of its members have to do with a thing, so
+ * that nobody searches all of it.
+ */
+final class Related<T> extends AbstractList<T> implements RandomAccess {
+  private final List<T> members;
+  private final Map<ThingId, List<Integer>> places = new LinkedHashMap<>();
+
+  private Related(List<T> members) {
+    this.members = List.copyOf(members);
+  }
+
+  /** A copy of a list, with the things that each member has to do with. */
+  static <T> Related<T> to(List<T> members, Function<T, Collection<ThingId>> things) {
+    Related<T> related = new Related<>(members);
+    for (int place = 0; place < members.size(); place++) {
+      for (ThingId thing : things.apply(members.get(place))) {
+        related.places.computeIfAbsent(thing, id -> new ArrayList<>()).add(place);
+      }
+    }
+    return related;
+  }
+
+  /** Those members of a list that have to do with any of some things, in order, each once. */
+  static <T> List<T> of(List<T> list, Collection<ThingId> things) {
+    return list instanceof Related<T> related ? related.of(things) : List.of();
+  }
+
+  private List<T> of(Collection<ThingId> things) {
+    return things.stream()
+        .flatMap(thing -> places.getOrDefault(thing, List.of()).stream())
+        .sorted()
+        .distinct()
+        .map(members::get)
+        .toList();
+  }
+
+  @Override
+  public T get(int place) {
+    return members.get(place);
+  }
+
+  @Override
+  public int size() {
+    return members.size();
+  }
+}
