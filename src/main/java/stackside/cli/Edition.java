@@ -34,7 +34,11 @@ record Edition(Judged judged, List<OutputFile> files) {
     Optional<Analysis> analysis = judged.analysis();
     return analysis.isEmpty()
         ? new Edition(judged, List.of())
-        : rendered(judged, publication(judged, analysis.get(), editions, on), templates, progress);
+        : rendered(
+            judged,
+            templates.worded(publication(judged, analysis.get(), editions, on)),
+            templates,
+            progress);
   }
 
   private static Publication publication(

@@ -93,7 +93,7 @@ final class Issuing {
   private Ready ready(
       Register before, SortedMap<String, OutputFile> hanging, OwnTemplates templates) {
     Unit unit = analysis.unit();
-    Publication trial = publication(analysis, Editions.none());
+    Publication trial = templates.worded(publication(analysis, Editions.none()));
     List<Problem> found = new ArrayList<>();
     List<Candidate> candidates =
         CardPlanner.plans(trial).stream().map(plan -> candidate(unit, plan, trial, found)).toList();
@@ -101,7 +101,7 @@ final class Issuing {
     Register register = issue.register(judged.approvals().ledger().head());
     Editions editions = issue.editions(register);
 
-    Publication whole = publication(analysis, editions);
+    Publication whole = templates.worded(publication(analysis, editions));
     Set<String> madeNow = new TreeSet<>();
     issue.decisions().stream()
         .filter(Decision::madeNow)

@@ -57,8 +57,8 @@ final class IdentityIncomplete implements CardRule {
     Editions.Edition edition =
         card.publication().editions().of(card.plan().name(), card.publication().on());
     return card.publication().draft()
-        ? edition.words() + " of " + Dates.day(card.publication().on())
-        : edition.words() + " of " + Dates.day(edition.since());
+        ? edition.words() + " of " + Dates.day(card.publication().on(), card.publication().words())
+        : edition.words() + " of " + Dates.day(edition.since(), card.publication().words());
   }
 
   private static Stream<String> draft() {

@@ -12,7 +12,8 @@ import stackside.render.Shape.Weight;
 
 /**
  * Draws a drill as a straight spine: the sign, make safe in a heavy box, the checks with large
- * numbers, and at last whom to call. Every check has one way out to the side, to a single place.
+ * numbers, and at last whom to call. Every check that can mend the fault has one way out to the
+ * side, to a single place.
  */
 public final class DrillChart {
 
@@ -20,18 +21,26 @@ public final class DrillChart {
    * What the chart says.
    *
    * @param escalation what to do when nothing helped
+   * @param words in which the chart says what it says itself
    */
   public record Plan(
-      String title, String sign, String makeSafe, List<Check> checks, String escalation) {
+      String title,
+      String sign,
+      String makeSafe,
+      List<Check> checks,
+      String escalation,
+      Words words) {
     public Plan {
       checks = List.copyOf(checks);
     }
   }
 
-  /** One check. */
-  public record Check(String action, Optional<String> see) {}
-
-  private static final String CARRY_ON = "Mended: carry on";
+  /**
+   * One check.
+   *
+   * @param mends whether it can mend the fault; what is done afterwards mends nothing
+   */
+  public record Check(String action, Optional<String> see, boolean mends) {}
 
   private final Plan plan;
   private final Pen pen;
@@ -56,18 +65,23 @@ public final class DrillChart {
     double line = pen.thick();
     double y = terminator(line, plan.sign());
     y = makeSafe(arrow(y));
-    double first = y;
+    y = arrow(y);
     for (int i = 0; i < plan.checks().size(); i++) {
-      y = i == 0 ? arrow(y) : arrow(y, "not mended");
-      y = check(i + 1, plan.checks().get(i), y);
+      Check check = plan.checks().get(i);
+      y = check(i + 1, check, y);
+      y = check.mends() ? arrow(y, say("chart.not-mended")) : arrow(y);
     }
-    y = plan.checks().isEmpty() ? arrow(y) : arrow(y, "not mended");
     double last = y;
     y = escalation(y);
-    if (!plan.checks().isEmpty()) {
-      y = Math.max(y, carryOn(first, last));
+    if (!exits.isEmpty()) {
+      y = Math.max(y, carryOn(last));
     }
-    return new Drawing("Flow chart: " + plan.title(), description(), width, y + line, pen.shapes());
+    return new Drawing(
+        say("chart.title", plan.title()), description(), width, y + line, pen.shapes());
+  }
+
+  private String say(String key, Object... values) {
+    return plan.words().say(key, values);
   }
 
   private double pad() {
@@ -182,8 +196,10 @@ public final class DrillChart {
         frame,
         new Shape.Rect(
             left, top, box - 2 * left, bottom - top, 0, Paint.both(pen.line(Ink.INK), Ink.PAPER)));
-    pen.add(Shape.Polyline.line(box, middle, rail, middle, pen.line(Ink.INK)));
-    exits.add(middle);
+    if (check.mends()) {
+      pen.add(Shape.Polyline.line(box, middle, rail, middle, pen.line(Ink.INK)));
+      exits.add(middle);
+    }
     return bottom;
   }
 
@@ -192,9 +208,8 @@ public final class DrillChart {
   }
 
   /** The rail that takes all ways out, down to where they end. */
-  private double carryOn(double first, double last) {
-    double from = exits.isEmpty() ? first : exits.get(0);
-    double tip = last;
+  private double carryOn(double tip) {
+    double from = exits.get(0);
     pen.add(Shape.Polyline.line(rail, from, rail, tip - 0.4 * pen.text(), pen.heavy(Ink.INK)));
     head(rail, tip, 0, 1);
     int frame = pen.here();
@@ -205,7 +220,7 @@ public final class DrillChart {
             left + pad(),
             tip + pad() + 0.1 * pen.text(),
             right - left - 2 * pad(),
-            CARRY_ON,
+            say("chart.carry-on"),
             Weight.BOLD,
             Ink.INK);
     double bottom = end - pen.pitch() + pen.capital() + pad() + 0.1 * pen.text();
@@ -223,14 +238,14 @@ public final class DrillChart {
 
   private String description() {
     StringBuilder words = new StringBuilder();
-    words.append("Sign: ").append(plan.sign()).append(". ");
-    words.append("Make safe: ").append(plan.makeSafe()).append(' ');
+    words.append(say("chart.sign", plan.sign())).append(' ');
+    words.append(say("chart.make-safe", plan.makeSafe())).append(' ');
     for (int i = 0; i < plan.checks().size(); i++) {
       Check check = plan.checks().get(i);
       words.append(i + 1).append(". ").append(check.action());
       check.see().ifPresent(see -> words.append(": ").append(see));
-      words.append("; if mended, carry on. ");
+      words.append(check.mends() ? "; " + say("chart.if-mended") : ".").append(' ');
     }
-    return words.append("Not mended: ").append(plan.escalation()).toString();
+    return words.append(say("chart.end", plan.escalation())).toString();
   }
 }

@@ -13,55 +13,35 @@ public final class OutcomeWords {
   private OutcomeWords() {}
 
   /** What is heard, then what reaches the instrument in hand: "usual tone, no current". */
-  public static String brief(Press press) {
-    String heard = heard(press.observed().tone(), press.evidence().map(Evidence::basis));
-    return heard + ", " + what(press);
+  public static String brief(Press press, Words words) {
+    String heard = heard(press.observed().tone(), press.evidence().map(Evidence::basis), words);
+    return words.say("outcome.brief", heard, what(press, words));
   }
 
-  private static String what(Press press) {
+  private static String what(Press press, Words words) {
     return switch (press.outcomeClass()) {
-      case UNINTENDED_INSTRUMENT_LIVE -> "another instrument is live";
-      case SILENT_CROWDED_RETURN -> "current through too little skin";
+      case UNINTENDED_INSTRUMENT_LIVE -> words.say("outcome.other-live");
+      case SILENT_CROWDED_RETURN -> words.say("outcome.crowded");
       case SILENT_OTHER_SETTING, SILENT_NO_CURRENT, NOTICEABLE, BLOCKED_WITH_ALARM, RIGHT ->
-          reaches(press.reach());
+          reaches(press.reach(), words);
     };
   }
 
   /** What is heard. */
-  public static String heard(Tone tone, Optional<Evidence.Basis> basis) {
-    if (basis.filter(Evidence.Basis.UNKNOWN::equals).isPresent()) {
-      return "sound not known";
-    }
-    return switch (tone) {
-      case USUAL -> "usual tone";
-      case ALARM -> "alarm";
-      case NONE -> "no tone";
-      case DIFFERENT -> "different tone";
-    };
+  public static String heard(Tone tone, Optional<Evidence.Basis> basis, Words words) {
+    return basis.filter(Evidence.Basis.UNKNOWN::equals).isPresent()
+        ? words.say("heard.unknown")
+        : words.say("heard." + tone.word());
   }
 
   /** What reaches the instrument in hand. */
-  public static String reaches(Reach reach) {
-    return switch (reach) {
-      case AS_APPROVED -> "current as approved";
-      case ANOTHER_SETTING -> "another setting";
-      case UNKNOWN_SETTING -> "a setting that nobody has read";
-      case LESS -> "less current";
-      case NOTHING -> "no current";
-    };
+  public static String reaches(Reach reach, Words words) {
+    return words.choice(reach);
   }
 
   /** The class of an outcome in words. */
-  public static String words(OutcomeClass outcome) {
-    return switch (outcome) {
-      case UNINTENDED_INSTRUMENT_LIVE -> "another instrument live";
-      case SILENT_OTHER_SETTING -> "silent, another setting";
-      case SILENT_CROWDED_RETURN -> "silent, current through too little skin";
-      case SILENT_NO_CURRENT -> "silent, no current";
-      case NOTICEABLE -> "noticeable without alarm";
-      case BLOCKED_WITH_ALARM -> "blocked with alarm";
-      case RIGHT -> "right";
-    };
+  public static String words(OutcomeClass outcome, Words words) {
+    return words.choice(outcome);
   }
 
   /** The shape beside these words. */

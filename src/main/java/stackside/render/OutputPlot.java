@@ -52,9 +52,14 @@ public final class OutputPlot {
    * What is plotted.
    *
    * @param fullPower the loads to shade
+   * @param words in which the plot says what it says itself
    */
   public record Plan(
-      String title, LoadRange loads, List<Curve> curves, Optional<LoadSpan> fullPower) {
+      String title,
+      LoadRange loads,
+      List<Curve> curves,
+      Optional<LoadSpan> fullPower,
+      Words words) {
     public Plan {
       curves = List.copyOf(curves);
     }
@@ -96,9 +101,13 @@ public final class OutputPlot {
     return new OutputPlot(plan, sheet).draw();
   }
 
+  private String say(String key, Object... values) {
+    return plan.words().say(key, values);
+  }
+
   private Drawing draw() {
     String caption =
-        nameInCaption ? "Watts delivered at " + plan.curves().get(0).name() : "Watts delivered";
+        nameInCaption ? say("plot.watts-at", plan.curves().get(0).name()) : say("plot.watts");
     pen.words(0, pen.capital() + pen.thin(), caption, Weight.REGULAR, Ink.INK);
     shade();
     powers();
@@ -155,11 +164,11 @@ public final class OutputPlot {
               double from = x(span.from().value());
               double to = x(span.to().value());
               pen.add(new Shape.Rect(from, top, to - from, bottom - top, 0, Paint.fill(Ink.SHADE)));
-              if (to - from > pen.width("full power", Weight.REGULAR) + pen.text()) {
+              if (to - from > pen.width(say("plot.full-power"), Weight.REGULAR) + pen.text()) {
                 pen.middle(
                     (from + to) / 2,
                     bottom - 0.5 * pen.text(),
-                    "full power",
+                    say("plot.full-power"),
                     Weight.REGULAR,
                     Ink.INK);
               }
@@ -198,7 +207,7 @@ public final class OutputPlot {
         }
       }
     }
-    String axis = "Load in ohm; it rises as tissue dries";
+    String axis = say("plot.load");
     pen.middle(
         Math.max((left + right) / 2, pen.width(axis, Weight.REGULAR) / 2),
         base + pen.pitch(),
@@ -217,7 +226,7 @@ public final class OutputPlot {
           new Shape.Words(
               Math.min(x, right - 2.5 * pen.text()),
               top - 0.6 * pen.text(),
-              "dry tissue",
+              say("plot.dry"),
               pen.text(),
               Weight.REGULAR,
               Anchor.MIDDLE,
@@ -292,24 +301,24 @@ public final class OutputPlot {
         words.append(round(first)).append(", ").append(round(end)).append(". ");
         curve
             .heavy()
-            .ifPresent(span -> words.append("Full power ").append(loads(span)).append(". "));
+            .ifPresent(span -> words.append(say("plot.full-power-span", loads(span))).append(' '));
       }
     }
-    plan.fullPower().ifPresent(span -> words.append("Full power ").append(loads(span)).append('.'));
+    plan.fullPower().ifPresent(span -> words.append(say("plot.full-power-span", loads(span))));
     return words.toString().strip();
   }
 
-  private static String loads(LoadSpan span) {
+  private String loads(LoadSpan span) {
     String from = whole(span.from().value());
     String to = whole(span.to().value());
-    return from.equals(to) ? "into " + to + " ohm" : "from " + from + " to " + to + " ohm";
+    return from.equals(to) ? say("plot.into", to) : say("plot.from-to", from, to);
   }
 
   private static String whole(double value) {
     return Numbers.number((double) Math.round(value));
   }
 
-  private static String round(At point) {
-    return whole(point.power().value()) + " W into " + whole(point.load().value()) + " ohm";
+  private String round(At point) {
+    return say("plot.point", whole(point.power().value()), whole(point.load().value()));
   }
 }

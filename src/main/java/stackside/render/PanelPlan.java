@@ -11,8 +11,9 @@ import stackside.model.Socket;
  * something that also fits. The drawing and the table beside it are both made from this.
  *
  * @param places in the true order of the panel, row by row
+ * @param words in which the drawing says what it says itself
  */
-public record PanelPlan(Machine machine, List<Place> places) {
+public record PanelPlan(Machine machine, List<Place> places, Words words) {
 
   public PanelPlan {
     places = List.copyOf(places);

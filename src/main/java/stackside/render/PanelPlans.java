@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.derive.Analysis;
 import stackside.derive.chain.Chain;
@@ -39,46 +38,49 @@ import stackside.render.PanelPlan.Place;
  */
 public final class PanelPlans {
   private final Analysis analysis;
+  private final Words words;
   private final Machine machine;
   private final Map<Socket, Set<Lead>> leads = new LinkedHashMap<>();
   private final Map<Socket, List<Mistake>> mistakes = new LinkedHashMap<>();
 
-  private PanelPlans(Analysis analysis, Machine machine) {
-    this.analysis = analysis;
+  private PanelPlans(Publication publication, Machine machine) {
+    this.analysis = publication.analysis();
+    this.words = publication.words();
     this.machine = machine;
   }
 
   /** All that goes into a generator in a room, over all its approved answers. */
-  public static PanelPlan in(Analysis analysis, Room room, Asset asset) {
+  public static PanelPlan in(Publication publication, Room room, Asset asset) {
     Machine machine = asset.machine().value();
     return in(
-        analysis,
+        publication,
         room,
         asset,
-        analysis.unit().profilesServing(room).stream()
+        publication.unit().profilesServing(room).stream()
             .filter(profile -> profile.machine().value().id().equals(machine.id()))
             .toList());
   }
 
   /** What goes into a generator in a room for some of its answers. */
-  public static PanelPlan in(Analysis analysis, Room room, Asset asset, List<Profile> answers) {
-    PanelPlans plans = new PanelPlans(analysis, asset.machine().value());
+  public static PanelPlan in(
+      Publication publication, Room room, Asset asset, List<Profile> answers) {
+    PanelPlans plans = new PanelPlans(publication, asset.machine().value());
     answers.forEach(profile -> plans.add(room, profile));
     return plans.plan();
   }
 
   /** What goes in for one answer in a room. */
-  public static PanelPlan in(Analysis analysis, Room room, Profile profile) {
-    PanelPlans plans = new PanelPlans(analysis, profile.machine().value());
+  public static PanelPlan in(Publication publication, Room room, Profile profile) {
+    PanelPlans plans = new PanelPlans(publication, profile.machine().value());
     plans.add(room, profile);
     return plans.plan();
   }
 
   /** All that goes into a model, over all rooms. */
-  public static PanelPlan of(Analysis analysis, Machine machine) {
-    PanelPlans plans = new PanelPlans(analysis, machine);
-    for (Room room : analysis.unit().roomsWith(machine)) {
-      analysis.unit().profilesServing(room).stream()
+  public static PanelPlan of(Publication publication, Machine machine) {
+    PanelPlans plans = new PanelPlans(publication, machine);
+    for (Room room : publication.unit().roomsWith(machine)) {
+      publication.unit().profilesServing(room).stream()
           .filter(profile -> profile.machine().value().id().equals(machine.id()))
           .forEach(profile -> plans.add(room, profile));
     }
@@ -122,7 +124,7 @@ public final class PanelPlans {
   }
 
   private void lead(Socket socket, String name, Optional<Chain> chain) {
-    Optional<String> through = chain.flatMap(PanelPlans::through).map(Numbers::bind);
+    Optional<String> through = chain.flatMap(this::through).map(Numbers::bind);
     String hand = chain.map(PanelPlans::hand).orElse(name);
     leads
         .computeIfAbsent(socket, key -> new LinkedHashSet<>())
@@ -134,12 +136,16 @@ public final class PanelPlans {
     return chain.parts().get(0).title();
   }
 
-  private static Optional<String> through(Chain chain) {
+  private Optional<String> through(Chain chain) {
     return chain.cables().isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "through "
-                + chain.cables().stream().map(Cable::title).collect(Collectors.joining(" and ")));
+            words.say(
+                "panel.through",
+                chain.cables().stream()
+                    .map(Cable::title)
+                    .reduce((one, other) -> words.say("list.and", one, other))
+                    .orElseThrow()));
   }
 
   private void add(Room room, Profile profile, Socket socket, Outcome outcome) {
@@ -151,7 +157,7 @@ public final class PanelPlans {
                 Numbers.bind(profile.settings().orElseThrow().instrument().value().title()),
                 plugged(room, profile, socket),
                 press.outcomeClass(),
-                OutcomeWords.brief(press)));
+                OutcomeWords.brief(press, words)));
   }
 
   /** Something in a wrong socket: what it is, the plug that fits, and what comes of it. */
@@ -176,7 +182,10 @@ public final class PanelPlans {
     boolean used = leads.containsKey(socket);
     Map<String, Mistake> worst = new LinkedHashMap<>();
     for (Mistake mistake : mistakes.getOrDefault(socket, List.of())) {
-      String what = used ? mistake.instrument() + " here" : mistake.plug() + " also fits";
+      String what =
+          used
+              ? words.say("panel.here", mistake.instrument())
+              : words.say("panel.also-fits", mistake.plug());
       worst.merge(what, mistake, PanelPlans::worse);
     }
     return worst.entrySet().stream()
@@ -205,7 +214,7 @@ public final class PanelPlans {
                         plug(socket),
                         List.copyOf(leads.getOrDefault(socket, Set.of())),
                         misfits(socket))));
-    return new PanelPlan(machine, places);
+    return new PanelPlan(machine, places, words);
   }
 
   private static PanelPlace place(Socket socket) {

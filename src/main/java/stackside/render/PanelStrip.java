@@ -26,6 +26,7 @@ public final class PanelStrip {
   private static final double WIDEST_PLUG = 2.4;
 
   private final List<Place> places;
+  private final Words words;
   private final Pen pen;
   private final double width;
   private final List<Double> columns;
@@ -33,6 +34,7 @@ public final class PanelStrip {
 
   private PanelStrip(PanelPlan plan, Sheet sheet) {
     this.places = plan.places();
+    this.words = plan.words();
     this.pen = new Pen(sheet.text());
     this.width = sheet.width();
     this.scale = scale();
@@ -203,7 +205,7 @@ public final class PanelStrip {
         .orElse(0);
   }
 
-  private static double words(Pen pen, Place place, double x, double top, double room) {
+  private double words(Pen pen, Place place, double x, double top, double room) {
     Ink ink = place.use() == Use.UNUSED ? Ink.GREY : Ink.INK;
     double y = top;
     Weight weight = place.use() == Use.ALSO_FITS ? Weight.BOLD : Weight.REGULAR;
@@ -214,11 +216,11 @@ public final class PanelStrip {
     return y;
   }
 
-  private static List<String> words(Place place) {
+  private List<String> words(Place place) {
     return switch (place.use()) {
       case USED -> List.copyOf(plugged(place));
       case ALSO_FITS -> keepEmpty(place);
-      case UNUSED -> List.of("Not used");
+      case UNUSED -> List.of(words.say("panel.unused"));
     };
   }
 
@@ -233,12 +235,12 @@ public final class PanelStrip {
     return names;
   }
 
-  private static List<String> keepEmpty(Place place) {
-    List<String> words = new ArrayList<>();
-    words.add("Keep empty:");
+  private List<String> keepEmpty(Place place) {
+    List<String> lines = new ArrayList<>();
+    lines.add(words.say("panel.keep-empty"));
     Set<String> outcomes = new LinkedHashSet<>();
     place.misfits().stream().map(Misfit::outcome).forEach(outcomes::add);
-    words.addAll(outcomes);
-    return words;
+    lines.addAll(outcomes);
+    return lines;
   }
 }

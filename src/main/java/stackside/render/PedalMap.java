@@ -33,7 +33,7 @@ public final class PedalMap {
   }
 
   private double caption() {
-    String caption = plan.footSwitch().title() + ", seen from where you stand";
+    String caption = plan.words().say("pedals.seen", plan.footSwitch().title());
     return pen.block(0, pen.thin(), width, caption, Weight.REGULAR, Ink.INK);
   }
 
@@ -62,8 +62,8 @@ public final class PedalMap {
             0.9 * pen.text(),
             Paint.both(pen.heavy(Ink.INK), Ink.PAPER)));
     return new Drawing(
-        "Pedals of " + plan.footSwitch().title(),
-        plan.pedals().stream().map(PedalMap::sentence).collect(Collectors.joining(" ")),
+        plan.words().say("pedals.caption", plan.footSwitch().title()),
+        plan.pedals().stream().map(this::sentence).collect(Collectors.joining(" ")),
         width,
         end + pen.thick(),
         pen.shapes());
@@ -102,8 +102,15 @@ public final class PedalMap {
     double y = top + swatch() + 0.5 * pen.text();
     y =
         pen.block(
-            left, y, room, place.side() + ": " + place.colour().spoken(), Weight.REGULAR, Ink.INK);
-    y = pen.block(left, y, room, capitalised(place.action().spoken()), Weight.BOLD, Ink.INK);
+            left,
+            y,
+            room,
+            place.side() + ": " + plan.words().choice(place.colour()),
+            Weight.REGULAR,
+            Ink.INK);
+    y =
+        pen.block(
+            left, y, room, capitalised(plan.words().choice(place.action())), Weight.BOLD, Ink.INK);
     for (String line : place.set()) {
       y = pen.block(left, y, room, line, Weight.REGULAR, Ink.INK);
     }
@@ -121,13 +128,13 @@ public final class PedalMap {
     return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 
-  private static String sentence(Place place) {
+  private String sentence(Place place) {
     String set = place.set().isEmpty() ? "" : ": " + String.join(", ", place.set());
     return place.side()
         + ", "
-        + place.colour().spoken()
+        + plan.words().choice(place.colour())
         + ", "
-        + place.action().spoken()
+        + plan.words().choice(place.action())
         + set
         + ".";
   }

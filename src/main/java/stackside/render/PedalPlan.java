@@ -18,8 +18,9 @@ import stackside.model.Settings;
  * its colour, what it does, and what is set on it.
  *
  * @param pedals from left to right
+ * @param words in which the drawing says what it says itself
  */
-public record PedalPlan(FootSwitch footSwitch, List<Place> pedals) {
+public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) {
 
   public PedalPlan {
     pedals = List.copyOf(pedals);
@@ -38,40 +39,43 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals) {
   }
 
   /** The pedals alone. */
-  public static PedalPlan of(FootSwitch footSwitch) {
-    return plan(footSwitch, Optional.empty());
+  public static PedalPlan of(FootSwitch footSwitch, Words words) {
+    return plan(footSwitch, Optional.empty(), words);
   }
 
   /** The pedals with what an answer sets on each. */
-  public static PedalPlan of(FootSwitch footSwitch, Settings settings) {
-    return plan(footSwitch, Optional.of(settings));
+  public static PedalPlan of(FootSwitch footSwitch, Settings settings, Words words) {
+    return plan(footSwitch, Optional.of(settings), words);
   }
 
-  private static PedalPlan plan(FootSwitch footSwitch, Optional<Settings> settings) {
+  private static PedalPlan plan(FootSwitch footSwitch, Optional<Settings> settings, Words words) {
     List<Place> places = new ArrayList<>();
     List<Pedal> pedals = footSwitch.pedals();
     for (int i = 0; i < pedals.size(); i++) {
       PedalColour colour = pedals.get(i).colour().value();
       places.add(
           new Place(
-              side(i, pedals.size()),
+              side(i, pedals.size(), words),
               colour,
               pedals.get(i).does().value(),
-              settings.map(s -> words(s.pedal(colour))).orElse(List.of())));
+              settings.map(s -> words(s.pedal(colour), words)).orElse(List.of())));
     }
-    return new PedalPlan(footSwitch, places);
+    return new PedalPlan(footSwitch, places, words);
   }
 
-  private static String side(int number, int count) {
+  private static String side(int number, int count, Words words) {
     if (count == 1) {
-      return "Only pedal";
+      return words.say("pedals.only");
     }
-    return number == 0 ? "Left" : number == count - 1 ? "Right" : "Middle";
+    return words.say(
+        number == 0 ? "pedals.left" : number == count - 1 ? "pedals.right" : "pedals.middle");
   }
 
   /** What is set on a pedal: the mode as displayed, then its setting; or "unassigned". */
-  public static List<String> words(PedalUse use) {
-    return use.setting().map(PedalPlan::words).orElse(List.of("unassigned"));
+  public static List<String> words(PedalUse use, Words words) {
+    return use.setting()
+        .map(PedalPlan::words)
+        .orElseGet(() -> List.of(words.say("answer.unassigned")));
   }
 
   private static List<String> words(PedalSetting setting) {

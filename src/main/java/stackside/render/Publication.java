@@ -17,6 +17,7 @@ import stackside.source.Problem;
  *     faults of reading
  * @param editions the edition that each card bears, and the register that it comes from
  * @param on the day that the edition is made for; never the clock's
+ * @param words the program's own, in the unit's language
  */
 public record Publication(
     Analysis analysis,
@@ -24,11 +25,35 @@ public record Publication(
     List<Fault> faults,
     Marking marking,
     Editions editions,
-    LocalDate on) {
+    LocalDate on,
+    Words words) {
 
   public Publication {
     problems = List.copyOf(problems);
     faults = List.copyOf(faults);
+  }
+
+  /** A publication in the program's own words for the unit's language. */
+  public Publication(
+      Analysis analysis,
+      List<Problem> problems,
+      List<Fault> faults,
+      Marking marking,
+      Editions editions,
+      LocalDate on) {
+    this(
+        analysis,
+        problems,
+        faults,
+        marking,
+        editions,
+        on,
+        Words.in(analysis.unit().details().language().value()));
+  }
+
+  /** The same in other words. */
+  public Publication saying(Words others) {
+    return new Publication(analysis, problems, faults, marking, editions, on, others);
   }
 
   /** A publication before anything was ever issued. */

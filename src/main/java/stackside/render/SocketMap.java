@@ -79,8 +79,8 @@ public final class SocketMap {
 
   private Drawing drawing(double end) {
     return new Drawing(
-        "Front panel of " + plan.machine().title(),
-        plan.places().stream().map(SocketMap::sentence).collect(Collectors.joining(" ")),
+        plan.words().say("panel.title", plan.machine().title()),
+        plan.places().stream().map(this::sentence).collect(Collectors.joining(" ")),
         width,
         end + pen.thick(),
         pen.shapes());
@@ -88,7 +88,8 @@ public final class SocketMap {
 
   private double caption() {
     double base = pen.capital() + pen.thin();
-    pen.words(0, base, plan.machine().title() + ", seen from the front", Weight.REGULAR, Ink.INK);
+    pen.words(
+        0, base, plan.words().say("panel.seen", plan.machine().title()), Weight.REGULAR, Ink.INK);
     return base + 0.55 * pen.text();
   }
 
@@ -108,7 +109,14 @@ public final class SocketMap {
     double x = left + pen.pillWidth(place.label()) + 0.5 * pen.text();
     double y = top + (pen.pillHeight() - pen.capital()) / 2;
     if (place.misfits().isEmpty()) {
-      y = pen.block(x, y, width - x, place.name() + ", not used", Weight.REGULAR, Ink.GREY);
+      y =
+          pen.block(
+              x,
+              y,
+              width - x,
+              plan.words().say("panel.name-unused", place.name()),
+              Weight.REGULAR,
+              Ink.GREY);
     }
     for (Misfit misfit : place.misfits()) {
       y = MisfitNote.draw(misfit, pen, x, y, width - x);
@@ -118,24 +126,25 @@ public final class SocketMap {
 
   // For those who cannot see it
 
-  private static String sentence(Place place) {
-    String where =
-        "Socket "
-            + place.label()
-            + ", "
-            + place.name()
-            + ", "
-            + place.socket().place().value().text()
-            + ": ";
+  private String sentence(Place place) {
+    Words words = plan.words();
+    String says =
+        switch (place.use()) {
+          case USED -> leads(place) + ".";
+          case ALSO_FITS -> words.say("panel.nothing");
+          case UNUSED -> words.say("panel.unused-sentence");
+        };
     String misfits =
         place.misfits().stream()
             .map(misfit -> " " + misfit.what() + ": " + misfit.outcome() + ".")
             .collect(Collectors.joining());
-    return switch (place.use()) {
-      case USED -> where + leads(place) + "." + misfits;
-      case ALSO_FITS -> where + "nothing goes in here." + misfits;
-      case UNUSED -> where + "not used.";
-    };
+    return words.say(
+            "panel.socket",
+            place.label(),
+            place.name(),
+            new Spans(words).text(place.socket().place().value()),
+            says)
+        + misfits;
   }
 
   private static String leads(Place place) {

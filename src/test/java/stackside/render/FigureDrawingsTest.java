@@ -136,7 +136,8 @@ final class FigureDrawingsTest {
             new LoadRange(new Ohms(50), new Ohms(2000)),
             List.of(
                 curve("Soft coagulation", 60, heavy), curve("Pulsed cut", 58, Optional.empty())),
-            Optional.empty()),
+            Optional.empty(),
+            Panels.WORDS),
         Sheet.PHONE);
   }
 

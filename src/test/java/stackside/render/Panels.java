@@ -1,9 +1,11 @@
 package stackside.render;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stackside.derive.Analysis;
 import stackside.model.ConnectorId;
 import stackside.model.Fact;
 import stackside.model.Kind;
@@ -16,6 +18,7 @@ import stackside.model.SelectionKind;
 import stackside.model.Socket;
 import stackside.model.SocketKind;
 import stackside.model.ThingId;
+import stackside.model.Unit;
 import stackside.quantity.LoadRange;
 import stackside.render.PanelPlan.Lead;
 import stackside.render.PanelPlan.Misfit;
@@ -26,7 +29,15 @@ import stackside.source.Location;
 final class Panels {
   static final Location AT = Location.startOf("machines/x.yaml");
 
+  static final Words WORDS = Words.in("en-GB");
+
   private Panels() {}
+
+  /** A draft of a unit, for the plans that want one. */
+  static Publication publication(Unit unit) {
+    return new Publication(
+        Analysis.of(unit), List.of(), List.of(), Marking.DRAFT, LocalDate.of(2026, 11, 25));
+  }
 
   static <T> Fact<T> fact(T value) {
     return new Fact<>(value, AT);

@@ -30,7 +30,7 @@ final class PedalMapTest {
 
   @Test
   void theFirstPedalOfTheContentIsOnTheLeft() {
-    List<Words> words = words(PedalMap.of(PedalPlan.of(twin()), Sheet.PAGE));
+    List<Words> words = words(PedalMap.of(PedalPlan.of(twin(), Panels.WORDS), Sheet.PAGE));
     double left = x(words, "Left: yellow");
     double right = x(words, "Right: blue");
     assertThat(left).isLessThan(right);
@@ -38,7 +38,7 @@ final class PedalMapTest {
 
   @Test
   void everyColourHasAnOutlineInInkAndItsWord() {
-    Drawing drawing = PedalMap.of(PedalPlan.of(twin()), Sheet.PHONE);
+    Drawing drawing = PedalMap.of(PedalPlan.of(twin(), Panels.WORDS), Sheet.PHONE);
     List<Rect> swatches =
         drawing.shapes().stream()
             .filter(Rect.class::isInstance)
@@ -64,12 +64,14 @@ final class PedalMapTest {
             new ThingId(Kind.FOOT_SWITCH, "one"),
             Panels.fact("One"),
             twin().pedals().subList(1, 2));
-    assertThat(PedalPlan.of(single).pedals()).extracting(Place::side).containsExactly("Only pedal");
+    assertThat(PedalPlan.of(single, Panels.WORDS).pedals())
+        .extracting(Place::side)
+        .containsExactly("Only pedal");
   }
 
   @Test
   void theDescriptionSaysWhatTheDrawingShows() {
-    assertThat(PedalMap.of(PedalPlan.of(twin()), Sheet.PAGE).description())
+    assertThat(PedalMap.of(PedalPlan.of(twin(), Panels.WORDS), Sheet.PAGE).description())
         .isEqualTo("Left, yellow, cut. Right, blue, coagulation.");
   }
 

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stackside.Units;
-import stackside.derive.Analysis;
 import stackside.model.Asset;
 import stackside.model.Fact;
 import stackside.model.Room;
@@ -22,7 +21,7 @@ import stackside.render.Shape.Words;
 
 /** The front panel as drawn: true order, the machine's labels, no crossing cables, what happens. */
 final class SocketMapTest {
-  private static final Analysis DEMONSTRATION = Analysis.of(Units.demonstration());
+  private static final Publication DEMONSTRATION = Panels.publication(Units.demonstration());
 
   static Stream<PanelPlan> everyPanelOfTheDemonstration() {
     return DEMONSTRATION.unit().rooms().stream()
@@ -41,7 +40,8 @@ final class SocketMapTest {
         List.of(
             Panels.used(one, "Oval snare"),
             Panels.alsoFits(two, "Cable also fits", "usual tone, no current"),
-            Panels.unused(three)));
+            Panels.unused(three)),
+        Panels.WORDS);
   }
 
   @Test

@@ -53,7 +53,7 @@ final class ApprovalWords {
     return all ? approved(signed, edition) : List.of(NOT_APPROVED);
   }
 
-  private static List<String> approved(List<SignatureStanding> signed, Editions.Edition edition) {
+  private List<String> approved(List<SignatureStanding> signed, Editions.Edition edition) {
     Set<String> roles = new LinkedHashSet<>();
     List<LocalDate> dates = new ArrayList<>();
     for (SignatureStanding each : signed) {
@@ -62,13 +62,18 @@ final class ApprovalWords {
         wanted.given().map(Signature::date).ifPresent(date -> dates.add(date.value()));
       }
     }
-    String day = dates.stream().max(Comparator.naturalOrder()).map(Dates::day).orElse("");
+    String day =
+        dates.stream()
+            .max(Comparator.naturalOrder())
+            .map(latest -> Dates.day(latest, publication.words()))
+            .orElse("");
     List<String> words = new ArrayList<>();
     words.add("Approved " + day + " by " + String.join(", ", roles) + ".");
     edition
         .review()
         .or(() -> earliestReview(signed))
-        .ifPresent(review -> words.add("Review by " + Dates.day(review) + "."));
+        .ifPresent(
+            review -> words.add("Review by " + Dates.day(review, publication.words()) + "."));
     return words;
   }
 

@@ -190,8 +190,16 @@ final class CardWords {
     lines.add(room.location().value().title() + ".");
     lines.add(
         publication.draft()
-            ? "Draft " + edition.words() + " of " + Dates.day(publication.on()) + "."
-            : "Edition " + edition.words() + " of " + Dates.day(edition.since()) + ".");
+            ? "Draft "
+                + edition.words()
+                + " of "
+                + Dates.day(publication.on(), publication.words())
+                + "."
+            : "Edition "
+                + edition.words()
+                + " of "
+                + Dates.day(edition.since(), publication.words())
+                + ".");
     lines.addAll(approval.of(things, edition));
     lines.add("Copy" + BLANK + "of" + Numbers.BOUND + room.copies().value() + ".");
     lines.add("Destroy older editions.");

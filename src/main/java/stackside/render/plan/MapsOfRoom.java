@@ -33,11 +33,10 @@ final class MapsOfRoom {
   /** The drawings for a card with these answers. */
   Block of(Room room, Asset asset, List<Profile> answers) {
     Drawing sockets =
-        PanelStrip.of(
-            PanelPlans.in(publication.analysis(), room, asset, answers), new Sheet(PANEL, text));
+        PanelStrip.of(PanelPlans.in(publication, room, asset, answers), new Sheet(PANEL, text));
     List<Drawing> pedals =
         publication.unit().footSwitchesFor(room, asset.machine().value()).stream()
-            .map(PedalPlan::of)
+            .map(footSwitch -> PedalPlan.of(footSwitch, publication.words()))
             .map(plan -> PedalMap.bare(plan, new Sheet(PEDALS, text)))
             .toList();
     return new Block.Maps(sockets, pedals);

@@ -16,7 +16,6 @@ import stackside.model.SiteGroup;
 import stackside.model.Step;
 import stackside.model.Thing;
 import stackside.render.Links;
-import stackside.render.Numbers;
 import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Grid;
 
@@ -104,12 +103,13 @@ final class AnatomyPages implements Pages {
                         here, "shape", Line.of(here.say("shape." + shape.value().word())))));
     lesion
         .kind()
-        .ifPresent(kind -> facts.add(Answers.fact(here, "kind", Line.of(kind.value().spoken()))));
+        .ifPresent(
+            kind -> facts.add(Answers.fact(here, "kind", Line.of(here.choice(kind.value())))));
     lesion
         .size()
         .ifPresent(
             size ->
-                facts.add(Answers.fact(here, "size", Line.of(Numbers.bind(size.value().text())))));
+                facts.add(Answers.fact(here, "size", Line.of(here.spans().text(size.value())))));
     facts.add(new Facts.Fact(here.say("fact.steps"), here.links(lesion.steps())));
     List<Section> sections = new ArrayList<>();
     sections.add(here.section("facts", new Facts(facts)));

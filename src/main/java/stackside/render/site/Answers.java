@@ -113,7 +113,7 @@ final class Answers {
       List<Line> lines = new ArrayList<>();
       lines.add(Line.of(program(settings, here)));
       for (PedalColour colour : PedalColour.values()) {
-        String words = String.join(", ", PedalPlan.words(settings.pedal(colour)));
+        String words = String.join(", ", PedalPlan.words(settings.pedal(colour), here.words()));
         lines.add(Line.of(here.say("fact.pedal-" + colour.word()) + ": " + words));
       }
       return lines;
@@ -153,7 +153,7 @@ final class Answers {
     }
     standing
         .reviewBy()
-        .ifPresent(day -> facts.add(fact(here, "review-by", Line.of(Here.date(day)))));
+        .ifPresent(day -> facts.add(fact(here, "review-by", Line.of(here.date(day)))));
   }
 
   private static void settings(List<Fact> facts, Settings settings, Here here) {
@@ -190,7 +190,7 @@ final class Answers {
         use.setting()
             .map(
                 setting -> {
-                  List<String> words = PedalPlan.words(use);
+                  List<String> words = PedalPlan.words(use, here.words());
                   Line mode = here.link(setting.mode().value());
                   return words.size() < 2
                       ? mode

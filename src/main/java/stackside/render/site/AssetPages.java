@@ -33,7 +33,7 @@ final class AssetPages implements Pages {
                     Grid.Row.of(
                         here.link(asset),
                         here.link(asset.machine().value()),
-                        Line.of(asset.status().value().spoken()),
+                        Line.of(here.choice(asset.status().value())),
                         rooms(asset, here)))
             .toList();
     return new PlainPage(
@@ -78,8 +78,8 @@ final class AssetPages implements Pages {
         List.of(
             Answers.fact(here, "machine", here.link(asset.machine().value())),
             Answers.fact(here, "software", Line.of(asset.software().value())),
-            Answers.fact(here, "status", Line.of(asset.status().value().spoken())),
-            Answers.fact(here, "since", Line.of(Here.date(asset.since().value()))),
+            Answers.fact(here, "status", Line.of(here.choice(asset.status().value()))),
+            Answers.fact(here, "since", Line.of(here.date(asset.since().value()))),
             Answers.fact(here, "rooms", rooms(asset, here))));
   }
 
@@ -115,9 +115,9 @@ final class AssetPages implements Pages {
         Line.of(Numbers.count(reading.slot().value())),
         Line.of(Piece.shown(reading.shownAs().value())),
         here.link(reading.socket().value()),
-        Line.of(reading.pedal().value().spoken()),
+        Line.of(here.choice(reading.pedal().value())),
         stored,
-        Line.of(Here.date(reading.date().value())),
+        Line.of(here.date(reading.date().value())),
         Line.of(reading.initials().value()));
   }
 
@@ -150,7 +150,7 @@ final class AssetPages implements Pages {
         Line.of(Numbers.text(check.load().value())),
         Line.of(Numbers.text(check.watts().value())),
         Line.of(check.method().value()),
-        Line.of(Here.date(check.date().value())),
+        Line.of(here.date(check.date().value())),
         Line.of(check.initials().value()));
   }
 
@@ -167,8 +167,8 @@ final class AssetPages implements Pages {
   private static Grid.Row row(ServiceEvent event, Here here) {
     Line none = Line.of(here.say("none"));
     return Grid.Row.of(
-        Line.of(Here.date(event.date().value())),
-        Line.of(event.event().value().spoken()),
+        Line.of(here.date(event.date().value())),
+        Line.of(here.choice(event.event().value())),
         event.softwareAfter().map(fact -> Line.of(fact.value())).orElse(none),
         event.note().map(fact -> Line.of(fact.value())).orElse(none));
   }

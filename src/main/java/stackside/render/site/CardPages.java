@@ -76,7 +76,7 @@ final class CardPages implements Pages {
                     Line.of(
                         here.say(
                             site.publication().draft() ? "card.draft" : "card.issued",
-                            Here.date(site.publication().on()))))),
+                            here.date(site.publication().on()))))),
             new Facts(
                 List.of(
                     Answers.fact(here, "rooms", here.link(plan.room())),

@@ -118,7 +118,7 @@ final class DifferencePages implements Pages {
         new Html(
             SvgWriter.svg(
                 SocketMap.of(
-                    PanelPlans.in(here.site().analysis(), place.room(), place.asset()),
+                    PanelPlans.in(here.site().publication(), place.room(), place.asset()),
                     Sheet.PHONE),
                 id)));
   }
@@ -126,8 +126,14 @@ final class DifferencePages implements Pages {
   private static Line words(Difference difference, Here here) {
     if (difference instanceof Difference.FaultComesToElse fault) {
       return Line.of(here.say("fault." + fault.fault().word()) + ": ")
-          .then(Here.status(OutcomeWords.mark(fault.to()), OutcomeWords.words(fault.to())))
-          .then(Piece.of(". " + here.say("difference.before", OutcomeWords.words(fault.from()))));
+          .then(
+              Here.status(
+                  OutcomeWords.mark(fault.to()), OutcomeWords.words(fault.to(), here.words())))
+          .then(
+              Piece.of(
+                  ". "
+                      + here.say(
+                          "difference.before", OutcomeWords.words(fault.from(), here.words()))));
     }
     if (difference instanceof Difference.SelectedElsewise selected) {
       return changed(
@@ -143,8 +149,8 @@ final class DifferencePages implements Pages {
     }
     if (difference instanceof Difference.OtherPedals pedals) {
       return here.link(pedals.to())
-          .then(Piece.of(": " + pedals(pedals.to()) + ". "))
-          .then(Piece.of(here.say("difference.before", pedals(pedals.from()))));
+          .then(Piece.of(": " + pedals(pedals.to(), here) + ". "))
+          .then(Piece.of(here.say("difference.before", pedals(pedals.from(), here))));
     }
     if (difference instanceof Difference.ProgramMeansElse program) {
       return Line.of(
@@ -185,7 +191,11 @@ final class DifferencePages implements Pages {
       return here.link(socket.instrument())
           .then(
               Piece.of(
-                  " " + here.say("difference.socket", labels(socket.to()), labels(socket.from()))));
+                  " "
+                      + here.say(
+                          "difference.socket",
+                          labels(socket.to(), here),
+                          labels(socket.from(), here))));
     }
     if (difference instanceof Difference.KeptInOneOnly kept) {
       return here.link(kept.accessory())
@@ -205,16 +215,17 @@ final class DifferencePages implements Pages {
     return Line.of(now + " " + here.say("difference.before", bare));
   }
 
-  private static String labels(List<Socket> sockets) {
+  private static String labels(List<Socket> sockets, Here here) {
     return sockets.stream()
         .map(socket -> socket.label().value())
         .distinct()
-        .collect(Collectors.joining(" or "));
+        .reduce((one, other) -> here.say("list.or", one, other))
+        .orElse("");
   }
 
-  private static String pedals(FootSwitch footSwitch) {
+  private static String pedals(FootSwitch footSwitch, Here here) {
     return footSwitch.pedals().stream()
-        .map(pedal -> pedal.colour().value().spoken() + " " + pedal.does().value().spoken())
+        .map(pedal -> here.choice(pedal.colour().value()) + " " + here.choice(pedal.does().value()))
         .collect(Collectors.joining(", "));
   }
 

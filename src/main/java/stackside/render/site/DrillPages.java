@@ -69,7 +69,7 @@ final class DrillPages implements Pages {
                 list ->
                     Part.Grid.Row.of(
                         here.link(list),
-                        Line.of(list.kind().value().spoken()),
+                        Line.of(here.choice(list.kind().value())),
                         machines(list.appliesTo(), here)))
             .toList();
     return new PlainPage(
@@ -115,7 +115,11 @@ final class DrillPages implements Pages {
             new Part.Box("", List.of(Line.of(drill.makeSafe().value())))));
     List<Steps.Step> steps = new ArrayList<>();
     drill.checks().forEach(check -> steps.add(step(check, here)));
-    sections.add(here.section("checks", new Steps(steps)));
+    sections.add(
+        new Section(
+            "checks",
+            here.say(mends(drill) ? "section.checks" : "section.afterwards"),
+            List.of(new Steps(steps))));
     order(drill, here).ifPresent(sections::add);
     drill
         .never()
@@ -147,9 +151,12 @@ final class DrillPages implements Pages {
                 .map(
                     check ->
                         new DrillChart.Check(
-                            check.action().value(), check.see().map(see -> see.value())))
+                            check.action().value(),
+                            check.see().map(see -> see.value()),
+                            !check.mends().isEmpty()))
                 .toList(),
-            here.say(drill.escalate().value() ? "drill.chart-escalate" : "drill.chart-end"));
+            here.say(drill.escalate().value() ? "drill.chart-escalate" : "drill.chart-end"),
+            here.words());
     return here.figure(
         "chart",
         DrillChart.of(plan, Sheet.PAGE),
@@ -204,9 +211,16 @@ final class DrillPages implements Pages {
         "; ", faults.stream().map(fault -> here.say("fault." + fault.value().word())).toList());
   }
 
+  /** Whether it mends anything; what follows a fault is drilled too, and mends nothing. */
+  private static boolean mends(Drill drill) {
+    return drill.checks().stream().anyMatch(check -> !check.mends().isEmpty());
+  }
+
   private static Section escalate(Drill drill, Here here) {
+    String heading = here.say(mends(drill) ? "section.escalate" : "section.escalate-after");
     if (!drill.escalate().value()) {
-      return here.section("escalate", new Part.Say(Line.of(here.say("drill.no-escalation"))));
+      return new Section(
+          "escalate", heading, List.of(new Part.Say(Line.of(here.say("drill.no-escalation")))));
     }
     List<Facts.Fact> facts = new ArrayList<>();
     for (Premises location : here.unit().details().locations()) {
@@ -214,8 +228,10 @@ final class DrillPages implements Pages {
           new Facts.Fact(
               location.title(), location.contacts().stream().map(DrillPages::contact).toList()));
     }
-    return here.section(
-        "escalate", new Part.Say(Line.of(here.say("drill.escalate"))), new Facts(facts));
+    return new Section(
+        "escalate",
+        heading,
+        List.of(new Part.Say(Line.of(here.say("drill.escalate"))), new Facts(facts)));
   }
 
   static Line contact(Contact contact) {

@@ -105,21 +105,22 @@ final class FailureSignPages implements Pages {
     return Grid.Row.of(
         Line.of(here.say("fault." + sign.fault().word())),
         Here.status(
-            OutcomeWords.mark(sign.outcomeClass()), OutcomeWords.words(sign.outcomeClass())),
+            OutcomeWords.mark(sign.outcomeClass()),
+            OutcomeWords.words(sign.outcomeClass(), here.words())),
         Line.of(observed(sign, here)),
-        Line.of(OutcomeWords.reaches(sign.reach())),
+        Line.of(OutcomeWords.reaches(sign.reach(), here.words())),
         guards.isEmpty() ? none : Line.joined(guards, "; "),
         drills.isEmpty() ? none : Line.joined(drills, ", "),
         Line.of(
             sign.evidence()
-                .map(basis -> basis.spoken())
+                .map(basis -> here.choice(basis))
                 .orElse(here.say("failure-signs.from-circuit"))));
   }
 
   private static String observed(FailureSign sign, Here here) {
     Observed observed = sign.observed();
     List<String> words = new ArrayList<>();
-    words.add(OutcomeWords.heard(observed.tone(), sign.evidence()));
+    words.add(OutcomeWords.heard(observed.tone(), sign.evidence(), here.words()));
     if (!observed.lamps().isEmpty()) {
       words.add(lamps(sign.machine(), observed.lamps()));
     }

@@ -2,6 +2,7 @@ package stackside.render.site;
 
 import java.util.List;
 import java.util.Optional;
+import stackside.render.Words;
 
 /**
  * What every page has round its own content.

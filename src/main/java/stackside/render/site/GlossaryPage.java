@@ -40,7 +40,7 @@ final class GlossaryPage implements Pages {
                     term,
                     new Grid.Row(
                         Optional.of("term-" + term),
-                        Line.of(usual(term)),
+                        Line.of(usual(term, here)),
                         List.of(Line.of(meaning), Line.of(own(term, here))))));
     return new Grid(
         here.say("section.terms"),
@@ -54,12 +54,12 @@ final class GlossaryPage implements Pages {
         .findFirst();
   }
 
-  private static String usual(String term) {
-    return known(term).map(Term::usual).orElse(term.replace('-', ' '));
+  private static String usual(String term, Here here) {
+    return here.say("word." + term);
   }
 
   private static String own(String term, Here here) {
-    return known(term).map(each -> here.unit().word(each)).orElse(usual(term));
+    return known(term).map(here::own).orElseGet(() -> usual(term, here));
   }
 
   private static Part names(Here here) {

@@ -14,12 +14,15 @@ import stackside.model.Term;
 import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
+import stackside.model.Word;
 import stackside.render.Dates;
 import stackside.render.Drawing;
 import stackside.render.Links;
 import stackside.render.Mark;
 import stackside.render.Numbers;
+import stackside.render.Spans;
 import stackside.render.SvgWriter;
+import stackside.render.Words;
 import stackside.render.site.Frame.Link;
 
 /** The page that is being made: how to link from it, and the frame round it. */
@@ -27,6 +30,16 @@ record Here(Site site, String path) {
 
   Words words() {
     return site.words();
+  }
+
+  /** A choice from a closed list in a sentence. */
+  String choice(Word choice) {
+    return words().choice(choice);
+  }
+
+  /** Ranges in words. */
+  Spans spans() {
+    return new Spans(words());
   }
 
   String say(String key, Object... values) {
@@ -72,9 +85,20 @@ record Here(Site site, String path) {
     return say("kind." + kind.word());
   }
 
+  /** The trade's usual word for a thing. */
+  String usual(Term term) {
+    return say("word." + term.usual().replace(' ', '-'));
+  }
+
+  /** The unit's own word for a thing, or the usual one. */
+  String own(Term term) {
+    Fact<String> own = unit().details().words().get(term);
+    return own == null ? usual(term) : own.value();
+  }
+
   /** The unit's own word for a thing, as a label. */
   String term(Term term) {
-    String word = unit().word(term);
+    String word = own(term);
     return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 
@@ -108,8 +132,8 @@ record Here(Site site, String path) {
         table);
   }
 
-  static String date(LocalDate day) {
-    return Dates.day(day);
+  String date(LocalDate day) {
+    return Dates.day(day, words());
   }
 
   // Sections

@@ -16,7 +16,6 @@ import stackside.model.Mode;
 import stackside.model.Response;
 import stackside.model.Term;
 import stackside.render.Links;
-import stackside.render.Numbers;
 import stackside.render.PanelPlans;
 import stackside.render.SocketMap;
 import stackside.render.SvgWriter;
@@ -51,7 +50,7 @@ final class MachinePages implements Pages {
     Html drawing =
         new Html(
             SvgWriter.svg(
-                SocketMap.thumbnail(PanelPlans.of(here.site().analysis(), machine), THUMBNAIL),
+                SocketMap.thumbnail(PanelPlans.of(here.site().publication(), machine), THUMBNAIL),
                 "panel-" + machine.id().slug()));
     return new Part.Picks.Pick(
         machine.title(), Links.to(machine.id()).from(here.path()), selects, Optional.of(drawing));
@@ -97,12 +96,13 @@ final class MachinePages implements Pages {
             Line.of(
                 machine.software().stream().map(Fact::value).collect(Collectors.joining(", ")))));
     facts.add(
-        Answers.fact(
-            here, "load-range", Line.of(Numbers.bind(machine.loadRange().value().text()))));
+        Answers.fact(here, "load-range", Line.of(here.spans().text(machine.loadRange().value()))));
     machine
         .programs()
         .ifPresent(
-            range -> facts.add(Answers.fact(here, "programs", Line.of(range.value().text()))));
+            range ->
+                facts.add(
+                    Answers.fact(here, "programs", Line.of(here.spans().text(range.value())))));
     facts.add(new Facts.Fact(here.term(Term.FOOT_SWITCH), here.links(machine.footSwitches())));
     facts.add(
         Answers.fact(
@@ -130,12 +130,12 @@ final class MachinePages implements Pages {
   private static Grid.Row row(Mode mode, Here here) {
     return Grid.Row.of(
         here.link(mode),
-        Line.of(mode.pedal().value().spoken()),
-        Line.of(mode.kind().value().spoken() + ", " + mode.current().value().spoken()),
+        Line.of(here.choice(mode.pedal().value())),
+        Line.of(here.choice(mode.kind().value()) + ", " + here.choice(mode.current().value())),
         Line.of(mode.level().map(MachinePages::levels).orElse(here.say("mode.no-level"))),
         Line.of(
             mode.powerLimit()
-                .map(range -> Numbers.bind(range.value().text()))
+                .map(range -> here.spans().text(range.value()))
                 .orElse(here.say("mode.no-limit"))));
   }
 
@@ -164,13 +164,13 @@ final class MachinePages implements Pages {
     Line unknown = Line.of(here.say("unknown"));
     return Grid.Row.of(
         Line.of(here.say("condition." + condition.word())),
-        response.tone().map(tone -> Line.of(tone.value().spoken())).orElse(unknown),
+        response.tone().map(tone -> Line.of(here.choice(tone.value()))).orElse(unknown),
         Line.of(lamps(machine, response.lamps(), here)),
         response
             .display()
             .map(words -> Line.of(Piece.shown(words.value())))
             .orElse(Line.of(here.say("display.as-usual"))),
-        response.output().map(seen -> Line.of(seen.value().spoken())).orElse(unknown),
+        response.output().map(seen -> Line.of(here.choice(seen.value()))).orElse(unknown),
         evidence(response.evidence().value(), here));
   }
 
@@ -191,13 +191,13 @@ final class MachinePages implements Pages {
   }
 
   private static Line evidence(Evidence evidence, Here here) {
-    Line basis = Line.of(evidence.basis().spoken());
+    Line basis = Line.of(here.choice(evidence.basis()));
     return evidence
         .observation()
         .map(
             seen ->
                 basis
-                    .then(Piece.of(" " + Here.date(seen.observed().value()) + ", "))
+                    .then(Piece.of(" " + here.date(seen.observed().value()) + ", "))
                     .then(here.link(seen.asset().value()))
                     .then(Piece.of(", " + here.say("asset.software", seen.software().value()))))
         .orElse(basis);
@@ -220,7 +220,7 @@ final class MachinePages implements Pages {
         here.section(
             "front-panel",
             SocketParts.panel(
-                PanelPlans.of(site.analysis(), machine), "panel-" + machine.id().slug(), here)));
+                PanelPlans.of(site.publication(), machine), "panel-" + machine.id().slug(), here)));
     machine.sockets().forEach(socket -> sections.add(SocketSections.of(machine, socket, here)));
     return new PlainPage(
         here.frame(

@@ -41,16 +41,15 @@ final class ModePages implements Pages {
   private static Facts facts(Machine machine, Mode mode, Here here) {
     List<Facts.Fact> facts = new ArrayList<>();
     facts.add(Answers.fact(here, "machine", here.link(machine)));
-    facts.add(Answers.fact(here, "pedal", Line.of(mode.pedal().value().spoken())));
-    facts.add(Answers.fact(here, "current", Line.of(mode.current().value().spoken())));
-    facts.add(Answers.fact(here, "energy-kind", Line.of(mode.kind().value().spoken())));
-    facts.add(Answers.fact(here, "waveform", Line.of(mode.waveform().value().spoken())));
+    facts.add(Answers.fact(here, "pedal", Line.of(here.choice(mode.pedal().value()))));
+    facts.add(Answers.fact(here, "current", Line.of(here.choice(mode.current().value()))));
+    facts.add(Answers.fact(here, "energy-kind", Line.of(here.choice(mode.kind().value()))));
+    facts.add(Answers.fact(here, "waveform", Line.of(here.choice(mode.waveform().value()))));
     mode.powerLimit()
         .ifPresent(
             range ->
                 facts.add(
-                    Answers.fact(
-                        here, "power-limit", Line.of(Numbers.bind(range.value().text())))));
+                    Answers.fact(here, "power-limit", Line.of(here.spans().text(range.value())))));
     mode.ratedLoad()
         .ifPresent(
             load ->

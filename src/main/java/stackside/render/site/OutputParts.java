@@ -94,7 +94,8 @@ final class OutputParts {
             here.say("output.plot", output.setting().mode().title(), name),
             output.curve().loads(),
             List.of(new Curve(name, points(output))),
-            output.fullPower());
+            output.fullPower(),
+            here.words());
     parts.add(
         here.figure(
             "output-" + number,
@@ -175,7 +176,8 @@ final class OutputParts {
             here.say("output.all-levels", mode.title()),
             machine.loadRange().value(),
             curves,
-            Optional.empty());
+            Optional.empty(),
+            here.words());
     List<Ohms> loads = open.get(0).tableLoads();
     List<String> head = new ArrayList<>();
     head.add(here.say("column.setting"));

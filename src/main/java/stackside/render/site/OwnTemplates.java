@@ -1,6 +1,9 @@
 package stackside.render.site;
 
 import java.util.List;
+import java.util.Optional;
+import stackside.render.Publication;
+import stackside.render.Words;
 
 /** Templates and message files with which a unit replaces single ones of the program's. */
 public record OwnTemplates(List<Template> templates) {
@@ -10,6 +13,22 @@ public record OwnTemplates(List<Template> templates) {
 
   public OwnTemplates {
     templates = List.copyOf(templates);
+  }
+
+  /** A publication in the unit's own words, where the folder has some for its language. */
+  public Publication worded(Publication publication) {
+    String name = "words/" + publication.unit().details().language().value() + ".txt";
+    return text(name)
+        .map(text -> publication.saying(publication.words().with(Words.parse(text))))
+        .orElse(publication);
+  }
+
+  /** The text of one of them. */
+  Optional<String> text(String name) {
+    return templates.stream()
+        .filter(each -> each.name().equals(name))
+        .map(Template::text)
+        .findFirst();
   }
 
   /** The program's own look. */

@@ -27,7 +27,7 @@ final class PanelsFigure {
         here.link(machine),
         new Html(
             SvgWriter.svg(
-                SocketMap.of(PanelPlans.of(here.site().analysis(), machine), Sheet.PHONE),
+                SocketMap.of(PanelPlans.of(here.site().publication(), machine), Sheet.PHONE),
                 id + "-" + machine.id().slug())));
   }
 

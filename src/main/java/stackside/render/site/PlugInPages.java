@@ -70,7 +70,7 @@ final class PlugInPages implements Pages {
               Line.of(
                   instrument.also().stream().map(Fact::value).collect(Collectors.joining(", ")))));
     }
-    facts.add(Answers.fact(here, "energy-kind", Line.of(instrument.kind().value().spoken())));
+    facts.add(Answers.fact(here, "energy-kind", Line.of(here.choice(instrument.kind().value()))));
     facts.add(Answers.fact(here, "connector", form(instrument.connector().value(), here)));
     facts.add(
         Answers.fact(
@@ -104,7 +104,7 @@ final class PlugInPages implements Pages {
         Answers.fact(here, "area", Line.of(here.say("area." + electrode.area().value().word()))));
     facts.add(Answers.fact(here, "plug", form(electrode.plug().value(), here)));
     facts.add(
-        Answers.fact(here, "patients", Line.of(Numbers.bind(electrode.patients().value().text()))));
+        Answers.fact(here, "patients", Line.of(here.spans().text(electrode.patients().value()))));
     electrode
         .heatingFactor()
         .ifPresent(
@@ -130,7 +130,9 @@ final class PlugInPages implements Pages {
         footSwitch,
         List.of(where),
         Optional.of(
-            here.section("pedals", SocketParts.pedals(PedalPlan.of(footSwitch), "pedals", here))),
+            here.section(
+                "pedals",
+                SocketParts.pedals(PedalPlan.of(footSwitch, here.words()), "pedals", here))),
         here);
   }
 

@@ -69,7 +69,8 @@ final class PowerFigure {
             here.say("figure.power.title", settings.get(0).machine().title()),
             loads(),
             settings.stream().map(PowerFigure::curve).toList(),
-            Optional.empty());
+            Optional.empty(),
+            here.words());
     return here.figure(
         id, OutputPlot.of(plan, Sheet.PAGE), OutputPlot.of(plan, Sheet.PHONE), Optional.empty());
   }

@@ -173,11 +173,11 @@ final class ProfilePages implements Pages {
   private static Section drawings(Room room, Profile profile, Here here) {
     List<Part> parts = new ArrayList<>();
     parts.add(
-        SocketParts.panel(PanelPlans.in(here.site().analysis(), room, profile), "panel", here));
+        SocketParts.panel(PanelPlans.in(here.site().publication(), room, profile), "panel", here));
     for (FootSwitch footSwitch : here.unit().footSwitchesFor(room, profile.machine().value())) {
       parts.add(
           SocketParts.pedals(
-              PedalPlan.of(footSwitch, profile.settings().orElseThrow()),
+              PedalPlan.of(footSwitch, profile.settings().orElseThrow(), here.words()),
               "pedals-" + footSwitch.id().slug(),
               here));
     }
@@ -240,9 +240,10 @@ final class ProfilePages implements Pages {
   private static Grid.Row row(Outcome outcome, Here here) {
     return Grid.Row.of(
         outcome.deviation().socket().map(here::link).orElse(Line.of(here.say("unknown"))),
-        Line.of(OutcomeWords.brief(outcome.worst())),
+        Line.of(OutcomeWords.brief(outcome.worst(), here.words())),
         Here.status(
-            OutcomeWords.mark(outcome.outcomeClass()), OutcomeWords.words(outcome.outcomeClass())));
+            OutcomeWords.mark(outcome.outcomeClass()),
+            OutcomeWords.words(outcome.outcomeClass(), here.words())));
   }
 
   private static Part when(Room room, Machine machine, Here here) {

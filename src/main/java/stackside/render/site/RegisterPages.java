@@ -67,7 +67,7 @@ final class RegisterPages {
 
   private static Line edition(CardEntry card, Here here) {
     return Line.of(
-        here.say("register.edition", Integer.toString(card.edition()), Here.date(card.since())));
+        here.say("register.edition", Integer.toString(card.edition()), here.date(card.since())));
   }
 
   private static String address(CardEntry card) {
@@ -89,11 +89,11 @@ final class RegisterPages {
     lines.add(
         Line.of(
             card.current()
-                ? here.say("register.stays", Here.date(site.publication().on()))
+                ? here.say("register.stays", here.date(site.publication().on()))
                 : here.say("register.take-down", card.reason())));
     card.review()
         .filter(day -> card.current() && site.publication().on().isAfter(day))
-        .ifPresent(day -> lines.add(Line.of(here.say("register.overdue", Here.date(day)))));
+        .ifPresent(day -> lines.add(Line.of(here.say("register.overdue", here.date(day)))));
     if (card.current()) {
       lines.add(here.page(here.say("card.pdf"), card.path()));
     }
@@ -129,7 +129,7 @@ final class RegisterPages {
         here.say(
             entry.by().isPresent() ? "register.withdrawn" : "register.issued",
             Integer.toString(entry.number()),
-            Here.date(entry.on()),
+            here.date(entry.on()),
             entry.by().orElse(""));
     List<Grid.Row> rows = entry.cards().stream().map(card -> row(card, here)).toList();
     return new Section(

@@ -78,13 +78,13 @@ final class RoomPages implements Pages {
                 .then(Piece.of(". " + here.say("room.other-number")))));
     parts.add(
         SocketParts.panel(
-            PanelPlans.in(here.site().analysis(), room, asset),
+            PanelPlans.in(here.site().publication(), room, asset),
             "panel-" + asset.id().slug(),
             here));
     for (FootSwitch footSwitch : here.unit().footSwitchesFor(room, machine)) {
       parts.add(
           SocketParts.pedals(
-              PedalPlan.of(footSwitch),
+              PedalPlan.of(footSwitch, here.words()),
               "pedals-" + asset.id().slug() + "-" + footSwitch.id().slug(),
               here));
     }

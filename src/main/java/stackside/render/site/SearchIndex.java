@@ -151,7 +151,8 @@ final class SearchIndex {
                     Kind.FOOT_SWITCH, Term.FOOT_SWITCH,
                     Kind.SOCKET, Term.SOCKET)
                 .get(kind));
-    return term.map(each -> each.usual() + " " + site.unit().word(each));
+    Here here = site.at("search.html");
+    return term.map(each -> here.usual(each) + " " + here.own(each));
   }
 
   /** A text in double quotes, safe inside a script element's file. */

@@ -14,6 +14,7 @@ import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.render.Publication;
+import stackside.render.Words;
 import stackside.render.plan.CardPlan;
 
 /**
@@ -23,16 +24,14 @@ import stackside.render.plan.CardPlan;
 final class Site {
   private final Publication publication;
   private final List<CardPlan> cards;
-  private final Words words;
   private final Mentions mentions;
   private final Standing standing;
   private final Map<ThingId, Thing> things = new TreeMap<>();
   private final Map<ThingId, List<Profile>> serving = new LinkedHashMap<>();
 
-  Site(Publication publication, List<CardPlan> cards, Words words) {
+  Site(Publication publication, List<CardPlan> cards) {
     this.publication = publication;
     this.cards = List.copyOf(cards);
-    this.words = words;
     this.mentions = Mentions.of(publication.unit());
     this.standing =
         Standing.of(unit(), publication.on(), SignedFacts.fingerprints(publication.unit()));
@@ -49,7 +48,7 @@ final class Site {
   }
 
   Words words() {
-    return words;
+    return publication.words();
   }
 
   Mentions mentions() {

@@ -44,8 +44,7 @@ public final class SiteRenderer {
   public static List<OutputFile> render(
       Publication publication, List<CardPlan> cards, OwnTemplates own) {
     Templates templates = new Templates(own);
-    Words words = templates.words(publication.unit().details().language().value());
-    Site site = new Site(publication, cards, words);
+    Site site = new Site(own.worded(publication), cards);
     List<OutputFile> files = new ArrayList<>();
     ALL.stream().flatMap(pages -> pages.of(site)).map(templates::fill).forEach(files::add);
     files.addAll(Furniture.files(templates));
@@ -58,8 +57,7 @@ public final class SiteRenderer {
   public static List<OutputFile> renderCardPages(
       Publication publication, List<CardPlan> cards, OwnTemplates own) {
     Templates templates = new Templates(own);
-    Words words = templates.words(publication.unit().details().language().value());
-    Site site = new Site(publication, cards, words);
+    Site site = new Site(own.worded(publication), cards);
     return new CardPages().of(site).map(templates::fill).toList();
   }
 }

@@ -43,7 +43,7 @@ final class SocketParts {
     return Grid.Row.of(
         Line.of(Piece.shown(place.label())),
         here.link(place.socket(), place.name()),
-        Line.of(place.socket().place().value().text()),
+        Line.of(here.spans().text(place.socket().place().value())),
         leads(place, here),
         misfits(place, here));
   }
@@ -77,7 +77,7 @@ final class SocketParts {
   }
 
   static Part.Figure pedals(FootSwitch footSwitch, Settings settings, String id, Here here) {
-    return pedals(PedalPlan.of(footSwitch, settings), id, here);
+    return pedals(PedalPlan.of(footSwitch, settings, here.words()), id, here);
   }
 
   private static Grid pedalTable(PedalPlan plan, Here here) {
@@ -93,8 +93,8 @@ final class SocketParts {
                 place ->
                     Grid.Row.of(
                         Line.of(place.side()),
-                        Line.of(place.colour().spoken()),
-                        Line.of(place.action().spoken()),
+                        Line.of(here.choice(place.colour())),
+                        Line.of(here.choice(place.action())),
                         Line.of(
                             place.set().isEmpty()
                                 ? here.say("pedals.by-answer")

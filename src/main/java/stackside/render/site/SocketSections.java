@@ -17,8 +17,8 @@ final class SocketSections {
   static Section of(Machine machine, Socket socket, Here here) {
     List<Facts.Fact> facts = new ArrayList<>();
     facts.add(Answers.fact(here, "label", Line.of(Piece.shown(socket.label().value()))));
-    facts.add(Answers.fact(here, "place", Line.of(socket.place().value().text())));
-    facts.add(Answers.fact(here, "socket-kind", Line.of(socket.kind().value().spoken())));
+    facts.add(Answers.fact(here, "place", Line.of(here.spans().text(socket.place().value()))));
+    facts.add(Answers.fact(here, "socket-kind", Line.of(here.choice(socket.kind().value()))));
     facts.add(
         Answers.fact(
             here,

@@ -22,7 +22,7 @@ final class StandingPage implements Pages {
         new PlainPage(
             here.frame(here.say("menu.standing")),
             "plain",
-            Optional.of(Line.of(here.say("standing.lead", Here.date(site.publication().on())))),
+            Optional.of(Line.of(here.say("standing.lead", here.date(site.publication().on())))),
             List.of(
                 here.section("signed", signatures(here)),
                 here.section("programs", programs(here)),
@@ -69,7 +69,7 @@ final class StandingPage implements Pages {
             standing.state() == SignatureStanding.State.SIGNED ? Mark.DISC : Mark.TRIANGLE,
             here.say("signature." + standing.state().word())),
         Line.of(missing.isEmpty() ? here.say("none") : missing),
-        Line.of(standing.reviewBy().map(Here::date).orElse(here.say("none"))));
+        Line.of(standing.reviewBy().map(here::date).orElse(here.say("none"))));
   }
 
   private static Part programs(Here here) {
@@ -122,8 +122,8 @@ final class StandingPage implements Pages {
   }
 
   private static String words(Mismatch mismatch, Here here) {
-    return mismatch.pedal().map(colour -> colour.spoken() + " ").orElse("")
-        + mismatch.field().spoken()
+    return mismatch.pedal().map(colour -> here.choice(colour) + " ").orElse("")
+        + here.choice(mismatch.field())
         + ": "
         + here.say(
             "program.read-against",
@@ -154,7 +154,7 @@ final class StandingPage implements Pages {
         Here.status(
             standing.state() == OutputCheckStanding.State.CHECKED ? Mark.DISC : Mark.TRIANGLE,
             here.say("output-check." + standing.state().word())),
-        Line.of(standing.dueBy().map(Here::date).orElse(here.say("none"))));
+        Line.of(standing.dueBy().map(here::date).orElse(here.say("none"))));
   }
 
   private static Part grid(List<Grid.Row> rows, String caption, Here here, String... columns) {

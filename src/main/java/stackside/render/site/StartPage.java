@@ -77,7 +77,7 @@ final class StartPage implements Pages {
   private static Html thumbnail(Room room, Asset asset, Here here) {
     return new Html(
         SvgWriter.svg(
-            SocketMap.thumbnail(PanelPlans.in(here.site().analysis(), room, asset), THUMBNAIL),
+            SocketMap.thumbnail(PanelPlans.in(here.site().publication(), room, asset), THUMBNAIL),
             "panel-" + room.id().slug()));
   }
 

@@ -14,7 +14,6 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
-import java.util.Optional;
 import stackside.render.OutputFile;
 
 /**
@@ -23,7 +22,6 @@ import stackside.render.OutputFile;
  */
 final class Templates {
   private static final String FOLDER = "/templates/";
-  private static final String ENGLISH = "words/en-GB.txt";
 
   private final OwnTemplates own;
   private final Configuration configuration;
@@ -65,22 +63,8 @@ final class Templates {
 
   /** The text of a file in the folder of templates that is no template, the unit's own first. */
   String text(String name) {
-    return ownText(name)
+    return own.text(name)
         .orElseGet(() -> new String(resource(FOLDER + name), StandardCharsets.UTF_8));
-  }
-
-  private Optional<String> ownText(String name) {
-    return own.templates().stream()
-        .filter(each -> each.name().equals(name))
-        .map(OwnTemplates.Template::text)
-        .findFirst();
-  }
-
-  /** The words of a language; English where there is no message file for it. */
-  Words words(String language) {
-    String name = "words/" + language + ".txt";
-    boolean known = ownText(name).isPresent() || Templates.class.getResource(FOLDER + name) != null;
-    return Words.parse(text(known ? name : ENGLISH));
   }
 
   static byte[] resource(String name) {

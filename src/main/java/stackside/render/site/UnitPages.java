@@ -104,7 +104,7 @@ final class UnitPages implements Pages {
                         Optional.of(Links.anchor(group.id())),
                         Line.of(group.title()),
                         List.of(
-                            Line.of(Numbers.bind(group.weight().value().text())),
+                            Line.of(here.spans().text(group.weight().value())),
                             mentioned(group.id(), here))))
             .toList());
   }
@@ -141,7 +141,7 @@ final class UnitPages implements Pages {
             .map(
                 entry ->
                     Grid.Row.of(
-                        Line.of(entry.getKey().spoken()),
+                        Line.of(here.choice(entry.getKey())),
                         here.listed(entry.getValue()),
                         Optional.ofNullable(details.reviewAfter().get(entry.getKey()))
                             .map(months -> Line.of(Numbers.text(months.value())))
@@ -154,7 +154,7 @@ final class UnitPages implements Pages {
         here.say("section.words"),
         List.of(here.say("column.usual"), here.say("column.own")),
         Stream.of(Term.values())
-            .map(term -> Grid.Row.of(Line.of(term.usual()), Line.of(here.unit().word(term))))
+            .map(term -> Grid.Row.of(Line.of(here.usual(term)), Line.of(here.own(term))))
             .toList());
   }
 

@@ -12,25 +12,43 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import stackside.derive.circuit.OutcomeClass;
+import stackside.derive.circuit.Reach;
+import stackside.derive.program.Mismatch;
+import stackside.model.AssetStatus;
+import stackside.model.ChecklistKind;
 import stackside.model.Condition;
+import stackside.model.CurrentType;
+import stackside.model.EnergyKind;
+import stackside.model.Evidence;
 import stackside.model.Kind;
+import stackside.model.LesionKind;
 import stackside.model.MonitorKind;
+import stackside.model.OutputSeen;
+import stackside.model.PedalAction;
+import stackside.model.PedalColour;
 import stackside.model.SelectionKind;
+import stackside.model.ServiceEventKind;
+import stackside.model.SignedKind;
 import stackside.model.SingleFault;
+import stackside.model.SocketKind;
+import stackside.model.Tone;
+import stackside.model.Waveform;
 import stackside.model.Word;
+import stackside.render.Words;
 
 /** The message file: every key that pages ask for is there, and every choice has its words. */
 final class WordsTest {
   private static final Pattern ASKED = Pattern.compile("say\\(\\s*\"([a-z][a-z0-9.-]*[a-z0-9])\"");
 
   private static Words english() {
-    return Words.parse(new Templates(OwnTemplates.none()).text("words/en-GB.txt"));
+    return Words.in("en-GB");
   }
 
   @Test
   void everyKeyThatIsAskedForHasWords() throws IOException {
     Set<String> asked = new TreeSet<>();
-    for (String folder : new String[] {"src/main/java/stackside/render/site", "templates"}) {
+    for (String folder : new String[] {"src/main/java/stackside/render", "templates"}) {
       try (Stream<Path> files = Files.walk(Path.of(folder))) {
         for (Path file : files.filter(each -> each.toString().matches(".*(java|ftlh)")).toList()) {
           Matcher key = ASKED.matcher(Files.readString(file));
@@ -54,6 +72,38 @@ final class WordsTest {
     all(words, "fault.", SingleFault.values());
     all(words, "selects.", SelectionKind.values());
     all(words, "monitor.", MonitorKind.values());
+  }
+
+  @Test
+  void everyChoiceThatStandsInASentenceHasWords() {
+    Words words = english();
+    Stream.<Word[]>of(
+            AssetStatus.values(),
+            ChecklistKind.values(),
+            CurrentType.values(),
+            EnergyKind.values(),
+            Evidence.Basis.values(),
+            LesionKind.values(),
+            Mismatch.Field.values(),
+            OutcomeClass.values(),
+            OutputSeen.values(),
+            PedalAction.values(),
+            PedalColour.values(),
+            Reach.values(),
+            ServiceEventKind.values(),
+            SignedKind.values(),
+            SocketKind.values(),
+            Tone.values(),
+            Waveform.values())
+        .flatMap(Stream::of)
+        .forEach(choice -> assertThat(words.choice(choice)).isNotBlank());
+  }
+
+  @Test
+  void aMessageFileOfAnotherLanguageMayHaveOnlySomeOfTheWords() {
+    Words words = english().with(Words.parse("menu.start = Anfang"));
+    assertThat(words.say("menu.start")).isEqualTo("Anfang");
+    assertThat(words.say("menu.rooms")).isEqualTo("Rooms");
   }
 
   private static void all(Words words, String prefix, Word... choices) {

@@ -1,0 +1,104 @@
+package stackside.render;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import stackside.model.Word;
+
+/**
+ * The words of the program's own on pages, drawings and cards, from one message file a language. A
+ * key without words stops the run. {@code {0}} and so on stand for what is put in.
+ */
+public final class Words {
+  private static final String FOLDER = "/templates/words/";
+  private static final String ENGLISH = "en-GB";
+
+  private final Map<String, String> messages;
+
+  private Words(Map<String, String> messages) {
+    this.messages = Collections.unmodifiableMap(messages);
+  }
+
+  /** The program's words in a language; English where it has no message file for it. */
+  public static Words in(String language) {
+    Words english = parse(file(ENGLISH).orElseThrow());
+    return language.equals(ENGLISH)
+        ? english
+        : file(language).map(text -> english.with(parse(text))).orElse(english);
+  }
+
+  private static Optional<String> file(String language) {
+    try (InputStream stream = Words.class.getResourceAsStream(FOLDER + language + ".txt")) {
+      return stream == null
+          ? Optional.empty()
+          : Optional.of(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read the words of " + language, e);
+    }
+  }
+
+  /** Reads {@code key = words} lines; empty lines and lines that begin with # say nothing. */
+  public static Words parse(String text) {
+    Map<String, String> messages = new TreeMap<>();
+    text.lines()
+        .map(String::strip)
+        .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+        .forEach(line -> put(messages, line));
+    return new Words(messages);
+  }
+
+  private static void put(Map<String, String> messages, String line) {
+    int equals = line.indexOf('=');
+    if (equals < 0) {
+      throw new IllegalStateException("no key in the message file: " + line);
+    }
+    messages.put(line.substring(0, equals).strip(), line.substring(equals + 1).strip());
+  }
+
+  /** These words, with others in the place of those that the others have. */
+  public Words with(Words others) {
+    Map<String, String> all = new TreeMap<>(messages);
+    all.putAll(others.messages);
+    return new Words(all);
+  }
+
+  /** The words of a key. */
+  public String say(String key, Object... values) {
+    String words = messages.get(key);
+    if (words == null) {
+      throw new IllegalStateException("no words for " + key);
+    }
+    for (int i = 0; i < values.length; i++) {
+      words = words.replace("{" + i + "}", String.valueOf(values[i]));
+    }
+    return words;
+  }
+
+  /** A choice from a closed list in a sentence: {@code on loan}. */
+  public String choice(Word choice) {
+    String kind = choice.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-");
+    return say("choice." + kind.toLowerCase(Locale.ROOT) + "." + choice.word());
+  }
+
+  /** The messages whose keys begin so, without that beginning. */
+  public Map<String, String> beginning(String prefix) {
+    Map<String, String> some = new TreeMap<>();
+    messages.forEach(
+        (key, words) -> {
+          if (key.startsWith(prefix)) {
+            some.put(key.substring(prefix.length()), words);
+          }
+        });
+    return some;
+  }
+
+  public Map<String, String> all() {
+    return messages;
+  }
+}
