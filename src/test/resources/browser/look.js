@@ -43,7 +43,7 @@ window.stacksideLook = (function () {
 
   // The width of the paper in px at 96 to the inch, less the margins of the style sheet.
   function paper() {
-    return getComputedStyle(document.querySelector("main")).page === "across" ? 1032 : 703;
+    return getComputedStyle(document.body).page === "across" ? 1032 : 703;
   }
 
   // Contrast of words against their ground (WCAG 2.2, relative luminance and contrast ratio; from

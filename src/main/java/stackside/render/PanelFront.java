@@ -8,6 +8,7 @@ import stackside.render.PanelPlan.Misfit;
 import stackside.render.PanelPlan.Place;
 import stackside.render.PanelPlan.Use;
 import stackside.render.Shape.Paint;
+import stackside.render.Shape.Stroke;
 import stackside.render.Shape.Weight;
 
 /**
@@ -19,6 +20,7 @@ final class PanelFront {
   private static final double TALLEST_PLUG = 2.7;
 
   private final List<Place> places;
+  private final List<Place> outlined;
   private final Pen pen;
   private final double width;
   private final double pad;
@@ -33,8 +35,9 @@ final class PanelFront {
   /** A cable that leaves the panel downwards at an x, from the plug of a place. */
   record Exit(Place place, double x, Route soFar) {}
 
-  PanelFront(List<Place> places, Pen pen, double width, Wording wording) {
+  PanelFront(List<Place> places, List<Place> outlined, Pen pen, double width, Wording wording) {
     this.places = places;
+    this.outlined = outlined;
     this.pen = pen;
     this.width = width;
     this.pad = 0.7 * pen.text();
@@ -43,7 +46,7 @@ final class PanelFront {
 
   /** Whether every word fits into its column, the name beside the label. */
   static boolean holdsWords(List<Place> places, Pen pen, double width) {
-    PanelFront front = new PanelFront(places, pen, width, Wording.INSIDE);
+    PanelFront front = new PanelFront(places, List.of(), pen, width, Wording.INSIDE);
     return places.stream().allMatch(front::holdsWords);
   }
 
@@ -93,12 +96,32 @@ final class PanelFront {
         notes += place.misfits().isEmpty() ? 0 : 0.35 * pen.text();
       }
       end = Math.max(end, notes(place, x, notes));
+      if (outlined.contains(place)) {
+        outline(x, top, middle + plug / 2, place);
+      }
     }
     return end + 0.35 * pen.text();
   }
 
   private static PanelPlace at(Place place) {
     return place.socket().place().value();
+  }
+
+  /** Round label, name and plug of a socket. */
+  private void outline(double middle, double top, double plugEnd, Place place) {
+    double heading = wording == Wording.INSIDE ? headingWidth(place) : pen.pillWidth(place.label());
+    double plug = PlugOutline.of(place).width() * scale();
+    double room = cellWidth() - gutterWidth(place) - pen.thick();
+    double wide = Math.min(Math.max(heading, plug) + 1.1 * pen.text(), room);
+    double above = 0.3 * pen.text();
+    pen.add(
+        new Shape.Rect(
+            middle - wide / 2,
+            top - above,
+            wide,
+            plugEnd - top + above + 0.3 * pen.text(),
+            0.5 * pen.text(),
+            Paint.outline(Stroke.of(Ink.INK, 1.2 * pen.thick()))));
   }
 
   // Columns, and the gutters in which cables pass the sockets below

@@ -12,11 +12,22 @@ import stackside.model.Socket;
  *
  * @param places in the true order of the panel, row by row
  * @param words in which the drawing says what it says itself
+ * @param outlined the places to draw an outline round
  */
-public record PanelPlan(Machine machine, List<Place> places, Words words) {
+public record PanelPlan(Machine machine, List<Place> places, Words words, List<Place> outlined) {
 
   public PanelPlan {
     places = List.copyOf(places);
+    outlined = List.copyOf(outlined);
+  }
+
+  public PanelPlan(Machine machine, List<Place> places, Words words) {
+    this(machine, places, words, List.of());
+  }
+
+  /** The same panel with an outline round some of its sockets. */
+  public PanelPlan outlining(List<Place> some) {
+    return new PanelPlan(machine, places, words, some);
   }
 
   /**

@@ -175,27 +175,43 @@ public final class PanelPlans {
   }
 
   /**
-   * One remark for each plug that fits an empty socket; where something belongs in the socket, one
-   * for each instrument that does not. Of several outcomes the worst is told.
+   * One remark for each outcome, with the plugs that fit an empty socket; where something belongs
+   * in the socket, with the instruments that do not. Of several outcomes of one thing the worst is
+   * told, and what works as well here as elsewhere is no mistake.
    */
   private List<Misfit> misfits(Socket socket) {
     boolean used = leads.containsKey(socket);
     Map<String, Mistake> worst = new LinkedHashMap<>();
     for (Mistake mistake : mistakes.getOrDefault(socket, List.of())) {
-      String what =
-          used
-              ? words.say("panel.here", mistake.instrument())
-              : words.say("panel.also-fits", mistake.plug());
-      worst.merge(what, mistake, PanelPlans::worse);
+      worst.merge(used ? mistake.instrument() : mistake.plug(), mistake, PanelPlans::worse);
     }
-    return worst.entrySet().stream()
+    Map<Comes, List<String>> alike = new LinkedHashMap<>();
+    worst.forEach(
+        (name, mistake) -> {
+          if (!used || mistake.outcome() != OutcomeClass.RIGHT) {
+            Comes comes = new Comes(mistake.outcome(), mistake.words());
+            alike.computeIfAbsent(comes, key -> new ArrayList<>()).add(name);
+          }
+        });
+    return alike.entrySet().stream()
         .map(
             entry ->
                 new Misfit(
-                    entry.getKey(),
-                    entry.getValue().words(),
-                    OutcomeWords.mark(entry.getValue().outcome())))
+                    words.say(used ? "panel.here" : "panel.also-fits", listed(entry.getValue())),
+                    entry.getKey().words(),
+                    OutcomeWords.mark(entry.getKey().outcome())))
         .toList();
+  }
+
+  /** What comes of a mistake. */
+  private record Comes(OutcomeClass outcome, String words) {}
+
+  /** "Oval snare, crescent snare or needle knife". */
+  private String listed(List<String> names) {
+    String last = names.get(names.size() - 1);
+    return names.size() == 1
+        ? last
+        : words.say("list.or", String.join(", ", names.subList(0, names.size() - 1)), last);
   }
 
   private static Mistake worse(Mistake one, Mistake other) {

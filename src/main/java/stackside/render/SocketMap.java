@@ -74,7 +74,7 @@ public final class SocketMap {
   }
 
   private PanelFront front(double width, Wording wording) {
-    return new PanelFront(plan.places(), pen, width, wording);
+    return new PanelFront(plan.places(), plan.outlined(), pen, width, wording);
   }
 
   private Drawing drawing(double end) {
@@ -144,7 +144,8 @@ public final class SocketMap {
             place.name(),
             new Spans(words).text(place.socket().place().value()),
             says)
-        + misfits;
+        + misfits
+        + (plan.outlined().contains(place) ? " " + words.say("panel.differs") : "");
   }
 
   private static String leads(Place place) {

@@ -16,6 +16,8 @@ import stackside.model.Response;
 import stackside.model.Socket;
 import stackside.model.Tone;
 import stackside.render.OutcomeWords;
+import stackside.render.PanelChanges;
+import stackside.render.PanelPlan;
 import stackside.render.PanelPlans;
 import stackside.render.Sheet;
 import stackside.render.SocketMap;
@@ -79,7 +81,11 @@ final class DifferencePages implements Pages {
   private static Page page(Differences differences, Site site) {
     Here here = site.at(path(differences.from(), differences.to()));
     List<Section> sections = new ArrayList<>();
-    sections.add(here.section("both-panels", panels(differences.from(), differences.to(), here)));
+    sections.add(
+        here.section(
+            "both-panels",
+            new Part.Say(Line.of(here.say("differences.outlined"))),
+            panels(differences.from(), differences.to(), here)));
     for (Rank rank : Rank.values()) {
       List<Line> lines =
           differences.all().stream()
@@ -105,22 +111,25 @@ final class DifferencePages implements Pages {
   }
 
   private static Part panels(Place from, Place to, Here here) {
-    return new Part.Pair(panel(from, "from", here), panel(to, "to", here));
+    PanelPlan old = plan(from, here);
+    PanelPlan other = plan(to, here);
+    return new Part.Pair(
+        panel(from, PanelChanges.outlined(old, other), "from", here),
+        panel(to, PanelChanges.outlined(other, old), "to", here));
   }
 
-  private static Part.Side panel(Place place, String id, Here here) {
+  private static PanelPlan plan(Place place, Here here) {
+    return PanelPlans.in(here.site().publication(), place.room(), place.asset());
+  }
+
+  private static Part.Side panel(Place place, PanelPlan plan, String id, Here here) {
     return new Part.Side(
         here.link(place.room())
             .then(Piece.of(", "))
             .then(here.link(place.machine()))
             .then(Piece.of(", "))
             .then(here.link(place.asset())),
-        new Html(
-            SvgWriter.svg(
-                SocketMap.of(
-                    PanelPlans.in(here.site().publication(), place.room(), place.asset()),
-                    Sheet.PHONE),
-                id)));
+        new Html(SvgWriter.svg(SocketMap.of(plan, Sheet.PHONE), id)));
   }
 
   private static Line words(Difference difference, Here here) {

@@ -84,13 +84,13 @@ final class FailureSignPages implements Pages {
                     here.say("column.guard"),
                     here.say("column.mends"),
                     here.say("column.evidence")),
-                signs.stream().map(sign -> row(sign, here)).toList());
+                signs.stream().map(sign -> row(sign, here)).distinct().toList());
     return new PlainPage(
         here.frame(
             title,
             here.page(here.say("menu.failure-signs"), "failure-signs.html"),
             here.link(room)),
-        "coverage",
+        "signs",
         Optional.of(Line.of(here.say("failure-signs.computed"))),
         List.of(here.section("signs", part)));
   }

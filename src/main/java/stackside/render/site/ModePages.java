@@ -64,8 +64,8 @@ final class ModePages implements Pages {
                         Line.of(
                             here.say(
                                 "mode.pulse",
-                                Numbers.text(pulse.on().value()),
-                                Numbers.text(pulse.every().value()))))));
+                                Numbers.brief(pulse.on().value()),
+                                Numbers.brief(pulse.every().value()))))));
     return new Facts(facts);
   }
 
