@@ -132,6 +132,21 @@ final class SocketMapTest {
         .allSatisfy(misfit -> assertThat(misfit.mark()).isEqualTo(Mark.DIAMOND));
   }
 
+  @Test
+  void instrumentsWithTheSameOutcomeShareARemarkAndWhatWorksIsNone() {
+    Room room =
+        DEMONSTRATION.unit().rooms().stream()
+            .filter(each -> each.id().slug().equals("room-1"))
+            .findFirst()
+            .orElseThrow();
+    PanelPlan plan = PanelPlans.in(DEMONSTRATION, room, room.assets().get(0).value());
+    assertThat(plan.places().stream().flatMap(place -> place.misfits().stream()))
+        .extracting(PanelPlan.Misfit::what)
+        .containsExactly("Oval snare 15\u00a0mm or Crescent snare 25\u00a0mm here");
+    assertThat(plan.places().stream().flatMap(place -> place.misfits().stream()))
+        .noneMatch(misfit -> misfit.outcome().contains("current as set"));
+  }
+
   private static List<Words> allWords(Drawing drawing) {
     return drawing.shapes().stream()
         .filter(Words.class::isInstance)
