@@ -51,6 +51,17 @@
     });
   }
 
+  // A day that has passed since the page was made, by the clock of who reads it.
+  function warn(line) {
+    var now = new Date();
+    var two = function (number) { return (number < 10 ? "0" : "") + number; };
+    var today = now.getFullYear() + "-" + two(now.getMonth() + 1) + "-" + two(now.getDate());
+    if (today > line.getAttribute("data-due")) {
+      line.textContent = line.getAttribute("data-overdue");
+      line.classList.add("overdue");
+    }
+  }
+
   // What is folded on the screen is open on paper, and folded again afterwards.
   var opened = [];
   window.addEventListener("beforeprint", function () {
@@ -62,6 +73,7 @@
   });
 
   document.addEventListener("DOMContentLoaded", function () {
+    each(document.querySelectorAll("[data-due]"), warn);
     var box = document.getElementById("chooser");
     if (box) { chooser(box); }
     var rooms = document.querySelector("body.choose .picks");

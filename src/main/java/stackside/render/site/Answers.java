@@ -151,9 +151,6 @@ final class Answers {
               here.say("column.missing"),
               standing.missing().stream().map(each -> here.link(each.role().value())).toList()));
     }
-    standing
-        .reviewBy()
-        .ifPresent(day -> facts.add(fact(here, "review-by", Line.of(here.date(day)))));
   }
 
   private static void settings(List<Fact> facts, Settings settings, Here here) {

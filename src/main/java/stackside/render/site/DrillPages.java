@@ -135,7 +135,8 @@ final class DrillPages implements Pages {
             new Facts(List.of(Answers.fact(here, "machine", machines(drill.appliesTo(), here))))));
     sections.add(here.mentions(drill.id()));
     return new PlainPage(
-        here.frame(drill.title(), here.page(here.say("menu.drills"), "drills.html")),
+        here.frame(drill.title(), here.page(here.say("menu.drills"), "drills.html"))
+            .due(here.review(drill.id())),
         "drill",
         Optional.empty(),
         sections);
@@ -253,7 +254,8 @@ final class DrillPages implements Pages {
               Line.of(step.action().value()), step.see().map(see -> Line.of(see.value())), notes));
     }
     return new PlainPage(
-        here.frame(list.title(), here.page(here.say("menu.checklists"), "checklists.html")),
+        here.frame(list.title(), here.page(here.say("menu.checklists"), "checklists.html"))
+            .due(here.review(list.id())),
         "drill",
         Optional.of(machines(list.appliesTo(), here)),
         List.of(here.section("steps-of-list", new Steps(steps)), here.mentions(list.id())));

@@ -15,6 +15,7 @@ import stackside.render.Words;
  * @param menu the few places that every page leads to
  * @param more the other places, at the foot
  * @param marks what the reader must know of the whole: a draft, a demonstration
+ * @param due by when what the page says must be looked at again
  * @param contacts whom to call; the same place in the order of every page
  */
 public record Frame(
@@ -30,11 +31,29 @@ public record Frame(
     List<Link> more,
     List<String> marks,
     Optional<Link> contacts,
+    Optional<Due> due,
     String made,
     Words words) {
 
   /** A link with its words; "here" where it is the page itself. */
   public record Link(String text, String href, String state) {}
+
+  /**
+   * A day that the page prints, and on which it begins to warn wherever it is read.
+   *
+   * @param day as a script compares it: {@code 2027-03-04}
+   * @param words until that day
+   * @param overdue the words after it
+   * @param past whether the page was made after it
+   */
+  public record Due(String day, String words, String overdue, boolean past) {}
+
+  /** The same frame for a page that must be looked at again. */
+  Frame due(Optional<Due> review) {
+    return new Frame(
+        path, root, title, about, language, unit, home, trail, menu, more, marks, contacts, review,
+        made, words);
+  }
 
   /** The same frame for a page whose title is not enough to know it by. */
   Frame about(String words) {
@@ -51,6 +70,7 @@ public record Frame(
         more,
         marks,
         contacts,
+        due,
         made,
         this.words);
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stackside.derive.standing.SignatureStanding;
 import stackside.model.Fact;
 import stackside.model.Kind;
 import stackside.model.Profile;
@@ -176,8 +177,23 @@ record Here(Site site, String path) {
         more(),
         marks(),
         Optional.of(link(say("menu.contacts"), "contacts.html")),
+        Optional.empty(),
         say("frame.made", date(site.publication().on())),
         words());
+  }
+
+  /** By when a thing must be looked at again, once all have signed it. */
+  Optional<Frame.Due> review(ThingId id) {
+    return site.standing()
+        .signaturesOf(id)
+        .flatMap(SignatureStanding::reviewBy)
+        .map(
+            day ->
+                new Frame.Due(
+                    day.toString(),
+                    say("due.review", date(day)),
+                    say("due.overdue", date(day)),
+                    site.publication().on().isAfter(day)));
   }
 
   private Link link(String words, String page) {

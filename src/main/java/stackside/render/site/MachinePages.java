@@ -65,7 +65,8 @@ final class MachinePages implements Pages {
     sections.add(here.section("used", used(machine, here)));
     sections.add(here.mentions(machine.id()));
     return new PlainPage(
-        here.frame(machine.title(), here.page(here.say("menu.machines"), "machines.html")),
+        here.frame(machine.title(), here.page(here.say("menu.machines"), "machines.html"))
+            .due(here.review(machine.id())),
         "machine",
         Optional.of(here.page(here.say("machine.socket-map"), socketMapPath(machine))),
         sections);

@@ -60,7 +60,8 @@ final class ProfilePages implements Pages {
                 Answers.question(profile),
                 here.page(here.say("menu.machines"), "machines.html"),
                 here.link(profile.machine().value()))
-            .about(about(profile, profile.machine().value().title())),
+            .about(about(profile, profile.machine().value().title()))
+            .due(here.review(profile.id())),
         "answer",
         Optional.of(Line.of(Answers.sites(profile))),
         sections);
@@ -154,7 +155,8 @@ final class ProfilePages implements Pages {
                 Answers.question(profile),
                 here.page(here.say("menu.choose"), "choose.html"),
                 here.link(room))
-            .about(about(profile, room.title() + ", " + machine.title())),
+            .about(about(profile, room.title() + ", " + machine.title()))
+            .due(here.review(profile.id())),
         "answer",
         Optional.of(Line.of(room.title() + ", " + machine.title() + ". " + Answers.sites(profile))),
         sections);

@@ -53,7 +53,8 @@ final class RoomPages implements Pages {
     sections.add(here.section("offers", offers(room, here)));
     sections.add(here.mentions(room.id()));
     return new PlainPage(
-        here.frame(room.title(), here.page(here.say("menu.rooms"), "rooms.html")),
+        here.frame(room.title(), here.page(here.say("menu.rooms"), "rooms.html"))
+            .due(here.review(room.id())),
         "room",
         Optional.of(lead(room, here)),
         sections);
