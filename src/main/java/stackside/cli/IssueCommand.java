@@ -70,11 +70,13 @@ final class IssueCommand implements Callable<Integer> {
       progress.stage("reading and judging the content");
       Judged judged = desk.judged(asked);
       List<Problem> ledger = ledgerProblems(judged, before);
-      if (judged.analysis().isEmpty() || !ledger.isEmpty()) {
-        return ended(judged.with(ledger), List.of("nothing was issued"), Optional.empty());
+      Optional<String> blocked = blocked(judged, ledger);
+      if (blocked.isPresent()) {
+        return stopped(judged.with(ledger), "nothing was issued: " + blocked.get());
       }
       progress.stage("making the pages and cards");
-      Issuing.Ready ready = Issuing.of(judged, before, hanging, desk.day(asked), own);
+      OutputFile unit = KeptUnit.of(desk.surroundings().disk(), content);
+      Issuing.Ready ready = Issuing.of(judged, before, hanging, desk.day(asked), own).with(unit);
       OutputFolder.Replaced replaced = folder.replace(ready.files());
       List<String> told = new ArrayList<>(folder.notices());
       told.addAll(told(ready, before));
@@ -83,6 +85,24 @@ final class IssueCommand implements Callable<Integer> {
       int code = ended(judged.with(ready.problems()), told, Optional.of(written));
       return allIssued(ready.issue()) ? code : ExitCode.CONTENT.number();
     }
+  }
+
+  /** Why nothing can be issued at all, if so. */
+  private static Optional<String> blocked(Judged judged, List<Problem> ledger) {
+    if (judged.analysis().isEmpty()) {
+      return Optional.of("the unit itself could not be read");
+    }
+    if (!ledger.isEmpty()) {
+      return Optional.of("the ledger of approvals is not as it was signed");
+    }
+    return Issuing.blocking(judged, judged.analysis().get().unit()).stream()
+        .findFirst()
+        .map(problem -> "the error at " + problem.at() + " may touch every card");
+  }
+
+  private int stopped(Judged judged, String why) {
+    ended(judged, List.of(why), Optional.empty());
+    return ExitCode.CONTENT.number();
   }
 
   private Register before(SortedMap<String, OutputFile> hanging) throws UsageException {
@@ -197,8 +217,7 @@ final class IssueCommand implements Callable<Integer> {
         + ", edition "
         + card.edition()
         + ", "
-        + card.copies()
-        + (card.copies() == 1 ? " copy" : " copies")
+        + card.copiesInWords()
         + " of "
         + card.path()
         + ": "
@@ -206,6 +225,12 @@ final class IssueCommand implements Callable<Integer> {
   }
 
   private static String taken(CardEntry card) {
-    return card.title() + ", edition " + card.edition() + " of " + card.since();
+    return card.title()
+        + ", edition "
+        + card.edition()
+        + " of "
+        + card.since()
+        + ", "
+        + card.copiesInWords();
   }
 }

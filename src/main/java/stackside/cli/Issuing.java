@@ -17,14 +17,18 @@ import stackside.derive.edition.Editions;
 import stackside.derive.edition.Issue;
 import stackside.derive.edition.IssuedUnit;
 import stackside.derive.edition.Register;
+import stackside.derive.signed.Fingerprint;
+import stackside.derive.signed.SignedFacts;
 import stackside.derive.signed.Subjects;
 import stackside.derive.standing.Standing;
+import stackside.inspect.CardRules;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
 import stackside.render.card.CardRenderer;
+import stackside.render.card.RenderedCards;
 import stackside.render.plan.CardPlan;
 import stackside.render.plan.CardPlanner;
 import stackside.render.plan.CardThings;
@@ -39,9 +43,17 @@ final class Issuing {
   private final Analysis analysis;
   private final Standing standing;
   private final LocalDate on;
-  private final SortedMap<ThingId, List<String>> errors = new TreeMap<>();
+  private final List<Trouble> troubles = new ArrayList<>();
+  private final Set<ThingId> wrong = new TreeSet<>();
+  private final SortedMap<ThingId, List<String>> changed = new TreeMap<>();
   private final SortedMap<ThingId, List<String>> unsettled = new TreeMap<>();
-  private final List<String> everywhere = new ArrayList<>();
+
+  /** One error of the content, and how far it reaches. */
+  private record Trouble(Problem problem, Reach reach) {
+    String words() {
+      return problem.at() + ": " + problem.message();
+    }
+  }
 
   private Issuing(Judged judged, Analysis analysis, Standing standing, LocalDate on) {
     this.judged = judged;
@@ -49,17 +61,29 @@ final class Issuing {
     this.standing = standing;
     this.on = on;
     Subjects subjects = Subjects.of(analysis.unit());
-    judged.problems().stream()
-        .filter(problem -> problem.severity() == Severity.ERROR)
-        .forEach(problem -> sort(problem, subjects.at(problem.at())));
+    for (Problem problem : errors(judged)) {
+      troubles.add(
+          new Trouble(problem, Reach.of(problem, analysis.unit(), subjects, judged.sources())));
+      subjects.at(problem.at()).ifPresent(wrong::add);
+    }
     judged
         .matters()
         .forEach(matter -> put(unsettled, matter.about(), matter.about() + ": " + matter.words()));
   }
 
-  private void sort(Problem problem, Optional<ThingId> about) {
-    String words = problem.at() + ": " + problem.message();
-    about.ifPresentOrElse(thing -> put(errors, thing, words), () -> everywhere.add(words));
+  private static List<Problem> errors(Judged judged) {
+    return judged.problems().stream()
+        .filter(problem -> problem.severity() == Severity.ERROR)
+        .toList();
+  }
+
+  /** The errors for which nothing at all can be issued, if there are any. */
+  static List<Problem> blocking(Judged judged, Unit unit) {
+    Subjects subjects = Subjects.of(unit);
+    return errors(judged).stream()
+        .filter(
+            each -> Reach.of(each, unit, subjects, judged.sources()) instanceof Reach.Everything)
+        .toList();
   }
 
   private static void put(SortedMap<ThingId, List<String>> reasons, ThingId thing, String words) {
@@ -77,7 +101,15 @@ final class Issuing {
       Register register,
       List<OutputFile> files,
       List<Problem> problems,
-      List<String> lost) {}
+      List<String> lost) {
+
+    /** With one more file. */
+    Ready with(OutputFile file) {
+      List<OutputFile> more = new ArrayList<>(files);
+      more.add(file);
+      return new Ready(issue, register, more, problems, lost);
+    }
+  }
 
   static Ready of(
       Judged judged,
@@ -96,8 +128,10 @@ final class Issuing {
     Publication trial = templates.worded(publication(analysis, Editions.none()));
     List<Problem> found = new ArrayList<>();
     List<Candidate> candidates =
-        CardPlanner.plans(trial).stream().map(plan -> candidate(unit, plan, trial, found)).toList();
-    Issue issue = Issue.of(before, on, candidates);
+        CardPlanner.plans(trial).stream()
+            .map(plan -> candidate(unit, plan, trial, before, found))
+            .toList();
+    Issue issue = Issue.of(before, on, candidates, unread());
     Register register = issue.register(judged.approvals().ledger().head());
     Editions editions = issue.editions(register);
 
@@ -121,15 +155,21 @@ final class Issuing {
     return new Publication(shown, List.of(), Faults.all(), Marking.ISSUED, editions, on);
   }
 
-  private Candidate candidate(Unit unit, CardPlan plan, Publication trial, List<Problem> found) {
+  private Candidate candidate(
+      Unit unit, CardPlan plan, Publication trial, Register before, List<Problem> found) {
     Set<ThingId> things = CardThings.of(unit, plan);
-    List<Problem> own = CardRenderer.render(trial, List.of(plan)).problems();
-    found.addAll(own);
-    List<String> wrong = new ArrayList<>(everywhere);
-    wrong.addAll(about(things, errors));
-    own.stream()
+    List<String> errors = new ArrayList<>();
+    List<String> open = new ArrayList<>();
+    troubles.stream()
+        .filter(trouble -> trouble.reach().touches(plan, things))
+        .forEach(
+            trouble -> (Reach.isUnread(trouble.problem()) ? open : errors).add(trouble.words()));
+    open.addAll(about(things, unsettled));
+    List<Problem> seen = seen(plan, trial, open);
+    found.addAll(seen);
+    seen.stream()
         .filter(problem -> problem.severity() == Severity.ERROR)
-        .forEach(problem -> wrong.add(problem.at() + ": " + problem.message()));
+        .forEach(problem -> errors.add(problem.at() + ": " + problem.message()));
     return new Candidate(
         plan.name(),
         plan.code(),
@@ -137,15 +177,54 @@ final class Issuing {
         plan.asset().id().slug(),
         plan.path(),
         plan.room().copies().value(),
-        plan.fingerprint(),
+        plan.fingerprint().text(),
         review(things),
-        wrong,
-        about(things, unsettled));
+        changes(things, before),
+        errors,
+        open);
+  }
+
+  /** What is wrong with the finished card; one that is not signed lacks words, and only drafts. */
+  private static List<Problem> seen(CardPlan plan, Publication trial, List<String> open) {
+    RenderedCards card = CardRenderer.render(trial, List.of(plan));
+    List<Problem> seen = new ArrayList<>(card.problems());
+    if (open.isEmpty()) {
+      seen.addAll(CardRules.judge(trial, List.of(plan), card.printed()));
+    }
+    return seen;
+  }
+
+  /** Why a card that is not made now need not be gone from the content. */
+  private Optional<String> unread() {
+    return troubles.stream()
+        .filter(trouble -> Reach.isUnread(trouble.problem()))
+        .map(trouble -> "not all of the content can be read: " + trouble.words())
+        .findFirst();
   }
 
   private static List<String> about(Set<ThingId> things, SortedMap<ThingId, List<String>> reasons) {
     return things.stream()
         .flatMap(thing -> reasons.getOrDefault(thing, List.of()).stream())
+        .toList();
+  }
+
+  /** What is signed anew since the last issue, field by field. */
+  private List<String> changes(Set<ThingId> things, Register before) {
+    return before
+        .ledgerHead()
+        .map(head -> things.stream().flatMap(thing -> changes(thing, head)).toList())
+        .orElse(List.of());
+  }
+
+  private Stream<String> changes(ThingId thing, Fingerprint head) {
+    return changed.computeIfAbsent(thing, each -> changed(each, head)).stream();
+  }
+
+  private List<String> changed(ThingId id, Fingerprint head) {
+    Unit unit = analysis.unit();
+    return unit.find(id).flatMap(thing -> SignedFacts.of(unit, thing)).stream()
+        .flatMap(facts -> judged.approvals().changesSince(head, facts).stream())
+        .map(change -> id + ", " + change.words())
         .toList();
   }
 
@@ -158,7 +237,7 @@ final class Issuing {
 
   /** What pages may not show: what is wrong, and what is not signed as it is now. */
   private Set<ThingId> held() {
-    Set<ThingId> held = new TreeSet<>(errors.keySet());
+    Set<ThingId> held = new TreeSet<>(wrong);
     Stream.of(unsettled.keySet())
         .flatMap(Set::stream)
         .filter(thing -> standing.signaturesOf(thing).isPresent())

@@ -6,12 +6,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -26,17 +23,19 @@ import stackside.publish.OutputFolder;
 import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
-import stackside.render.plan.CardPlan;
-import stackside.render.plan.CardPlanner;
 import stackside.render.site.OwnTemplates;
 import stackside.render.site.SiteRenderer;
 
-/** Takes cards out of use at once, in one role, whatever state the content is in. */
+/**
+ * Takes cards out of use at once, in one role. It needs nothing but the issued site folder: the
+ * content may be broken, half edited or out of reach.
+ */
 @Command(
     name = "withdraw",
     description = {
       "Takes a card, or all cards of one generator, out of use at once, with a reason.",
-      "The rest of the site stays as it was issued. Only a later issue brings a card back."
+      "It needs the issued site folder and nothing else; the rest of the site stays as it was",
+      "issued. Only a later issue brings a card back."
     })
 final class WithdrawCommand implements Callable<Integer> {
   private static final String ASSET = "asset:";
@@ -65,10 +64,10 @@ final class WithdrawCommand implements Callable<Integer> {
   private Path out = Path.of("site");
 
   @Option(
-      names = "--content",
+      names = "--templates",
       paramLabel = "FOLDER",
-      description = "The folder with the unit's content; '${DEFAULT-VALUE}' if none is named.")
-  private Path content = Path.of("content");
+      description = "Templates of the unit's own, if the site was issued with some.")
+  private Optional<Path> templates = Optional.empty();
 
   @Option(
       names = "--on",
@@ -89,43 +88,42 @@ final class WithdrawCommand implements Callable<Integer> {
     if (reason.isBlank()) {
       throw new UsageException("say why, with --reason");
     }
-    Path read = desk.contentFolder(content);
+    OwnTemplates own = desk.templates(templates);
     LocalDate on = day.orElseGet(desk.surroundings().today());
-    Path target = desk.outputFolder(out, read);
-    try (OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
+    try (OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), desk.path(out))) {
       SortedMap<String, OutputFile> hanging = folder.files();
       Register before = RegisterFile.in(hanging, out);
       List<CardEntry> chosen = chosen(before);
-      Judged judged = Judged.of(read, desk.surroundings().disk(), on);
-      Analysis analysis =
-          judged
-              .analysis()
-              .orElseThrow(
-                  () ->
-                      new UsageException(
-                          "unit.yaml cannot be read, so the pages cannot be made; mend it first,"
-                              + " or take the cards down and remove "
-                              + out));
-      refuseUnknownRole(analysis.unit());
+      Unit unit = KeptUnit.in(hanging);
+      refuseUnknownRole(unit);
       List<CardEntry> down =
           chosen.stream().map(each -> each.outOfUse(reason + " (" + initials + ")")).toList();
       Register after = before.with(on, Optional.of(role), before.ledgerHead(), down);
-      folder.replace(files(hanging, after, down, analysis, on));
+      folder.replace(files(hanging, after, down, unit, own, on));
       folder.notices().forEach(notice -> desk.console().problem("note: " + notice));
-      for (CardEntry each : down) {
-        desk.console()
-            .result(
-                "take down: "
-                    + each.title()
-                    + ", edition "
-                    + each.edition()
-                    + " of "
-                    + each.since()
-                    + ": "
-                    + each.reason());
-      }
+      down.forEach(this::tell);
+      desk.console()
+          .result(
+              "open: " + out.resolve("cards.html") + "; only a later 'issue' brings a card back");
     }
     return ExitCode.CLEAN.number();
+  }
+
+  private void tell(CardEntry card) {
+    desk.console()
+        .result(
+            Printable.of(
+                    "take down: "
+                        + card.title()
+                        + ", edition "
+                        + card.edition()
+                        + " of "
+                        + card.since()
+                        + ", "
+                        + card.copiesInWords()
+                        + ": "
+                        + card.reason())
+                .text());
   }
 
   private List<CardEntry> chosen(Register register) throws UsageException {
@@ -162,35 +160,20 @@ final class WithdrawCommand implements Callable<Integer> {
       SortedMap<String, OutputFile> hanging,
       Register after,
       List<CardEntry> down,
-      Analysis analysis,
+      Unit unit,
+      OwnTemplates own,
       LocalDate on) {
     Publication publication =
         new Publication(
-            analysis,
+            Analysis.of(unit),
             List.of(),
-            Faults.all(),
+            List.of(),
             Marking.ISSUED,
             new Editions(new TreeMap<>(), after),
             on);
-    Set<String> inUse =
-        after.cards().values().stream()
-            .filter(CardEntry::current)
-            .map(CardEntry::name)
-            .collect(Collectors.toSet());
-    List<CardPlan> plans =
-        CardPlanner.plans(publication).stream()
-            .filter(plan -> inUse.contains(plan.name()))
-            .toList();
-    Set<String> renewed =
-        down.stream()
-            .map(each -> "c/" + each.code() + "/index.html")
-            .collect(Collectors.toCollection(TreeSet::new));
-    renewed.add("cards.html");
-    renewed.add("changes.html");
     SortedMap<String, OutputFile> files = new TreeMap<>(hanging);
     down.forEach(each -> files.remove(each.path()));
-    SiteRenderer.renderCardPages(publication, plans, OwnTemplates.none()).stream()
-        .filter(file -> renewed.contains(file.path()))
+    SiteRenderer.renderAfterWithdrawal(publication, down, own)
         .forEach(file -> files.put(file.path(), file));
     files.put(Register.FILE, OutputFile.text(Register.FILE, after.text()));
     return new ArrayList<>(files.values());

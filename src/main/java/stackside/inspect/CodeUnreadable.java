@@ -35,10 +35,14 @@ final class CodeUnreadable implements CardRule {
       return problems;
     }
     ReadCode code = card.seen().code().get();
-    if (!code.text().equals(address)) {
+    if (!code.text().equals(card.plan().held())) {
       problems.add(
           FAULT.at(
-              card.at(), "the code leads to " + code.text() + ", and the card prints " + address));
+              card.at(),
+              "the code leads to "
+                  + code.text()
+                  + ", and the card's own address is "
+                  + card.plan().held()));
     }
     if (!card.seen().text().contains(address)) {
       problems.add(FAULT.at(card.at(), card.name() + " does not print the address " + address));

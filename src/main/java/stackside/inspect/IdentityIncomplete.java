@@ -47,7 +47,7 @@ final class IdentityIncomplete implements CardRule {
             edition(card),
             "of " + card.plan().room().copies().value(),
             "Destroy older editions.",
-            card.plan().fingerprint());
+            card.plan().fingerprint().shortText());
     return card.publication().demonstration()
         ? Stream.concat(own, Stream.of("Demonstration"))
         : own;

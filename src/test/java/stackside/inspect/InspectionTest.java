@@ -82,14 +82,14 @@ final class InspectionTest {
   @Test
   void codeIsReadFromItsModules() {
     ReadCode code = card.code().orElseThrow();
-    assertThat(code.text()).isEqualTo(unit.plan(CARD).address());
+    assertThat(code.text()).isEqualTo(unit.plan(CARD).held());
     assertThat(code.box().width()).isCloseTo(30, within(0.05));
     assertThat(code.module()).isGreaterThanOrEqualTo(0.8);
     assertThat(code.clear()).isGreaterThanOrEqualTo(4);
     assertThat(code.level()).isEqualTo("Q");
   }
 
-  /** Version 4 is 33 modules wide, 41 with its clear space (ISO/IEC 18004, as quoted by others). */
+  /** Version 5 is 37 modules wide, 45 with its clear space (ISO/IEC 18004, as quoted by others). */
   @Test
   void longerAddressTakesALargerVersionAtTheSameWidth() {
     EditedUnit longer =
@@ -100,7 +100,7 @@ final class InspectionTest {
             +address: https://harbour.example/electrosurgery/
             """);
     ReadCode code = Inspection.of(longer.file(CARD)).code().orElseThrow();
-    assertThat(code.box().width() / code.module()).isCloseTo(33, within(0.01));
+    assertThat(code.box().width() / code.module()).isCloseTo(37, within(0.01));
     assertThat(code.box().width()).isCloseTo(30, within(0.05));
   }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param name room, asset, face and part in lower case with hyphens
  * @param fingerprint of what it would say
  * @param review the first day on which something that it says falls due for review
+ * @param changes what is new in what it says since the last issue, in words; may be empty
  * @param errors what is wrong with what it says, in words
  * @param unsettled what is not signed, read back or measured, in words
  */
@@ -22,15 +23,21 @@ public record Candidate(
     int copies,
     String fingerprint,
     Optional<LocalDate> review,
+    List<String> changes,
     List<String> errors,
     List<String> unsettled) {
   public Candidate {
+    changes = List.copyOf(changes);
     errors = List.copyOf(errors);
     unsettled = List.copyOf(unsettled);
   }
 
   boolean clean() {
     return errors.isEmpty() && unsettled.isEmpty();
+  }
+
+  String changed() {
+    return changes.isEmpty() ? "what it says has changed" : String.join("; ", changes);
   }
 
   String reason() {

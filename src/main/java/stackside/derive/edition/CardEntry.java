@@ -59,6 +59,11 @@ public record CardEntry(
         why);
   }
 
+  /** {@code 1 copy} or {@code 2 copies}. */
+  public String copiesInWords() {
+    return copies == 1 ? "1 copy" : copies + " copies";
+  }
+
   public boolean current() {
     return state == State.CURRENT;
   }

@@ -21,6 +21,17 @@ public record Issue(Register before, LocalDate on, List<Decision> decisions) {
   }
 
   public static Issue of(Register before, LocalDate on, List<Candidate> candidates) {
+    return of(before, on, candidates, Optional.empty());
+  }
+
+  /**
+   * What is done with every card.
+   *
+   * @param unread why not all of the content could be read, if so; then a card that it does not
+   *     seem to have any more is not known to be gone
+   */
+  public static Issue of(
+      Register before, LocalDate on, List<Candidate> candidates, Optional<String> unread) {
     List<Decision> decisions = new ArrayList<>();
     Set<String> known = new TreeSet<>();
     for (Candidate candidate : candidates) {
@@ -29,7 +40,7 @@ public record Issue(Register before, LocalDate on, List<Decision> decisions) {
     }
     before.cards().values().stream()
         .filter(card -> !known.contains(card.name()))
-        .forEach(card -> decisions.add(gone(card)));
+        .forEach(card -> decisions.add(gone(card, unread)));
     return new Issue(before, on, decisions);
   }
 
@@ -63,7 +74,7 @@ public record Issue(Register before, LocalDate on, List<Decision> decisions) {
     String reason =
         last.isEmpty()
             ? "first edition"
-            : last.get().current() ? "what it says has changed" : "it is in use again";
+            : last.get().current() ? changed(now, last.get()) : "it is in use again";
     CardEntry entry =
         new CardEntry(
             now.name(),
@@ -81,10 +92,20 @@ public record Issue(Register before, LocalDate on, List<Decision> decisions) {
     return new Decision(now.name(), Decision.Outcome.NEXT_EDITION, Optional.of(entry), reason);
   }
 
-  private static Decision gone(CardEntry card) {
-    return card.current()
-        ? down(card, "the content has no such card any more")
-        : new Decision(card.name(), Decision.Outcome.STAYS_DOWN, Optional.of(card), card.reason());
+  private static String changed(Candidate now, CardEntry last) {
+    return last.fingerprint().equals(now.fingerprint())
+        ? "it was reviewed, and bears another review date"
+        : now.changed();
+  }
+
+  private static Decision gone(CardEntry card, Optional<String> unread) {
+    if (!card.current()) {
+      return new Decision(
+          card.name(), Decision.Outcome.STAYS_DOWN, Optional.of(card), card.reason());
+    }
+    return unread
+        .map(why -> new Decision(card.name(), Decision.Outcome.STAYS, Optional.of(card), why))
+        .orElseGet(() -> down(card, "the content has no such card any more"));
   }
 
   private static Decision down(CardEntry card, String reason) {

@@ -71,7 +71,12 @@ public record Register(List<RegisterEntry> entries) {
 
   /** The register without its last entry, as it stood before that. */
   public Register before() {
-    return new Register(entries.subList(0, entries.size() - 1));
+    return upTo(entries.size() - 1);
+  }
+
+  /** The register as it stood after the entry of this number. */
+  public Register upTo(int number) {
+    return new Register(entries.subList(0, number));
   }
 
   /** The register as its file holds it. */

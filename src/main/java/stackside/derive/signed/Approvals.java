@@ -57,6 +57,22 @@ public record Approvals(Ledger ledger, SortedMap<String, Json.Members> kept) {
     }
   }
 
+  /** What changed in a thing since the ledger ended with a seal; nothing if it is new since. */
+  public List<FactChange> changesSince(Fingerprint head, SignedFacts now) {
+    Optional<Ledger.Entry> then = Optional.empty();
+    for (Ledger.Line line : ledger.lines()) {
+      if (line.entry().thing().equals(now.thing())) {
+        then = Optional.of(line.entry());
+      }
+      if (line.seal().equals(head)) {
+        break;
+      }
+    }
+    return then.flatMap(this::factsUnder)
+        .map(facts -> FactChange.between(facts, now.facts()))
+        .orElse(List.of());
+  }
+
   /** What is wrong with single signatures, as seen from a day. */
   public List<Problem> problems(Unit unit, LocalDate on) {
     List<Problem> problems = new ArrayList<>();

@@ -81,7 +81,7 @@ public final class CardRenderer {
         title,
         publication.unit().details().language().value(),
         bears(plan),
-        said + plan.fingerprint(),
+        said + plan.fingerprint().text(),
         typeface);
   }
 }

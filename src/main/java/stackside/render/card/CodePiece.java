@@ -37,9 +37,9 @@ final class CodePiece implements Piece {
   CodePiece(Block.Code block) {
     this.block = block;
     this.matrix =
-        matrix(block.address().words(), ErrorCorrectionLevel.Q)
+        matrix(block.held(), ErrorCorrectionLevel.Q)
             .filter(CodePiece::fits)
-            .or(() -> matrix(block.address().words(), ErrorCorrectionLevel.M))
+            .or(() -> matrix(block.held(), ErrorCorrectionLevel.M))
             .filter(CodePiece::fits);
   }
 

@@ -129,8 +129,13 @@ public sealed interface Block {
     }
   }
 
-  /** The QR code, with the address that it holds. */
-  record Code(Phrase caption, Phrase address) implements Block {
+  /**
+   * The QR code, with the address that it leads to.
+   *
+   * @param held what the code itself holds: the address, and behind a hash the edition of this very
+   *     card, so that the page can tell whether another one has taken its place
+   */
+  record Code(Phrase caption, Phrase address, String held) implements Block {
     @Override
     public Stream<Phrase> phrases() {
       return Stream.of(caption, address);

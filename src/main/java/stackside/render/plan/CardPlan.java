@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stackside.derive.signed.Fingerprint;
 import stackside.model.Asset;
 import stackside.model.CardPart;
 import stackside.model.Room;
@@ -13,8 +14,8 @@ import stackside.model.Room;
  *
  * @param part which of several settings cards of the room, where the unit has split them
  * @param code what the address on the card ends in; it stays the same from edition to edition
- * @param address the short address that the card prints and its QR code holds
- * @param fingerprint of everything printed but the fingerprint itself
+ * @param address the short address that the card prints and its QR code leads to
+ * @param fingerprint of everything printed but the foot; its first groups stand there
  */
 public record CardPlan(
     Room room,
@@ -23,7 +24,7 @@ public record CardPlan(
     Optional<CardPart> part,
     String code,
     String address,
-    String fingerprint,
+    Fingerprint fingerprint,
     List<Block> blocks) {
 
   public CardPlan {
@@ -38,6 +39,11 @@ public record CardPlan(
   /** Room, asset, face and part in lower case with hyphens: unique among the cards. */
   public String name() {
     return nameOf(room, asset, face, part);
+  }
+
+  /** What the QR code holds: the address with the edition behind it. */
+  public String held() {
+    return blocks(Block.Code.class).stream().map(Block.Code::held).findFirst().orElse(address);
   }
 
   /** The title as printed: face and part. */

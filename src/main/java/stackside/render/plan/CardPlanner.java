@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import stackside.derive.coverage.Cell;
 import stackside.derive.edition.Editions;
+import stackside.derive.signed.Fingerprint;
 import stackside.model.Asset;
 import stackside.model.AssetStatus;
 import stackside.model.CardPart;
@@ -69,12 +70,13 @@ public final class CardPlanner {
     codes.add(code);
     String address = address(code);
     List<Block> body = body(room, asset, face, part);
-    String fingerprint = Fingerprint.of(body);
+    Fingerprint fingerprint = CardDigest.of(body);
     List<Block> blocks = new ArrayList<>(body);
     Editions.Edition edition =
         publication.editions().of(CardPlan.nameOf(room, asset, face, part), publication.on());
-    blocks.add(words.footer(room, things(room, asset, face, part), edition, fingerprint));
-    blocks.add(words.code(room, address));
+    blocks.add(
+        words.footer(room, things(room, asset, face, part), edition, fingerprint.shortText()));
+    blocks.add(words.code(room, address, address + "#" + edition.words()));
     return new CardPlan(room, asset, face, part, code, address, fingerprint, blocks);
   }
 

@@ -215,9 +215,9 @@ final class CardWords {
     return things;
   }
 
-  Block code(Room room, String address) {
+  Block code(Room room, String address, String held) {
     return new Block.Code(
-        new Phrase("Is this card current?", room.at()), new Phrase(address, room.at()));
+        new Phrase("Is this card current?", room.at()), new Phrase(address, room.at()), held);
   }
 
   private static Machine machine(Asset asset) {

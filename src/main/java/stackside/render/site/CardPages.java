@@ -30,6 +30,10 @@ final class CardPages implements Pages {
   }
 
   private static Page register(Site site) {
+    return site.publication().draft() ? drafts(site) : RegisterPages.cards(site);
+  }
+
+  private static Page drafts(Site site) {
     Here here = site.at("cards.html");
     List<Grid.Row> rows =
         site.cards().stream()
@@ -47,8 +51,7 @@ final class CardPages implements Pages {
         here.frame(here.say("menu.cards")),
         "plain",
         Optional.of(Line.of(here.say("cards.lead"))),
-        RegisterPages.withRegister(
-            here,
+        List.of(
             here.section(
                 "cards",
                 rows.isEmpty()
@@ -67,21 +70,7 @@ final class CardPages implements Pages {
   private static Page page(CardPlan plan, Site site) {
     Here here = site.at(path(plan));
     List<Section> sections = new ArrayList<>();
-    sections.add(
-        here.section(
-            "card-standing",
-            new Part.Box(
-                "",
-                List.of(
-                    Line.of(
-                        here.say(
-                            site.publication().draft() ? "card.draft" : "card.issued",
-                            here.date(site.publication().on()))))),
-            new Facts(
-                List.of(
-                    Answers.fact(here, "rooms", here.link(plan.room())),
-                    Answers.fact(here, "asset", here.link(plan.asset())),
-                    Answers.fact(here, "print", here.page(here.say("card.pdf"), plan.path()))))));
+    sections.add(standing(plan, here));
     for (Block block : plan.blocks()) {
       parts(block, sections, here);
     }
@@ -94,6 +83,29 @@ final class CardPages implements Pages {
         "card",
         Optional.of(Line.of(here.say("card.lead"))),
         sections);
+  }
+
+  /** Whether it is in use, as the register has it; a draft never is. */
+  private static Section standing(CardPlan plan, Here here) {
+    return here.site()
+        .publication()
+        .editions()
+        .register()
+        .card(plan.name())
+        .filter(card -> !here.site().publication().draft())
+        .map(card -> RegisterPages.standing(card, here))
+        .orElseGet(() -> draft(plan, here));
+  }
+
+  private static Section draft(CardPlan plan, Here here) {
+    return here.section(
+        "card-standing",
+        new Part.Box("", List.of(Line.of(here.say("card.draft")))),
+        new Facts(
+            List.of(
+                Answers.fact(here, "rooms", here.link(plan.room())),
+                Answers.fact(here, "asset", here.link(plan.asset())),
+                Answers.fact(here, "print", here.page(here.say("card.pdf"), plan.path())))));
   }
 
   /** The words of the card's blocks in the card's order; drawings stand on the page of the room. */

@@ -24,6 +24,7 @@ final class Contents {
           "cards",
           "changes",
           "standing",
+          "due",
           "problems",
           "rules",
           "sources",

@@ -103,6 +103,29 @@ public sealed interface Part {
     }
   }
 
+  /**
+   * Whether a card on a wall is the one in use: what stands there for everybody, and answers of
+   * which a script shows those that fit the edition in the address and the day.
+   *
+   * @param edition the one in use; empty where none is
+   * @param review the day by which it must be reviewed, as {@code 2026-11-25}; or empty
+   */
+  record CardCheck(String edition, String review, List<Line> lines, List<Answer> answers)
+      implements Part {
+    public CardCheck {
+      lines = List.copyOf(lines);
+      answers = List.copyOf(answers);
+    }
+
+    /** One answer, hidden until a script knows that it fits. */
+    public record Answer(String when, Line line) {}
+
+    @Override
+    public String kind() {
+      return "cardcheck";
+    }
+  }
+
   /** Prose of the unit, as HTML. */
   record Text(Html html) implements Part {
     @Override

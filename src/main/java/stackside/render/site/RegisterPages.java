@@ -1,10 +1,12 @@
 package stackside.render.site;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stackside.derive.edition.CardEntry;
 import stackside.derive.edition.Register;
@@ -18,60 +20,104 @@ import stackside.render.site.Part.Grid;
  * that is not made from the content as it is now, what has become of it.
  */
 final class RegisterPages {
-  private static final String CHANGES = "changes.html";
+  static final String CARDS = "cards.html";
+  static final String CHANGES = "changes.html";
+  private static final String CODES = "c/index.html";
 
   private RegisterPages() {}
 
-  /** What changed, and a page for each card that the content no longer makes. */
+  /** What changed, the list of codes, and a page for each card that the content no longer makes. */
   static Stream<Page> of(Site site) {
     Register register = site.publication().editions().register();
     Set<String> made = site.cards().stream().map(CardPlan::name).collect(Collectors.toSet());
     return Stream.concat(
-        Stream.of(changes(site, register)),
+        Stream.of(changes(site, register), codes(site, register))
+            .filter(page -> !register.entries().isEmpty() || page.frame().path().equals(CHANGES)),
         register.cards().values().stream()
             .filter(card -> !made.contains(card.name()))
             .map(card -> page(card, site)));
   }
 
-  /** The sections of the page of all cards; the register joins them once there is one. */
-  static List<Section> withRegister(Here here, Section cards) {
-    Register register = here.site().publication().editions().register();
-    if (register.entries().isEmpty()) {
-      return List.of(cards);
-    }
-    List<Grid.Row> rows = register.cards().values().stream().map(card -> row(card, here)).toList();
-    return List.of(
-        here.section(
-            "register",
-            new Grid(
-                here.say("section.register"),
-                List.of(
-                    here.say("column.card"),
-                    here.say("column.edition"),
-                    here.say("column.state"),
-                    here.say("column.copies"),
-                    here.say("column.reason")),
-                rows),
-            new Part.Lines(List.of(here.page(here.say("register.changes"), CHANGES)))),
-        cards);
+  /** The pages that a withdrawal makes new. */
+  static Stream<Page> afterWithdrawal(Site site, List<CardEntry> down) {
+    Register register = site.publication().editions().register();
+    return Stream.concat(
+        Stream.of(cards(site), changes(site, register), codes(site, register)),
+        down.stream().map(card -> page(card, site)));
+  }
+
+  static String address(CardEntry card) {
+    return "c/" + card.code() + "/index.html";
+  }
+
+  /** The register: every card that ever hung, those out of use first. */
+  static Page cards(Site site) {
+    Here here = site.at(CARDS);
+    Register register = site.publication().editions().register();
+    List<CardEntry> cards = sorted(register);
+    return new PlainPage(
+        here.frame(here.say("menu.cards")),
+        "plain",
+        Optional.of(summary(register, here)),
+        List.of(
+            here.section(
+                "register",
+                new Grid(
+                    here.say("section.register"),
+                    columns(here, "state", "edition", "copies", "review-by", "print", "reason"),
+                    cards.stream().map(card -> row(card, here)).toList()),
+                new Part.Lines(
+                    List.of(
+                        here.page(here.say("register.changes"), CHANGES),
+                        here.page(here.say("register.other-card"), CODES),
+                        here.page(here.say("menu.due"), "due.html"))))));
+  }
+
+  private static List<CardEntry> sorted(Register register) {
+    return register.cards().values().stream()
+        .sorted(Comparator.comparing(CardEntry::current).thenComparing(CardEntry::title))
+        .toList();
+  }
+
+  private static Line summary(Register register, Here here) {
+    List<CardEntry> inUse = register.cards().values().stream().filter(CardEntry::current).toList();
+    return Line.of(
+        here.say(
+            "register.summary",
+            inUse.size(),
+            inUse.stream().mapToInt(CardEntry::copies).sum(),
+            register.cards().size() - inUse.size(),
+            register.last().map(RegisterEntry::on).map(here::date).orElse("")));
+  }
+
+  private static List<String> columns(Here here, String... keys) {
+    return Stream.concat(Stream.of("card"), Stream.of(keys))
+        .map(key -> here.say("column." + key))
+        .toList();
   }
 
   private static Grid.Row row(CardEntry card, Here here) {
+    Line none = Line.of(here.say("none"));
     return Grid.Row.of(
         here.page(card.title(), address(card)),
-        edition(card, here),
         state(card, here),
-        Line.of(Integer.toString(card.copies())),
+        edition(card, here),
+        card.current() ? Line.of(copies(card, here)) : none,
+        card.review().map(here::date).map(Line::of).orElse(none),
+        card.current() ? here.page(here.say("card.pdf"), card.path()) : none,
         Line.of(card.reason()));
+  }
+
+  /** Each laminated copy, as its number is written on it. */
+  private static String copies(CardEntry card, Here here) {
+    return IntStream.rangeClosed(1, card.copies())
+        .mapToObj(copy -> here.say("register.copy", copy, card.copies()))
+        .collect(Collectors.joining(", "));
   }
 
   private static Line edition(CardEntry card, Here here) {
     return Line.of(
         here.say("register.edition", Integer.toString(card.edition()), here.date(card.since())));
-  }
-
-  private static String address(CardEntry card) {
-    return "c/" + card.code() + "/index.html";
   }
 
   /** In words and shape. */
@@ -81,69 +127,204 @@ final class RegisterPages {
         : Here.status(Mark.SQUARE, here.say("register.out-of-use"));
   }
 
+  /** What the page of a card says first: whether a card that hangs is the one in use. */
+  static Section standing(CardEntry card, Here here) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(check(card, here));
+    parts.add(
+        new Part.Facts(
+            Stream.of(
+                    Answers.fact(here, "asset", Line.of(card.asset())),
+                    Answers.fact(here, "copies", Line.of(copies(card, here))),
+                    Answers.fact(here, "fingerprint", Line.of(card.fingerprint())),
+                    Answers.fact(
+                        here,
+                        "print",
+                        card.current()
+                            ? here.page(here.say("card.pdf"), card.path())
+                            : Line.of(here.say("none"))))
+                .toList()));
+    parts.add(history(card, here));
+    parts.add(
+        new Part.Lines(
+            List.of(
+                here.page(here.say("register.changes"), CHANGES),
+                here.page(here.say("register.other-card"), CODES))));
+    return here.section("card-standing", parts.toArray(Part[]::new));
+  }
+
+  private static Part.CardCheck check(CardEntry card, Here here) {
+    String edition = Integer.toString(card.edition());
+    List<Line> lines = new ArrayList<>();
+    lines.add(
+        card.current()
+            ? Here.status(Mark.DISC, here.say("check.in-use", edition, here.date(card.since())))
+            : Here.status(Mark.SQUARE, here.say("check.out-of-use")));
+    lines.add(
+        Line.of(card.current() ? here.say("check.others") : here.say("check.why", card.reason())));
+    if (card.current()) {
+      card.review().ifPresent(day -> lines.add(review(day, here)));
+    }
+    lines.add(Line.of(here.say("check.as-of", here.date(here.site().publication().on()))));
+    return new Part.CardCheck(
+        card.current() ? edition : "",
+        card.review().filter(day -> card.current()).map(Object::toString).orElse(""),
+        lines,
+        List.of(
+            answer("same", Mark.DISC, here, "check.same"),
+            answer("superseded", Mark.SQUARE, here, "check.superseded"),
+            answer("unknown", Mark.TRIANGLE, here, "check.unknown"),
+            answer("draft", Mark.SQUARE, here, "check.draft"),
+            answer("overdue", Mark.TRIANGLE, here, "check.overdue-today")));
+  }
+
+  private static Line review(java.time.LocalDate day, Here here) {
+    return here.site().publication().on().isAfter(day)
+        ? Here.status(Mark.TRIANGLE, here.say("check.overdue", here.date(day)))
+        : Line.of(here.say("check.review-by", here.date(day)));
+  }
+
+  /** The words with a place in them for the edition that the address names. */
+  private static Part.CardCheck.Answer answer(String when, Mark mark, Here here, String key) {
+    String[] words = here.say(key, "|").split("\\|", -1);
+    Line line = Here.status(mark, words[0]);
+    for (int i = 1; i < words.length; i++) {
+      line =
+          line.then(
+              new Piece("", Optional.empty(), Optional.empty(), "yours"), Piece.strong(words[i]));
+    }
+    return new Part.CardCheck.Answer(when, line);
+  }
+
+  /** Every edition of the card, the latest first. */
+  private static Part history(CardEntry card, Here here) {
+    List<Grid.Row> rows = new ArrayList<>();
+    for (RegisterEntry entry : here.site().publication().editions().register().entries()) {
+      entry.cards().stream()
+          .filter(each -> each.name().equals(card.name()))
+          .forEach(
+              each ->
+                  rows.add(
+                      0,
+                      Grid.Row.of(
+                          Line.of(here.date(entry.on())),
+                          Line.of(Integer.toString(each.edition())),
+                          state(each, here),
+                          Line.of(each.reason()))));
+    }
+    return new Grid(
+        here.say("register.history"),
+        Stream.of("date", "edition", "state", "reason")
+            .map(key -> here.say("column." + key))
+            .toList(),
+        rows);
+  }
+
   /** A card that stays at its last edition, or is out of use. */
   private static Page page(CardEntry card, Site site) {
     Here here = site.at(address(card));
-    List<Line> lines = new ArrayList<>();
-    lines.add(state(card, here).then(Piece.of(", ")).then(edition(card, here)));
-    lines.add(
-        Line.of(
-            card.current()
-                ? here.say("register.stays", here.date(site.publication().on()))
-                : here.say("register.take-down", card.reason())));
-    card.review()
-        .filter(day -> card.current() && site.publication().on().isAfter(day))
-        .ifPresent(day -> lines.add(Line.of(here.say("register.overdue", here.date(day)))));
+    Section standing = standing(card, here);
+    List<Part> parts = new ArrayList<>(standing.parts());
     if (card.current()) {
-      lines.add(here.page(here.say("card.pdf"), card.path()));
+      parts.add(1, new Part.Say(Line.of(here.say("register.stays"))));
     }
     return new PlainPage(
-        here.frame(card.title(), here.page(here.say("menu.cards"), "cards.html")),
+        here.frame(here.say("card.of", card.title()), here.page(here.say("menu.cards"), CARDS)),
         "card",
         Optional.empty(),
+        List.of(new Section(standing.id(), standing.heading(), parts)));
+  }
+
+  /** Every code that this copy of the site knows, for a card whose code leads nowhere. */
+  private static Page codes(Site site, Register register) {
+    Here here = site.at(CODES);
+    List<Grid.Row> rows =
+        register.cards().values().stream()
+            .sorted(Comparator.comparing(CardEntry::code))
+            .map(
+                card ->
+                    Grid.Row.of(
+                        here.page(card.code(), address(card)),
+                        Line.of(card.title()),
+                        state(card, here),
+                        edition(card, here)))
+            .toList();
+    return new PlainPage(
+        here.frame(here.say("codes.title"), here.page(here.say("menu.cards"), CARDS)),
+        "plain",
+        Optional.of(Line.of(here.say("codes.lead", here.date(here.site().publication().on())))),
         List.of(
             here.section(
-                "card-standing",
-                new Part.Box("", lines),
-                new Part.Lines(List.of(here.page(here.say("register.changes"), CHANGES))))));
+                "codes",
+                rows.isEmpty()
+                    ? new Part.Say(Line.of(here.say("changes.none")))
+                    : new Grid(
+                        here.say("section.codes"),
+                        Stream.of("code", "card", "state", "edition")
+                            .map(key -> here.say("column." + key))
+                            .toList(),
+                        rows))));
   }
 
   private static Page changes(Site site, Register register) {
     Here here = site.at(CHANGES);
     List<Section> sections = new ArrayList<>();
-    for (int i = register.entries().size() - 1; i >= 0; i--) {
-      sections.add(section(register.entries().get(i), here));
+    if (site.publication().draft()) {
+      sections.add(SinceSigned.section(here));
     }
-    if (sections.isEmpty()) {
+    Register before = Register.none();
+    for (RegisterEntry entry : register.entries()) {
+      sections.add(
+          sections.isEmpty() || !site.publication().draft() ? 0 : 1, section(entry, before, here));
+      before = register.upTo(entry.number());
+    }
+    if (register.entries().isEmpty()) {
       sections.add(here.section("changes", new Part.Say(Line.of(here.say("changes.none")))));
     }
     return new PlainPage(
-        here.frame(here.say("register.changes"), here.page(here.say("menu.cards"), "cards.html")),
+        here.frame(here.say("register.changes"), here.page(here.say("menu.cards"), CARDS)),
         "plain",
         Optional.of(Line.of(here.say("register.lead"))),
         sections);
   }
 
-  private static Section section(RegisterEntry entry, Here here) {
+  private static Section section(RegisterEntry entry, Register before, Here here) {
     String heading =
         here.say(
             entry.by().isPresent() ? "register.withdrawn" : "register.issued",
             Integer.toString(entry.number()),
             here.date(entry.on()),
-            entry.by().orElse(""));
-    List<Grid.Row> rows = entry.cards().stream().map(card -> row(card, here)).toList();
+            entry.by().map(role -> role(role, here)).orElse(""));
+    List<Grid.Row> rows =
+        entry.cards().stream().map(card -> row(card, before.card(card.name()), here)).toList();
     return new Section(
         "entry-" + entry.number(),
         heading,
         List.of(
-            new Grid(
-                heading,
-                List.of(
-                    here.say("column.card"),
-                    here.say("column.edition"),
-                    here.say("column.state"),
-                    here.say("column.copies"),
-                    here.say("column.reason")),
-                rows)));
+            rows.isEmpty()
+                ? new Part.Say(Line.of(here.say("register.no-card")))
+                : new Grid(heading, columns(here, "to-print", "to-take-down", "reason"), rows)));
+  }
+
+  private static String role(String id, Here here) {
+    return here.unit().details().roles().stream()
+        .filter(role -> role.id().slug().equals(id))
+        .map(role -> role.title())
+        .findFirst()
+        .orElse(id);
+  }
+
+  private static Grid.Row row(CardEntry card, Optional<CardEntry> before, Here here) {
+    Line none = Line.of(here.say("none"));
+    return Grid.Row.of(
+        here.page(card.title(), address(card)),
+        card.current()
+            ? Line.of(here.say("register.print", card.edition(), card.copiesInWords()))
+            : none,
+        before
+            .filter(CardEntry::current)
+            .map(old -> Line.of(here.say("register.take", old.edition(), old.copiesInWords())))
+            .orElse(none),
+        Line.of(card.reason()));
   }
 }

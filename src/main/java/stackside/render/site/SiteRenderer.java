@@ -3,6 +3,7 @@ package stackside.render.site;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import stackside.derive.edition.CardEntry;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
 import stackside.render.plan.CardPlan;
@@ -26,6 +27,7 @@ public final class SiteRenderer {
           new DifferencePages(),
           new GlossaryPage(),
           new StandingPage(),
+          new DuePage(),
           new CardPages(),
           new SearchPage(),
           new ReadingPages(),
@@ -54,10 +56,10 @@ public final class SiteRenderer {
   }
 
   /** Only the pages that say which cards are in use, for a site that stands otherwise. */
-  public static List<OutputFile> renderCardPages(
-      Publication publication, List<CardPlan> cards, OwnTemplates own) {
+  public static List<OutputFile> renderAfterWithdrawal(
+      Publication publication, List<CardEntry> down, OwnTemplates own) {
     Templates templates = new Templates(own);
-    Site site = new Site(own.worded(publication), cards);
-    return new CardPages().of(site).map(templates::fill).toList();
+    Site site = new Site(own.worded(publication), List.of());
+    return RegisterPages.afterWithdrawal(site, down).map(templates::fill).toList();
   }
 }

@@ -33,6 +33,7 @@ final class IssueTest {
         2,
         says,
         Optional.empty(),
+        List.of(),
         errors,
         unsettled);
   }

@@ -122,7 +122,11 @@ final class CardToolsTest {
     for (CardPlan plan : PLANS) {
       String text = text(plan);
       assertThat(text)
-          .contains(plan.asset().id().slug(), plan.title(), plan.address(), plan.fingerprint());
+          .contains(
+              plan.asset().id().slug(),
+              plan.title(),
+              plan.address(),
+              plan.fingerprint().shortText());
       plan.room()
           .location()
           .value()
@@ -164,7 +168,7 @@ final class CardToolsTest {
     for (CardPlan plan : PLANS) {
       pdftoppm.run(folder, "-r", "150", "-gray", "-png", "-singlefile", plan.path(), plan.name());
       assertThat(zbarimg.run(folder, "--nodbus", "--quiet", "--raw", plan.name() + ".png").strip())
-          .isEqualTo(plan.address());
+          .isEqualTo(plan.held());
     }
   }
 }

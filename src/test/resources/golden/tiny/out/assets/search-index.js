@@ -42,6 +42,7 @@ window.stacksideIndex = [
 ["Cards","","cards.html","",1],
 ["What changed","","changes.html","",1],
 ["Standing","","standing.html","",1],
+["What is due","","due.html","",1],
 ["Problems","","problems.html","",1],
 ["Rules","","rules.html","",1],
 ["Sources","","sources.html","",1],

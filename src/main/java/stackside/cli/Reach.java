@@ -1,0 +1,115 @@
+package stackside.cli;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import stackside.content.ReadingFaults;
+import stackside.derive.signed.Subjects;
+import stackside.model.Asset;
+import stackside.model.Profile;
+import stackside.model.ThingId;
+import stackside.model.Unit;
+import stackside.render.plan.CardPlan;
+import stackside.render.plan.Face;
+import stackside.source.Location;
+import stackside.source.Problem;
+import stackside.source.Sources;
+
+/**
+ * How far one error of the content reaches: which cards must not be made from it. A mistake that
+ * was understood reaches what depends on its thing. What could not be read may have been anything
+ * that its file holds, so it reaches every card that draws on that file.
+ */
+sealed interface Reach {
+
+  /** Nothing can be issued: what it is about belongs to everybody. */
+  record Everything() implements Reach {}
+
+  /** Every card. */
+  record AllCards() implements Reach {}
+
+  /** All cards of one face. */
+  record OneFace(Face face) implements Reach {}
+
+  /** The settings cards of the machines whose profiles stand in one file. */
+  record SettingsOf(Set<ThingId> machines) implements Reach {
+    public SettingsOf {
+      machines = Set.copyOf(machines);
+    }
+  }
+
+  /** The cards that depend on a thing. */
+  record Of(ThingId thing) implements Reach {}
+
+  /** No card at all. */
+  record NoCard() implements Reach {}
+
+  /** Whether a card that depends on these things must not be made. */
+  default boolean touches(CardPlan plan, Set<ThingId> things) {
+    if (this instanceof OneFace one) {
+      return plan.face() == one.face();
+    }
+    if (this instanceof SettingsOf settings) {
+      return plan.face() == Face.SETTINGS
+          && settings.machines().contains(plan.asset().machine().value().id());
+    }
+    if (this instanceof Of of) {
+      return things.contains(of.thing());
+    }
+    return !(this instanceof NoCard);
+  }
+
+  /** Whether the content could not be understood there, so that nothing is known to be wrong. */
+  static boolean isUnread(Problem problem) {
+    return ReadingFaults.all().contains(problem.fault());
+  }
+
+  static Reach of(Problem problem, Unit unit, Subjects subjects, Sources sources) {
+    String file = problem.at().file();
+    if (file.equals("unit.yaml")) {
+      return isUnread(problem) ? new Everything() : of(subjects.within(problem.at()));
+    }
+    return isUnread(problem)
+        ? unread(problem.at(), unit, subjects, sources)
+        : of(subjects.at(problem.at()));
+  }
+
+  private static Reach of(Optional<ThingId> thing) {
+    return thing.<Reach>map(Of::new).orElseGet(Everything::new);
+  }
+
+  private static Reach unread(Location at, Unit unit, Subjects subjects, Sources sources) {
+    String folder = at.file().replaceFirst("/.*", "");
+    return switch (folder) {
+      case "handbook", "paths", "sources.yaml" -> new NoCard();
+      case "drills", "checklists" -> new OneFace(Face.SET_UP);
+      case "sites.yaml", "lesions.yaml" -> new OneFace(Face.SETTINGS);
+      case "profiles" -> settings(at.file(), unit);
+      case "machines", "rooms" -> subjects.at(at).<Reach>map(Of::new).orElseGet(NoCard::new);
+      case "assets.csv", "program-readings.csv", "service-events.csv", "output-checks.csv" ->
+          row(at, unit, sources);
+      default -> new AllCards();
+    };
+  }
+
+  /** A profile that cannot be read belongs to the machine of those around it. */
+  private static Reach settings(String file, Unit unit) {
+    Set<ThingId> machines = new TreeSet<>();
+    unit.profiles().stream()
+        .filter(profile -> profile.at().file().equals(file))
+        .map(Profile::machine)
+        .forEach(machine -> machines.add(machine.value().id()));
+    return machines.isEmpty() ? new OneFace(Face.SETTINGS) : new SettingsOf(machines);
+  }
+
+  /** A row that begins with the number of a generator is about it, whatever else it says. */
+  private static Reach row(Location at, Unit unit, Sources sources) {
+    String number = sources.excerpt(at).map(row -> row.replaceFirst(",.*", "")).orElse("");
+    return unit.assets().stream()
+        .map(Asset::id)
+        .filter(asset -> asset.slug().equals(number))
+        .findFirst()
+        .<Reach>map(Of::new)
+        .orElseGet(AllCards::new);
+  }
+}

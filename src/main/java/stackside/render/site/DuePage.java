@@ -1,0 +1,120 @@
+package stackside.render.site;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stackside.derive.edition.CardEntry;
+import stackside.derive.standing.OutputCheckStanding;
+import stackside.derive.standing.SignatureStanding;
+import stackside.render.Mark;
+import stackside.render.site.Part.Grid;
+
+/** Everything that falls due, the earliest first: reviews, output checks, cards. */
+final class DuePage implements Pages {
+
+  /** One thing that falls due. */
+  private record Due(LocalDate by, String kind, Line what, String who) {}
+
+  @Override
+  public Stream<Page> of(Site site) {
+    Here here = site.at("due.html");
+    List<Due> due = new ArrayList<>(reviews(here));
+    due.addAll(outputs(here));
+    due.addAll(cards(here));
+    due.sort(Comparator.comparing(Due::by).thenComparing(Due::kind));
+    return Stream.of(
+        new PlainPage(
+            here.frame(here.say("menu.due")),
+            "plain",
+            Optional.of(Line.of(here.say("due.lead", here.date(site.publication().on())))),
+            List.of(
+                here.section(
+                    "due",
+                    due.isEmpty() ? new Part.Say(Line.of(here.say("none"))) : grid(due, here)))));
+  }
+
+  private static Grid grid(List<Due> due, Here here) {
+    return new Grid(
+        here.say("section.due"),
+        Stream.of("due", "state", "kind", "what", "who").map(k -> here.say("column." + k)).toList(),
+        due.stream()
+            .map(
+                each ->
+                    Grid.Row.of(
+                        Line.of(here.date(each.by())),
+                        state(each.by(), here),
+                        Line.of(each.kind()),
+                        each.what(),
+                        Line.of(each.who().isEmpty() ? here.say("none") : each.who())))
+            .toList());
+  }
+
+  private static Line state(LocalDate by, Here here) {
+    LocalDate on = here.site().publication().on();
+    if (on.isAfter(by)) {
+      return Here.status(Mark.TRIANGLE, here.say("due.overdue"));
+    }
+    return on.plusMonths(1).isBefore(by)
+        ? Line.of(here.say("due.later"))
+        : Here.status(Mark.RING, here.say("due.soon"));
+  }
+
+  private static List<Due> reviews(Here here) {
+    return here.site().standing().signatures().stream()
+        .flatMap(
+            each ->
+                each.reviewBy().stream()
+                    .map(
+                        by ->
+                            new Due(
+                                by,
+                                here.say("due.review"),
+                                here.linkWithKind(each.thing().id()),
+                                roles(each))))
+        .toList();
+  }
+
+  private static String roles(SignatureStanding standing) {
+    return standing.wanted().stream()
+        .map(each -> each.role().value().title())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static List<Due> outputs(Here here) {
+    return here.site().standing().outputChecks().stream()
+        .filter(each -> each.state() != OutputCheckStanding.State.NO_LONGER_COUNTS)
+        .flatMap(
+            each ->
+                each.dueBy().stream()
+                    .map(
+                        by ->
+                            new Due(
+                                by,
+                                here.say("due.output"),
+                                here.link(each.asset())
+                                    .then(Piece.of(", "))
+                                    .then(here.link(each.mode())),
+                                "")))
+        .toList();
+  }
+
+  private static List<Due> cards(Here here) {
+    return here.site().publication().editions().register().cards().values().stream()
+        .filter(CardEntry::current)
+        .flatMap(
+            card ->
+                card.review().stream()
+                    .map(
+                        by ->
+                            new Due(
+                                by,
+                                here.say("due.card"),
+                                here.page(card.title(), RegisterPages.address(card)),
+                                "")))
+        .toList();
+  }
+}

@@ -1,0 +1,39 @@
+package stackside.render.site;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import stackside.derive.standing.SignatureStanding;
+import stackside.render.Mark;
+import stackside.render.site.Part.Grid;
+
+/** What has changed since it was signed, so that the next issue waits for it. */
+final class SinceSigned {
+  private SinceSigned() {}
+
+  static Section section(Here here) {
+    List<Grid.Row> rows =
+        here.site().standing().signatures().stream()
+            .filter(each -> each.state() == SignatureStanding.State.CHANGED_SINCE)
+            .map(each -> row(each, here))
+            .toList();
+    return here.section(
+        "since-signed",
+        rows.isEmpty()
+            ? new Part.Say(Line.of(here.say("since-signed.none")))
+            : new Grid(
+                here.say("section.since-signed"),
+                List.of(
+                    here.say("column.what"), here.say("column.state"), here.say("column.missing")),
+                rows));
+  }
+
+  private static Grid.Row row(SignatureStanding standing, Here here) {
+    return Grid.Row.of(
+        here.linkWithKind(standing.thing().id()),
+        Here.status(Mark.TRIANGLE, here.say("signature." + standing.state().word())),
+        Line.of(
+            standing.missing().stream()
+                .map(each -> each.role().value().title())
+                .collect(Collectors.joining(", "))));
+  }
+}
