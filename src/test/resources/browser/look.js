@@ -41,6 +41,13 @@ window.stacksideLook = (function () {
     return [wide + " px wide on " + width + (furthest ? ": " + furthest.outerHTML.slice(0, 80) : "")];
   }
 
+  function largeLetters() {
+    document.documentElement.style.fontSize = "200%";
+    var found = wider();
+    document.documentElement.style.fontSize = "";
+    return found;
+  }
+
   // The width of the paper in px at 96 to the inch, less the margins of the style sheet.
   function paper() {
     return getComputedStyle(document.body).page === "across" ? 1032 : 703;
@@ -144,6 +151,7 @@ window.stacksideLook = (function () {
     outside: outside,
     wider: wider,
     paper: paper,
+    largeLetters: largeLetters,
     faint: faint,
     hiddenFromPaper: hiddenFromPaper
   };

@@ -66,12 +66,21 @@ record Desk(Console console, Surroundings surroundings) {
     }
     List<OwnTemplates.Template> templates = new ArrayList<>();
     try (Stream<Path> walk = Files.walk(folder)) {
-      for (Path file : walk.filter(Files::isRegularFile).sorted().toList()) {
+      for (Path file : walk.filter(Files::isRegularFile).filter(Desk::named).sorted().toList()) {
         String name = folder.relativize(file).toString().replace(File.separatorChar, '/');
+        if (!OwnTemplates.replaceable(name)) {
+          throw new UsageException(
+              "'" + name + "' under '" + given.get() + "' replaces no template of the program");
+        }
         templates.add(new OwnTemplates.Template(name, Files.readString(file)));
       }
     }
     return new OwnTemplates(templates);
+  }
+
+  /** Not one of the hidden files that a desktop leaves behind. */
+  private static boolean named(Path file) {
+    return !file.getFileName().toString().startsWith(".");
   }
 
   LocalDate day(Asked asked) {

@@ -7,6 +7,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
@@ -56,6 +57,47 @@ final class CliTest {
         .contains("  check ")
         .contains("Exit codes: 0 ");
     assertThat(err()).isEmpty();
+  }
+
+  private void template(String name, String text) throws IOException {
+    Path file = folder.resolve("ours").resolve(name);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, text);
+  }
+
+  private int draftWithTemplates() {
+    String content = Path.of("src/test/resources/units/base").toAbsolutePath().toString();
+    return run("draft", content, "--out", "site", "--templates", "ours");
+  }
+
+  @Test
+  void templatesOfTheUnitsOwn_replaceThoseOfTheSameName() throws IOException {
+    template("assets/stackside.css", "body { color: black }");
+    template(
+        "search.ftlh",
+        "<#import \"layout.ftlh\" as layout><@layout.page frame=frame kind=\"search\">Ours</@>");
+    template("words/en-GB.txt", "menu.rooms = Theatres");
+    template(".desktop", "left behind");
+    assertThat(draftWithTemplates()).isLessThan(2);
+    assertThat(folder.resolve("site/assets/stackside.css")).hasContent("body { color: black }");
+    assertThat(folder.resolve("site/search.html")).content().contains("Ours");
+    assertThat(folder.resolve("site/index.html"))
+        .content()
+        .contains(">Theatres<", ">Find an answer<");
+  }
+
+  @Test
+  void aTemplateThatReplacesNothing_isWrongUsage() throws IOException {
+    template("serach.ftlh", "Ours");
+    assertThat(draftWithTemplates()).isEqualTo(2);
+    assertThat(err()).contains("'serach.ftlh' under 'ours' replaces no template of the program");
+  }
+
+  @Test
+  void aTemplateThatCannotBeFilled_isNamed() throws IOException {
+    template("page.ftlh", "${frame.titel}");
+    assertThat(draftWithTemplates()).isNotZero();
+    assertThat(err()).contains("page.ftlh", "frame.titel").doesNotContain("\tat ");
   }
 
   @ParameterizedTest

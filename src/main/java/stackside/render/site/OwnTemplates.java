@@ -23,6 +23,12 @@ public record OwnTemplates(List<Template> templates) {
         .orElse(publication);
   }
 
+  /** Whether the program has a file of this name for a unit to replace. */
+  public static boolean replaceable(String name) {
+    return name.matches("words/[A-Za-z0-9-]+\\.txt")
+        || OwnTemplates.class.getResource(Templates.FOLDER + name) != null;
+  }
+
   /** The text of one of them. */
   Optional<String> text(String name) {
     return templates.stream()

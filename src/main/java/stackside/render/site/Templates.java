@@ -21,7 +21,7 @@ import stackside.render.OutputFile;
  * worse than none.
  */
 final class Templates {
-  private static final String FOLDER = "/templates/";
+  static final String FOLDER = "/templates/";
 
   private final OwnTemplates own;
   private final Configuration configuration;

@@ -9,6 +9,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -61,6 +63,12 @@ final class BrowserTest {
     assertThat(shown(".lesion")).isOne();
     assertThat(shown(".lesions")).isZero();
 
+    String address = browser.driver().getCurrentUrl();
+    browser.show(site, "index.html");
+    browser.driver().get(address);
+    assertThat(shown(".lesion")).isOne();
+    assertThat(shown("#pick-site")).isZero();
+
     press(".lesion:not([hidden]) .answer-step a", "");
     assertThat(browser.driver().getCurrentUrl()).contains("answers/room-2/");
 
@@ -105,13 +113,64 @@ final class BrowserTest {
   }
 
   @Test
-  void theSearchFindsSynonymsSignsAndNumbersByKeyboard() {
+  void withoutScriptsTheSearchPageSaysWhereToLook() {
+    browser
+        .driver()
+        .executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+    try {
+      browser.show(site, "search.html");
+      assertThat(browser.driver().findElement(By.cssSelector("main")).getText())
+          .contains("Search needs scripts.");
+      assertThat(shown(".foot li a")).isGreaterThan(10);
+    } finally {
+      browser
+          .driver()
+          .executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
+    }
+  }
+
+  @Test
+  void theAnswersSayEverythingForTheHands() {
+    browser.show(site, "answers/room-2/marram-two-flat-resection.html");
+    assertThat(browser.driver().findElement(By.cssSelector("main")).getText())
+        .contains("Program", "Socket", "Instrument", "Yellow pedal", "Blue pedal")
+        .contains("Return plate", "Technique", "Evidence", "Set up, and when it fails");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "return electrode, Split plate adult",
+    "pad, Split plate adult",
+    "plate, Split plate adult",
+    "dispersive electrode, Split plate adult",
+    "oesophagus, Oesophagus",
+    "esophagus, Oesophagus",
+    "cecum, Caecum",
+    "cold snare, Cold",
+    "tone but nothing happens, No effect",
+    "nothing happens, No effect",
+    "plate alarm, Plate alarm",
+    "EQ-0417, EQ-0417",
+    "eq-0533, EQ-0533",
+    "oval snair, Oval snare"
+  })
+  void theSearchFindsSynonymsSignsNumbersAndMistypedNames(String words, String thing) {
+    assertThat(found(words)).contains(thing);
+  }
+
+  @Test
+  void enterLeadsToTheFirstThingFound() {
     assertThat(firstFound("tone but nothing happens")).contains("No effect");
-    assertThat(found("return electrode")).contains("Split plate adult");
-    assertThat(found("esophagus")).contains("Oesophagus");
     assertThat(firstFound("EQ-0417")).contains("EQ-0417");
-    assertThat(found("cold snare")).contains("Cold");
+    browser.driver().switchTo().activeElement().sendKeys(Keys.ENTER);
+    assertThat(browser.driver().getCurrentUrl()).endsWith("assets/EQ-0417.html");
+  }
+
+  @Test
+  void whatIsNowhereIsSaidToBeNowhere() {
     assertThat(found("zzzz")).isEmpty();
+    assertThat(browser.driver().findElement(By.id("search-count")).getText())
+        .isEqualTo("Nothing found.");
   }
 
   private static String found(String words) {

@@ -55,6 +55,10 @@ final class PageVisit {
     contrast("dark narrow");
     browser.look(320, "screen", "light");
     ask("narrowest", WIDER);
+    browser.look(640, "screen", "light");
+    ask("at twice the size", WIDER);
+    browser.look(1280, "screen", "light");
+    ask("with letters of twice the size", "return stacksideLook.largeLetters()");
     printed();
   }
 

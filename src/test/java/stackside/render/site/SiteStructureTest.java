@@ -3,9 +3,10 @@ package stackside.render.site;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,6 +16,12 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import stackside.Units;
+import stackside.model.HandbookPage;
+import stackside.model.Thing;
+import stackside.model.ThingId;
+import stackside.model.Unit;
+import stackside.render.Links;
 import stackside.render.OutputFile;
 
 /** Every page of the demonstration: links, anchors, headings, ids, marks, and no way out. */
@@ -81,22 +88,85 @@ final class SiteStructureTest {
   }
 
   @Test
-  void everyPageIsLinkedFromAnother() {
-    Set<String> linked = new HashSet<>();
-    PAGES.forEach(
-        (path, page) ->
-            page.select("a[href]")
-                .forEach(
-                    link -> {
-                      String href = link.attr("href").split("#", 2)[0];
-                      if (!href.isEmpty() && !href.startsWith("https:")) {
-                        String to = resolve(path, href);
-                        if (!to.equals(path)) {
-                          linked.add(to);
-                        }
-                      }
-                    }));
-    assertThat(PAGES.keySet()).allSatisfy(path -> assertThat(linked).contains(path));
+  void everyPageIsReachedFromTheStartPage() {
+    Set<String> reached = new TreeSet<>(Set.of("index.html"));
+    Deque<String> next = new ArrayDeque<>(reached);
+    while (!next.isEmpty()) {
+      for (String to : pagesLinkedFrom(next.remove(), "a[href]")) {
+        if (reached.add(to)) {
+          next.add(to);
+        }
+      }
+    }
+    assertThat(reached).containsExactlyInAnyOrderElementsOf(PAGES.keySet());
+  }
+
+  /** Menu and foot stand on every page; they are no way on from what a page says. */
+  @Test
+  void noPageIsADeadEnd() {
+    assertThat(PAGES.keySet())
+        .allSatisfy(
+            path ->
+                assertThat(pagesLinkedFrom(path, "main :not(.trail) a[href]"))
+                    .as(path)
+                    .isNotEmpty());
+  }
+
+  /** The other pages that the links of a page lead to. */
+  private static Set<String> pagesLinkedFrom(String path, String links) {
+    Set<String> linked = new TreeSet<>();
+    for (Element link : PAGES.get(path).select(links)) {
+      String href = link.attr("href").split("#", 2)[0];
+      if (!href.isEmpty() && !href.startsWith("https:")) {
+        String to = resolve(path, href);
+        if (PAGES.containsKey(to) && !to.equals(path)) {
+          linked.add(to);
+        }
+      }
+    }
+    return linked;
+  }
+
+  @Test
+  void everyPageOfAThingListsWhatMentionsIt() {
+    Unit unit = Units.demonstration();
+    Mentions mentions = Mentions.of(unit);
+    int seen = 0;
+    for (Thing thing : unit.things().toList()) {
+      Links.Address target = Links.to(thing.id());
+      if (target.anchor().isEmpty()) {
+        Set<String> listed = pagesLinkedFrom(target.page(), "#mentions a[href], #used a[href]");
+        for (ThingId other : mentions.of(thing.id())) {
+          assertThat(listed).as(target.page()).contains(Links.to(other).page());
+          seen++;
+        }
+      }
+    }
+    assertThat(seen).isGreaterThan(200);
+  }
+
+  /** A link in a thing's own words counts as a mention, whoever found it. */
+  @Test
+  void theThingsThatAPageOfTheHandbookLinksToLinkBack() {
+    int seen = 0;
+    for (HandbookPage page : Units.demonstration().handbook()) {
+      String path = Links.to(page.id()).page();
+      for (String to : pagesLinkedFrom(path, ".prose > p a[href], .prose > * > li a[href]")) {
+        if (to.contains("/")) {
+          assertThat(pagesLinkedFrom(to, "main a[href]")).as(path + " -> " + to).contains(path);
+          seen++;
+        }
+      }
+    }
+    assertThat(seen).isGreaterThan(10);
+  }
+
+  @Test
+  void theSearchLibraryIsSmall() {
+    assertThat(DemonstrationSite.files())
+        .filteredOn(file -> file.path().equals("assets/minisearch.js"))
+        .singleElement()
+        .satisfies(file -> assertThat(file.bytes().length).isLessThan(100 * 1024));
   }
 
   @Test
