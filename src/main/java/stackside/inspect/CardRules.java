@@ -20,6 +20,8 @@ public final class CardRules {
 
   private static final List<CardRule> WORDS =
       List.of(
+          new MakeSafeMissing(),
+          new MakeSafeTooLong(),
           new CapitalsInRow(),
           new NumberBadlyWritten(),
           new BannedTokenOnCard(),

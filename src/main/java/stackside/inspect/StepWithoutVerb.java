@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stackside.render.plan.StepLine;
 import stackside.source.Fault;
 import stackside.source.Problem;
@@ -150,10 +151,11 @@ final class StepWithoutVerb implements CardRule {
 
   @Override
   public List<Problem> problems(InspectedCard card) {
+    Set<String> own = ownVerbs(card);
     List<Problem> problems = new ArrayList<>();
     CardPhrases.steps(card.plan())
         .filter(step -> step.part() == StepLine.Part.CHECK)
-        .filter(step -> !VERBS.contains(first(step)))
+        .filter(step -> !VERBS.contains(first(step)) && !own.contains(first(step)))
         .forEach(
             step ->
                 problems.add(
@@ -164,8 +166,16 @@ final class StepWithoutVerb implements CardRule {
                                 + step.action().words()
                                 + "' does not begin with something to do")
                         .help(
-                            "begin with what hands, eyes or voice do, such as look, trace, read")));
+                            "begin with what hands, eyes or voice do, such as look, trace, read;"
+                                + " a verb of your own goes into `verbs:` in unit.yaml")));
     return problems;
+  }
+
+  /** The verbs that the unit adds, in small letters. */
+  private static Set<String> ownVerbs(InspectedCard card) {
+    return card.publication().unit().details().verbs().stream()
+        .map(verb -> verb.value().toLowerCase(Locale.ROOT))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static String first(StepLine step) {

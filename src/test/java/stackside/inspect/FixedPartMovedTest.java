@@ -25,6 +25,6 @@ final class FixedPartMovedTest {
     Inspection moved = Inspection.of(clinical.file(CARD));
     assertThat(new FixedPartMoved().problems(unit.card(CARD, moved)))
         .extracting(Problem::message)
-        .anyMatch(message -> message.startsWith("'See whitening before closing;'"));
+        .anyMatch(message -> message.startsWith("'See an effect before going on.'"));
   }
 }

@@ -7,16 +7,18 @@ import stackside.model.FootSwitch;
 import stackside.model.Kept;
 import stackside.model.Offer;
 import stackside.model.Room;
+import stackside.model.UnitDetails;
 
 /**
  * What a signature under a room covers: which machines stand there, what is kept and offered, whom
- * to call.
+ * to call, and the make-safe lines of its cards.
  */
 final class RoomFacts {
   private RoomFacts() {}
 
-  static FactList of(Room room) {
+  static FactList of(UnitDetails unit, Room room) {
     return new FactList()
+        .list("make-safe", unit.makeSafe().stream().map(each -> Json.text(each.value())).toList())
         .text("name", room.name())
         .text("location", room.location().value().name())
         .list("contacts", room.location().value().contacts().stream().map(RoomFacts::of).toList())

@@ -38,7 +38,7 @@ public record SignedFacts(ThingId thing, SignedKind kind, Json.Members facts) {
       return of(thing, SignedKind.CHECKLIST, InstructionFacts.of(checklist));
     }
     if (thing instanceof Room room) {
-      return of(thing, SignedKind.ROOM, RoomFacts.of(room));
+      return of(thing, SignedKind.ROOM, RoomFacts.of(unit.details(), room));
     }
     return Optional.empty();
   }

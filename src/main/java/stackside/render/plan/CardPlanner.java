@@ -90,7 +90,7 @@ public final class CardPlanner {
     List<Block> blocks = new ArrayList<>();
     blocks.add(words.identity(room, asset, face, part));
     words.marks(room).ifPresent(blocks::add);
-    blocks.add(words.makeSafe(room));
+    words.makeSafe().ifPresent(blocks::add);
     switch (face) {
       case SETTINGS -> {
         blocks.add(words.maps(room, asset, profiles(room, asset, part)));

@@ -64,11 +64,10 @@ final class CardWords {
     return marks.isEmpty() ? Optional.empty() : Optional.of(new Block.Marks(marks));
   }
 
-  Block makeSafe(Room room) {
-    return new Block.MakeSafe(
-        List.of(
-            new Phrase("See whitening before closing;", room.at()),
-            new Phrase("none: foot off, hold.", room.at())));
+  /** Absent where the unit has not said it; a rule finds that. */
+  Optional<Block> makeSafe() {
+    List<Phrase> lines = unit.details().makeSafe().stream().map(Phrase::of).toList();
+    return lines.isEmpty() ? Optional.empty() : Optional.of(new Block.MakeSafe(lines));
   }
 
   Block maps(Room room, Asset asset, List<Profile> answers) {

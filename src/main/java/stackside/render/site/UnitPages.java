@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.model.Citation;
+import stackside.model.Fact;
 import stackside.model.Premises;
 import stackside.model.Term;
 import stackside.model.ThingId;
@@ -81,6 +82,10 @@ final class UnitPages implements Pages {
                     "unit.reading",
                     Numbers.text(details.readingDistance().near().value()),
                     Numbers.text(details.readingDistance().far().value())))));
+    details.makeSafe().stream()
+        .map(Fact::value)
+        .reduce((first, second) -> first + " " + second)
+        .ifPresent(words -> facts.add(Answers.fact(here, "make-safe", Line.of(words))));
     return new PlainPage(
         here.frame(here.say("menu.unit")),
         "plain",

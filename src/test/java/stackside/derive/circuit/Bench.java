@@ -746,6 +746,7 @@ final class Bench {
         fact(URI.create("https://bench.example/")),
         List.of(),
         new ReadingDistance(AT, fact(new Millimetres(700)), fact(new Millimetres(1500))),
+        List.of(),
         List.of(adult()),
         List.of(),
         Map.of(),
@@ -755,7 +756,8 @@ final class Bench {
             fact(new Percent(20)),
             fact(new ShareOfRatedPower(new Percent(10))),
             fact(new Months(12))),
-        Map.of());
+        Map.of(),
+        List.of());
   }
 
   private static List<Fact<SingleFault>> facts(SingleFault... faults) {

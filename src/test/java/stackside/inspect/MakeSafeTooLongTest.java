@@ -1,0 +1,3 @@
+package stackside.inspect;
+
+final class MakeSafeTooLongTest extends CardRuleFixtures {}
