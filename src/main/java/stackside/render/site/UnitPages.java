@@ -8,7 +8,7 @@ import stackside.model.Citation;
 import stackside.model.Fact;
 import stackside.model.Premises;
 import stackside.model.Term;
-import stackside.model.ThingId;
+import stackside.model.Thing;
 import stackside.model.UnitDetails;
 import stackside.render.Links;
 import stackside.render.Numbers;
@@ -90,51 +90,53 @@ final class UnitPages implements Pages {
         here.frame(here.say("menu.unit")),
         "plain",
         Optional.empty(),
-        List.of(
-            here.section("facts", new Facts(facts)),
-            here.section("patients", patients(here)),
-            here.section("roles", roles(here)),
-            here.section("signatures", signs(here)),
-            here.section("words", words(here))));
-  }
-
-  private static Grid patients(Here here) {
-    return new Grid(
-        here.say("section.patients"),
-        List.of(here.say("column.group"), here.say("column.weight"), here.say("section.mentions")),
-        here.unit().details().patients().stream()
-            .map(
-                group ->
-                    new Grid.Row(
-                        Optional.of(Links.anchor(group.id())),
-                        Line.of(group.title()),
-                        List.of(
-                            Line.of(here.spans().text(group.weight().value())),
-                            mentioned(group.id(), here))))
+        Stream.of(
+                Stream.of(
+                    here.section("facts", new Facts(facts)),
+                    here.section("signatures", signs(here)),
+                    here.section("words", words(here))),
+                patients(here),
+                roles(here))
+            .flatMap(sections -> sections)
             .toList());
   }
 
-  private static Line mentioned(ThingId id, Here here) {
-    List<Line> lines =
-        here.site().mentions().of(id).stream()
+  private static Stream<Section> patients(Here here) {
+    return here.unit().details().patients().stream()
+        .map(
+            group ->
+                named(
+                    group,
+                    here,
+                    Answers.fact(
+                        here, "weight", Line.of(here.spans().text(group.weight().value())))));
+  }
+
+  private static Stream<Section> roles(Here here) {
+    return here.unit().details().roles().stream().map(role -> named(role, here));
+  }
+
+  /** A thing that has no page of its own: its facts and what mentions it. */
+  private static Section named(Thing thing, Here here, Facts.Fact... facts) {
+    List<Part> parts = new ArrayList<>();
+    if (facts.length > 0) {
+      parts.add(new Facts(List.of(facts)));
+    }
+    List<Line> mentions =
+        here.site().mentions().of(thing.id()).stream()
             .filter(other -> here.site().find(other).isPresent())
-            .map(here::link)
+            .map(here::linkWithKind)
             .toList();
-    return lines.isEmpty() ? Line.of(here.say("none")) : Line.joined(lines, ", ");
-  }
-
-  private static Grid roles(Here here) {
-    return new Grid(
-        here.say("section.roles"),
-        List.of(here.say("column.role"), here.say("section.mentions")),
-        here.unit().details().roles().stream()
-            .map(
-                role ->
-                    new Grid.Row(
-                        Optional.of(Links.anchor(role.id())),
-                        Line.of(role.title()),
-                        List.of(mentioned(role.id(), here))))
-            .toList());
+    if (mentions.isEmpty()) {
+      parts.add(new Part.Say(Line.of(here.say("mentions.none"))));
+    } else {
+      parts.add(new Part.Say(Line.of(here.say("mentions.by"))));
+      parts.add(new Part.Lines(mentions));
+    }
+    return new Section(
+        Links.anchor(thing.id()),
+        here.say("mentions.heading", here.kind(thing.id().kind()), thing.title()),
+        parts);
   }
 
   private static Grid signs(Here here) {
@@ -165,36 +167,27 @@ final class UnitPages implements Pages {
 
   private static Page sources(Site site) {
     Here here = site.at("sources.html");
-    List<Grid.Row> rows =
-        site.unit().citations().stream().map(citation -> row(citation, here)).toList();
+    List<Section> sections =
+        site.unit().citations().stream().map(citation -> source(citation, here)).toList();
     return new PlainPage(
         here.frame(here.say("menu.sources")),
         "plain",
         Optional.of(Line.of(here.say("sources.lead"))),
-        List.of(
-            here.section(
-                "sources",
-                rows.isEmpty()
-                    ? new Part.Say(Line.of(here.say("none")))
-                    : new Grid(
-                        here.say("section.sources"),
-                        List.of(
-                            here.say("column.by"),
-                            here.say("column.title"),
-                            here.say("column.in"),
-                            here.say("column.basis"),
-                            here.say("section.mentions")),
-                        rows))));
+        sections.isEmpty()
+            ? List.of(here.section("sources", new Part.Say(Line.of(here.say("none")))))
+            : sections);
   }
 
-  private static Grid.Row row(Citation citation, Here here) {
-    return new Grid.Row(
-        Optional.of(Links.anchor(citation.id())),
-        Line.of(citation.title()),
-        List.of(
-            Line.of(citation.work().value()),
-            Line.of(citation.in().map(fact -> fact.value()).orElse(here.say("none"))),
-            Line.of(here.say("basis." + citation.basis().value().word())),
-            mentioned(citation.id(), here)));
+  private static Section source(Citation citation, Here here) {
+    return named(
+        citation,
+        here,
+        new Facts.Fact(here.say("column.title"), List.of(Line.of(citation.work().value()))),
+        new Facts.Fact(
+            here.say("column.in"),
+            List.of(Line.of(citation.in().map(fact -> fact.value()).orElse(here.say("none"))))),
+        new Facts.Fact(
+            here.say("column.basis"),
+            List.of(Line.of(here.say("basis." + citation.basis().value().word())))));
   }
 }
