@@ -58,7 +58,10 @@ public final class Words {
     if (equals < 0) {
       throw new IllegalStateException("no key in the message file: " + line);
     }
-    messages.put(line.substring(0, equals).strip(), line.substring(equals + 1).strip());
+    String key = line.substring(0, equals).strip();
+    if (messages.put(key, line.substring(equals + 1).strip()) != null) {
+      throw new IllegalStateException("two messages for " + key);
+    }
   }
 
   /** These words, with others in the place of those that the others have. */

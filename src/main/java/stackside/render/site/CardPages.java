@@ -25,7 +25,7 @@ final class CardPages implements Pages {
         .flatMap(pages -> pages);
   }
 
-  private static String path(CardPlan plan) {
+  static String path(CardPlan plan) {
     return "c/" + plan.code() + "/index.html";
   }
 

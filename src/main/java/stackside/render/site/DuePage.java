@@ -22,10 +22,7 @@ final class DuePage implements Pages {
   @Override
   public Stream<Page> of(Site site) {
     Here here = site.at("due.html");
-    List<Due> due = new ArrayList<>(reviews(here));
-    due.addAll(outputs(here));
-    due.addAll(cards(here));
-    due.sort(Comparator.comparing(Due::by).thenComparing(Due::kind));
+    List<Due> due = all(here);
     return Stream.of(
         new PlainPage(
             here.frame(here.say("menu.due")),
@@ -35,6 +32,19 @@ final class DuePage implements Pages {
                 here.section(
                     "due",
                     due.isEmpty() ? new Part.Say(Line.of(here.say("none"))) : grid(due, here)))));
+  }
+
+  /** The first day on which something falls due, past days among them. */
+  static Optional<LocalDate> next(Site site) {
+    return all(site.at("due.html")).stream().map(Due::by).findFirst();
+  }
+
+  private static List<Due> all(Here here) {
+    List<Due> due = new ArrayList<>(reviews(here));
+    due.addAll(outputs(here));
+    due.addAll(cards(here));
+    due.sort(Comparator.comparing(Due::by).thenComparing(Due::kind));
+    return due;
   }
 
   private static Grid grid(List<Due> due, Here here) {

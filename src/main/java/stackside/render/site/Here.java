@@ -191,8 +191,8 @@ record Here(Site site, String path) {
             day ->
                 new Frame.Due(
                     day.toString(),
-                    say("due.review", date(day)),
-                    say("due.overdue", date(day)),
+                    say("review.by", date(day)),
+                    say("review.overdue", date(day)),
                     site.publication().on().isAfter(day)));
   }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import stackside.derive.circuit.Outcome;
+import stackside.derive.edition.Editions;
 import stackside.model.FootSwitch;
 import stackside.model.Machine;
 import stackside.model.Profile;
@@ -16,6 +17,7 @@ import stackside.model.Room;
 import stackside.render.OutcomeWords;
 import stackside.render.PanelPlans;
 import stackside.render.PedalPlan;
+import stackside.render.Publication;
 import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Grid;
 
@@ -131,7 +133,9 @@ final class ProfilePages implements Pages {
     Here here = site.at(Answers.page(room, profile));
     Machine machine = profile.machine().value();
     List<Section> sections = new ArrayList<>();
-    sections.add(here.section("answer", Answers.facts(profile, here)));
+    List<Facts.Fact> facts = new ArrayList<>(Answers.facts(profile, here).facts());
+    onCards(room, profile, here).ifPresent(facts::add);
+    sections.add(here.section("answer", new Facts(facts)));
     if (profile.settings().isPresent()) {
       sections.add(drawings(room, profile, here));
     }
@@ -160,6 +164,24 @@ final class ProfilePages implements Pages {
         "answer",
         Optional.of(Line.of(room.title() + ", " + machine.title() + ". " + Answers.sites(profile))),
         sections);
+  }
+
+  /** The cards of the room on which the answer stands, with their editions. */
+  private static Optional<Facts.Fact> onCards(Room room, Profile profile, Here here) {
+    Publication publication = here.site().publication();
+    String key = publication.draft() ? "answer.card-draft" : "answer.card";
+    Line[] cards =
+        here.site().cardsWith(room, profile).stream()
+            .map(
+                plan -> {
+                  Editions.Edition edition =
+                      publication.editions().of(plan.name(), publication.on());
+                  return here.page(
+                      here.say(key, plan.title(), edition.words(), here.date(edition.since())),
+                      CardPages.path(plan));
+                })
+            .toArray(Line[]::new);
+    return cards.length == 0 ? Optional.empty() : Optional.of(Answers.fact(here, "on-card", cards));
   }
 
   private static String about(Profile profile, String where) {

@@ -16,6 +16,8 @@ import stackside.model.Unit;
 import stackside.render.Publication;
 import stackside.render.Words;
 import stackside.render.plan.CardPlan;
+import stackside.render.plan.CardThings;
+import stackside.render.plan.Face;
 
 /**
  * What the makers of all pages share: the publication, the cards, the words, who mentions whom, and
@@ -45,6 +47,15 @@ final class Site {
 
   List<CardPlan> cards() {
     return cards;
+  }
+
+  /** The cards of a room on which an answer stands. */
+  List<CardPlan> cardsWith(Room room, Profile profile) {
+    return cards.stream()
+        .filter(plan -> plan.room().id().equals(room.id()))
+        .filter(plan -> plan.face() == Face.SETTINGS)
+        .filter(plan -> CardThings.of(unit(), plan).contains(profile.id()))
+        .toList();
   }
 
   Words words() {

@@ -87,8 +87,21 @@ final class StartPage implements Pages {
         here.site().publication().problems().stream()
             .filter(problem -> problem.severity() == Severity.ERROR)
             .count();
-    return here.section(
-        "now",
-        new Part.Lines(List.of(here.page(here.say("start.problems", errors), "problems.html"))));
+    List<Line> lines = new ArrayList<>();
+    lines.add(here.page(here.say("start.problems", errors), "problems.html"));
+    lines.add(
+        here.page(here.say("start.standing", StandingPage.open(here.site())), "standing.html"));
+    DuePage.next(here.site())
+        .ifPresent(day -> lines.add(here.page(here.say("start.due", here.date(day)), "due.html")));
+    here.site()
+        .publication()
+        .editions()
+        .register()
+        .last()
+        .ifPresent(
+            entry ->
+                lines.add(
+                    here.page(here.say("start.changed", here.date(entry.on())), "changes.html")));
+    return here.section("now", new Part.Lines(lines));
   }
 }

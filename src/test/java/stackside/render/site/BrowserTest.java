@@ -134,7 +134,8 @@ final class BrowserTest {
     browser.show(site, "answers/room-2/marram-two-flat-resection.html");
     assertThat(browser.driver().findElement(By.cssSelector("main")).getText())
         .contains("Program", "Socket", "Instrument", "Yellow pedal", "Blue pedal")
-        .contains("Return plate", "Technique", "Evidence", "Set up, and when it fails");
+        .contains("Return plate", "Technique", "Evidence", "Set up, and when it fails")
+        .containsPattern("On the card\\s+Settings, flat polyps, draft 0.1 of 25.November.2026");
   }
 
   @ParameterizedTest

@@ -118,6 +118,13 @@ final class WordsTest {
   }
 
   @Test
+  void twoMessagesForOneKeyStopTheRun() {
+    assertThatThrownBy(() -> Words.parse("a = b\na = c"))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("two messages for a");
+  }
+
+  @Test
   void aKeyWithoutWordsStopsTheRun() {
     assertThatThrownBy(() -> Words.parse("a = b").say("c"))
         .isInstanceOf(IllegalStateException.class)
