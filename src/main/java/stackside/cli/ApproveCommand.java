@@ -21,6 +21,7 @@ import picocli.CommandLine.Option;
 import stackside.content.NearNames;
 import stackside.derive.signed.Approvals;
 import stackside.derive.signed.FactChange;
+import stackside.derive.signed.FactWords;
 import stackside.derive.signed.Ledger;
 import stackside.derive.signed.SignedFacts;
 import stackside.derive.signed.Subjects;
@@ -231,7 +232,7 @@ final class ApproveCommand implements Callable<Integer> {
       } else {
         console.result("  never signed before");
       }
-      lines(FactChange.facts(facts.facts()).stream(), "");
+      lines(FactWords.lines(facts.facts()).stream(), "");
     }
 
     private void lines(Stream<String> lines, String prefix) {

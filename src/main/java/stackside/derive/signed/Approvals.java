@@ -102,22 +102,17 @@ public record Approvals(Ledger ledger, SortedMap<String, Json.Members> kept) {
                       + " is in 'approved'")
               .help("bring the file back from a copy, or let the role sign again"));
     }
-    if (!maySign(entry, unit)) {
+    if (unit.details().roles().stream().noneMatch(role -> isIn(entry, role))) {
       problems.add(
-          LedgerFaults.MAY_NOT_SIGN
-              .at(at, "'" + entry.role() + "' does not sign " + entry.thing().kind().spoken() + "s")
-              .help("'signatures' in unit.yaml says who signs what"));
+          LedgerFaults.UNKNOWN_ROLE
+              .at(at, "unit.yaml has no role '" + entry.role() + "'")
+              .help("a role stays in 'roles' as long as signatures in it stand in the ledger"));
     }
     return problems;
   }
 
-  private static boolean maySign(Ledger.Entry entry, Unit unit) {
-    List<Fact<Role>> roles =
-        unit.details().signatures().entrySet().stream()
-            .filter(wanted -> wanted.getKey().word().equals(entry.thing().kind().word()))
-            .flatMap(wanted -> wanted.getValue().stream())
-            .toList();
-    return roles.stream().anyMatch(role -> role.value().id().slug().equals(entry.role()));
+  private static boolean isIn(Ledger.Entry entry, Role role) {
+    return role.id().slug().equals(entry.role());
   }
 
   /** The roles that sign things of a kind. */
