@@ -18,7 +18,8 @@ final class InstructionFacts {
         .text("make-safe", drill.makeSafe())
         .list("checks", drill.checks().stream().map(InstructionFacts::of).toList())
         .text("never", drill.never())
-        .flag("escalate", drill.escalate());
+        .flag("escalate", drill.escalate())
+        .flag("on-card", drill.onCard());
   }
 
   private static FactList of(Sign sign) {

@@ -1,12 +1,15 @@
 package stackside.derive.signed;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import stackside.model.CardPart;
 import stackside.model.Contact;
 import stackside.model.FootSwitch;
 import stackside.model.Kept;
 import stackside.model.Offer;
 import stackside.model.Room;
+import stackside.model.Site;
 import stackside.model.UnitDetails;
 
 /**
@@ -28,6 +31,7 @@ final class RoomFacts {
         .ids("patients", room.patients())
         .members("keeps", of(room.keeps()))
         .list("offers", room.offers().stream().map(RoomFacts::of).toList())
+        .list("cards", room.cards().stream().map(RoomFacts::of).toList())
         .number("copies", room.copies());
   }
 
@@ -73,8 +77,21 @@ final class RoomFacts {
   }
 
   private static Json.Members of(Offer offer) {
-    List<Json> sites =
-        offer.allSites().stream().map(site -> site.id().slug()).sorted().map(Json::text).toList();
-    return new FactList().ids("lesions", offer.lesions()).list("sites", sites).json();
+    return new FactList()
+        .ids("lesions", offer.lesions())
+        .list("sites", slugs(offer.allSites()))
+        .json();
+  }
+
+  private static Json.Members of(CardPart part) {
+    return new FactList()
+        .text("name", part.name())
+        .ids("sites", part.sites())
+        .ids("lesions", part.lesions())
+        .json();
+  }
+
+  private static List<Json> slugs(Collection<Site> sites) {
+    return sites.stream().map(site -> site.id().slug()).sorted().map(Json::text).toList();
   }
 }
