@@ -1,25 +1,23 @@
 package stackside.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.time.LocalDate;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import stackside.derive.edition.CardEntry;
 import stackside.derive.edition.Register;
@@ -33,122 +31,67 @@ import stackside.render.OutputFile;
  * The way of a card from signature to wall and down again, on the demonstration unit: sign, issue,
  * change, sign again, issue again, withdraw.
  */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class ControlledDocumentsTest {
 
   private static final String BEFORE = "Rinse the cut with water and look at its edge.";
   private static final String AFTER = "Rinse the cut with water, then look at its edge.";
-  private static final Path PROFILES = Path.of("content", "profiles", "samphire.yaml");
+  private static final String SAMPHIRE = "profiles/samphire.yaml";
+  private static final String ORACHE = "profiles/orache.yaml";
+  private static final String LIMIT = "{mode: blend, limit: 40 W}";
+  private static final String LOWER = "{mode: blend, limit: 35 W}";
 
-  private Path signedOnce;
-  private Path folder;
-  private String out = "";
-  private String err = "";
-
-  @BeforeAll
-  void signAndIssueOnce(@TempDir Path base) throws IOException {
-    signedOnce = base.resolve("once");
-    folder = signedOnce;
-    Files.createDirectories(folder);
-    copy(Path.of("content"), folder.resolve("content"));
-    Files.deleteIfExists(folder.resolve("content").resolve(Ledger.FILE));
-    signAll("2026-11-20");
-    assertThat(run("", "issue", "--first", "--on", "2026-11-21")).as(err + out).isZero();
-  }
+  @TempDir private Path temporary;
+  private Office office;
 
   @BeforeEach
-  void startFromTheFirstIssue(@TempDir Path own) throws IOException {
-    folder = own.resolve("unit");
-    copy(signedOnce, folder);
+  void startFromTheFirstIssue() throws IOException {
+    office = Office.issued(temporary.resolve("unit"));
   }
 
-  private static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> walk = Files.walk(from)) {
-      for (Path path : walk.toList()) {
-        Files.copy(path, to.resolve(from.relativize(path).toString()));
-      }
-    }
-  }
-
-  private int run(String answers, String... arguments) {
-    ByteArrayOutputStream results = new ByteArrayOutputStream();
-    ByteArrayOutputStream problems = new ByteArrayOutputStream();
-    Surroundings surroundings =
-        new Surroundings(
-            folder,
-            () -> LocalDate.of(2026, 11, 30),
-            new LocalDisk(),
-            Surroundings.Audience.PIPE,
-            new ByteArrayInputStream(answers.getBytes(UTF_8)));
-    int code = new Cli(results, problems, surroundings).run(arguments);
-    out = results.toString(UTF_8);
-    err = problems.toString(UTF_8);
-    return code;
-  }
-
-  private void signAll(String day) {
-    for (String role : List.of("lead-nurse", "lead-endoscopist", "medical-physics")) {
-      run("yes\n".repeat(500), "approve", "--role", role, "--initials", "AB", "--on", day);
-    }
-  }
-
-  private Register register() throws Exception {
-    return Register.read(Files.readString(folder.resolve("site").resolve(Register.FILE)));
+  private int run(String... arguments) {
+    return office.run(arguments);
   }
 
   private void changeOneProfile() throws IOException {
-    Path file = folder.resolve(PROFILES);
-    String text = Files.readString(file);
-    assertThat(text).contains(BEFORE);
-    Files.writeString(file, text.replaceFirst(BEFORE, AFTER));
-  }
-
-  private static SortedMap<String, Fingerprint> bytes(Path root) throws IOException {
-    SortedMap<String, Fingerprint> files = new TreeMap<>();
-    try (Stream<Path> walk = Files.walk(root)) {
-      for (Path file : walk.filter(Files::isRegularFile).toList()) {
-        files.put(root.relativize(file).toString(), Fingerprint.of(Files.readAllBytes(file)));
-      }
-    }
-    return files;
+    office.edit(SAMPHIRE, BEFORE, AFTER);
   }
 
   @Test
   void firstIssueIsWhole() throws Exception {
-    assertThat(register().entries()).hasSize(1);
-    assertThat(register().cards().values())
+    assertThat(office.register().entries()).hasSize(1);
+    assertThat(office.register().cards().values())
         .isNotEmpty()
         .allMatch(CardEntry::current)
         .allMatch(card -> card.edition() == 1)
-        .allMatch(card -> Files.exists(folder.resolve("site").resolve(card.path())))
-        .allMatch(card -> Files.exists(folder.resolve("site/c").resolve(card.code())));
-    assertThat(folder.resolve("site/changes.html")).exists();
+        .allMatch(card -> Files.exists(office.folder.resolve("site").resolve(card.path())))
+        .allMatch(card -> Files.exists(office.folder.resolve("site/c").resolve(card.code())));
+    assertThat(office.folder.resolve("site/changes.html")).exists();
   }
 
   @Test
   void changedProfile_isNamedFieldByField() throws IOException {
     changeOneProfile();
-    assertThat(run("", "check")).isZero();
-    assertThat(out)
+    assertThat(run("check")).isZero();
+    assertThat(office.out)
         .contains("changed since it was signed, and not signed again by lead-endoscopist")
         .contains("technique: " + BEFORE + " → " + AFTER + " (signed 2026-11-20 by ");
   }
 
   @Test
   void unsignedChange_staysOffEveryWallAndPage() throws Exception {
-    SortedMap<String, Fingerprint> cards = bytes(folder.resolve("site/cards"));
+    SortedMap<String, Fingerprint> cards = office.bytes("site/cards");
     changeOneProfile();
-    assertThat(run("", "issue", "--on", "2026-11-22")).isEqualTo(1);
-    assertThat(bytes(folder.resolve("site/cards"))).isEqualTo(cards);
-    assertThat(out).contains("stays up: ").doesNotContain("print these");
-    assertThat(register().last().orElseThrow().cards()).isEmpty();
+    assertThat(run("issue", "--on", "2026-11-22")).isEqualTo(1);
+    assertThat(office.bytes("site/cards")).isEqualTo(cards);
+    assertThat(office.out).contains("stays up: ").doesNotContain("print these");
+    assertThat(office.register().last().orElseThrow().cards()).isEmpty();
     for (Path page : pages()) {
       assertThat(Files.readString(page)).as(page.toString()).doesNotContain(AFTER);
     }
   }
 
   private List<Path> pages() throws IOException {
-    try (Stream<Path> walk = Files.walk(folder.resolve("site"))) {
+    try (Stream<Path> walk = Files.walk(office.folder.resolve("site"))) {
       return walk.filter(file -> file.toString().endsWith(".html")).toList();
     }
   }
@@ -156,49 +99,48 @@ final class ControlledDocumentsTest {
   @Test
   void lastIssueIsRebuiltFromItsRegister() throws Exception {
     changeOneProfile();
-    signAll("2026-11-22");
-    run("", "issue", "--on", "2026-11-23");
-    Register register = register();
-    try (OutputFolder empty = OutputFolder.hold(new LocalDisk(), folder.resolve("again"))) {
+    office.signAll("2026-11-22");
+    run("issue", "--on", "2026-11-23");
+    Register register = office.register();
+    try (OutputFolder empty = OutputFolder.hold(new LocalDisk(), office.folder.resolve("again"))) {
       empty.replace(List.of(OutputFile.text(Register.FILE, register.before().text())));
     }
-    run("", "issue", "--on", "2026-11-23", "--out", "again");
-    assertThat(bytes(folder.resolve("again"))).isEqualTo(bytes(folder.resolve("site")));
+    run("issue", "--on", "2026-11-23", "--out", "again");
+    assertThat(office.bytes("again")).isEqualTo(office.bytes("site"));
   }
 
   @Test
   void issueWithoutAChange_leavesEveryCardUntouched() throws Exception {
-    SortedMap<String, Fingerprint> cards = bytes(folder.resolve("site/cards"));
-    assertThat(run("", "issue", "--on", "2026-11-25")).as(out).isZero();
-    assertThat(bytes(folder.resolve("site/cards"))).isEqualTo(cards);
-    assertThat(out).doesNotContain("print these", "take down");
-    assertThat(register().entries()).hasSize(2);
-    assertThat(register().last().orElseThrow().cards()).isEmpty();
+    SortedMap<String, Fingerprint> cards = office.bytes("site/cards");
+    assertThat(run("issue", "--on", "2026-11-25")).as(office.out).isZero();
+    assertThat(office.bytes("site/cards")).isEqualTo(cards);
+    assertThat(office.out).doesNotContain("print these", "take down");
+    assertThat(office.register().entries()).hasSize(2);
+    assertThat(office.register().last().orElseThrow().cards()).isEmpty();
   }
 
   @Test
   void withdrawal_takesDownAtOnceAndOnlyAnIssueBringsBack() throws Exception {
-    CardEntry card = register().cards().values().iterator().next();
-    Files.writeString(folder.resolve(PROFILES), "profiles: [broken");
-    assertThat(withdraw(card.code())).as(err).isZero();
-    assertThat(out).startsWith("take down: " + card.title() + ", edition 1");
-    assertThat(folder.resolve("site").resolve(card.path())).doesNotExist();
-    assertThat(Files.readString(folder.resolve("site/c/" + card.code() + "/index.html")))
+    CardEntry card = office.register().cards().values().iterator().next();
+    Files.writeString(office.content(SAMPHIRE), "profiles: [broken");
+    assertThat(withdraw(card.code())).as(office.err).isZero();
+    assertThat(office.out).startsWith("take down: " + card.title() + ", edition 1");
+    assertThat(office.folder.resolve("site").resolve(card.path())).doesNotExist();
+    assertThat(Files.readString(office.folder.resolve("site/c/" + card.code() + "/index.html")))
         .contains("out of use", "Smoke (NN)");
-    assertThat(register().last().orElseThrow().by()).isEqualTo(Optional.of("lead-nurse"));
+    assertThat(office.register().last().orElseThrow().by()).isEqualTo(Optional.of("lead-nurse"));
 
     Files.copy(
-        signedOnce.resolve(PROFILES),
-        folder.resolve(PROFILES),
+        Path.of("content").resolve(SAMPHIRE),
+        office.content(SAMPHIRE),
         StandardCopyOption.REPLACE_EXISTING);
-    run("", "issue", "--on", "2026-11-24");
-    assertThat(register().card(card.name()).orElseThrow().edition()).isEqualTo(2);
-    assertThat(out).contains("print these: " + card.title() + ", edition 2");
+    run("issue", "--on", "2026-11-24");
+    assertThat(office.register().card(card.name()).orElseThrow().edition()).isEqualTo(2);
+    assertThat(office.out).contains("print these: " + card.title() + ", edition 2");
   }
 
   private int withdraw(String card) {
     return run(
-        "",
         "withdraw",
         card,
         "--reason",
@@ -214,59 +156,215 @@ final class ControlledDocumentsTest {
   @Test
   void withdrawingWhatNobodyKnows_isWrongUsage() {
     assertThat(withdraw("zzzzz")).isEqualTo(2);
-    assertThat(err).contains("no card in use is 'zzzzz'");
+    assertThat(office.err).contains("no card in use is 'zzzzz'");
   }
 
   @Test
   void lostRegister_isNamedAndNotBegunAnew() throws IOException {
-    Files.delete(folder.resolve("site").resolve(Register.FILE));
-    assertThat(run("", "issue")).isEqualTo(2);
-    assertThat(err).contains("there is no register of earlier issues in site");
-    assertThat(run("", "issue", "--first")).isEqualTo(2);
-    assertThat(err).contains("holds an issue already");
+    Files.delete(office.folder.resolve("site").resolve(Register.FILE));
+    assertThat(run("issue")).isEqualTo(2);
+    assertThat(office.err).contains("there is no register of earlier issues in site");
+    assertThat(run("issue", "--first")).isEqualTo(2);
+    assertThat(office.err).contains("holds an issue already");
   }
 
   @Test
   void damagedRegister_isNamedAndNotBegunAnew() throws IOException {
-    Path register = folder.resolve("site").resolve(Register.FILE);
+    Path register = office.folder.resolve("site").resolve(Register.FILE);
     Files.writeString(
         register, Files.readString(register).replace("\"edition\":1", "\"edition\":0"));
-    assertThat(run("", "issue")).isEqualTo(2);
-    assertThat(err).contains("cannot be trusted", "seal does not fit");
+    assertThat(run("issue")).isEqualTo(2);
+    assertThat(office.err).contains("cannot be trusted", "seal does not fit");
   }
 
   @Test
   void ledgerThatWasCutOff_issuesNothing() throws IOException {
-    Path ledger = folder.resolve("content").resolve(Ledger.FILE);
+    Path ledger = office.folder.resolve("content").resolve(Ledger.FILE);
     List<String> lines = new ArrayList<>(Files.readAllLines(ledger));
     lines.remove(lines.size() - 1);
     Files.writeString(ledger, String.join("\n", lines) + "\n");
-    SortedMap<String, Fingerprint> site = bytes(folder.resolve("site"));
-    assertThat(run("", "issue")).isEqualTo(1);
-    assertThat(err).contains("[ledger-shortened]");
-    assertThat(bytes(folder.resolve("site"))).isEqualTo(site);
+    SortedMap<String, Fingerprint> site = office.bytes("site");
+    assertThat(run("issue")).isEqualTo(1);
+    assertThat(office.err).contains("[ledger-shortened]");
+    assertThat(office.bytes("site")).isEqualTo(site);
   }
 
   @Test
   void copyOfWhatWasSigned_isMissedWhenGoneOrTouched() throws IOException {
-    try (Stream<Path> kept = Files.list(folder.resolve("content/approved"))) {
+    try (Stream<Path> kept = Files.list(office.folder.resolve("content/approved"))) {
       Path copy =
           kept.filter(f -> f.toString().endsWith(".json")).sorted().findFirst().orElseThrow();
       Files.writeString(copy, Files.readString(copy).replaceFirst("\"name\"", "\"nume\""));
     }
-    assertThat(run("", "check")).isEqualTo(1);
-    assertThat(err).contains("[fingerprint-unknown]");
+    assertThat(run("check")).isEqualTo(1);
+    assertThat(office.err).contains("[fingerprint-unknown]");
   }
 
   @Test
   void nothingIsSignedThatWasNotShown() throws IOException {
     changeOneProfile();
-    String ledger = Files.readString(folder.resolve("content").resolve(Ledger.FILE));
-    run("", "approve", "--role", "lead-endoscopist", "--initials", "AB");
-    assertThat(out).contains("0 signed by lead-endoscopist (AB), 1 left open");
-    run("no\n", "approve", "--role", "lead-endoscopist", "--initials", "AB");
-    assertThat(Files.readString(folder.resolve("content").resolve(Ledger.FILE))).isEqualTo(ledger);
-    run("perhaps\nyes\n", "approve", "--role", "lead-endoscopist", "--initials", "AB");
-    assertThat(out).contains("technique: " + BEFORE + " → " + AFTER).contains("1 signed");
+    String ledger = Files.readString(office.folder.resolve("content").resolve(Ledger.FILE));
+    run("approve", "--role", "lead-endoscopist", "--initials", "AB");
+    assertThat(office.out).contains("0 signed by lead-endoscopist (AB), 1 left open");
+    office.answering("no\n", "approve", "--role", "lead-endoscopist", "--initials", "AB");
+    assertThat(Files.readString(office.folder.resolve("content").resolve(Ledger.FILE)))
+        .isEqualTo(ledger);
+    office.answering("perhaps\nyes\n", "approve", "--role", "lead-endoscopist", "--initials", "AB");
+    assertThat(office.out).contains("technique: " + BEFORE + " → " + AFTER).contains("1 signed");
+  }
+
+  // Three things can happen to a card whose content is signed.
+
+  @Test
+  void changedContent_isTheNextWholeEditionToBePrinted() throws Exception {
+    office.edit(ORACHE, LIMIT, LOWER);
+    office.signAll("2026-11-22");
+    assertThat(run("issue", "--on", "2026-11-23")).as(office.told()).isZero();
+    assertThat(office.out.lines())
+        .containsOnlyOnce(
+            "print these: Room A, EQ-0209: Settings, polyps, edition 2, 1 copy of"
+                + " cards/room-a-eq-0209-settings-polyps.pdf:"
+                + " profile:orache-flat-resection, settings yellow limit: 40 W → 35 W",
+            "take down: Room A, EQ-0209: Settings, polyps, edition 1 of 2026-11-21, 1 copy,"
+                + " replaced: profile:orache-flat-resection, settings yellow limit: 40 W → 35 W");
+    assertThat(office.out.lines().filter(line -> line.startsWith("print these"))).hasSize(1);
+  }
+
+  /** A file as another version of the program made it. */
+  @Test
+  void changedRendering_isRebuiltUnderTheSameEdition() throws Exception {
+    CardEntry card = office.register().card("room-2-eq-0417-set-up").orElseThrow();
+    SortedMap<String, Fingerprint> cards = office.bytes("site/cards");
+    Files.writeString(office.site(card.path()), "as it was drawn before");
+    assertThat(run("issue", "--on", "2026-11-25")).as(office.told()).isZero();
+    assertThat(office.out).doesNotContain("print these", "take down");
+    assertThat(office.bytes("site/cards")).isEqualTo(cards);
+    assertThat(office.register().card(card.name())).contains(card);
+  }
+
+  @Test
+  void changedNothing_leavesEveryCardAsItIsOnTheDisk() throws Exception {
+    Path card = office.site("cards/room-2-eq-0417-set-up.pdf");
+    Object before = Files.readAttributes(card, BasicFileAttributes.class).fileKey();
+    assertThat(run("issue", "--on", "2026-11-25")).as(office.told()).isZero();
+    assertThat(Files.readAttributes(card, BasicFileAttributes.class).fileKey()).isEqualTo(before);
+  }
+
+  @Test
+  void copiesAreNumberedFromTheRoom() throws Exception {
+    assertThat(office.page("cards.html")).contains("copy 1 of 2, copy 2 of 2", "copy 1 of 1");
+    assertThat(text(office.site("cards/room-2-eq-0417-set-up.pdf"))).contains("of 2.");
+    assertThat(text(office.site("cards/room-a-eq-0209-set-up.pdf"))).contains("of 1.");
+  }
+
+  private static String text(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document).replace('\u00a0', ' ');
+    }
+  }
+
+  @Test
+  void registerOfAnotherFormat_isNamedAndNotBegunAnew() throws IOException {
+    Path register = office.site(Register.FILE);
+    Files.writeString(register, Files.readString(register).replace("\"format\":1", "\"format\":2"));
+    assertThat(run("issue")).isEqualTo(2);
+    assertThat(office.err).contains("format that this version does not know");
+    assertThat(withdraw("room-2-eq-0417-set-up")).isEqualTo(2);
+    assertThat(office.err).contains("format that this version does not know");
+  }
+
+  @Test
+  void oneRoomsTrouble_doesNotHoldUpAnothersCorrection() throws Exception {
+    office.edit("rooms/room-2.yaml", "copies: 2", "copies: 3");
+    office.edit(ORACHE, LIMIT, LOWER);
+    office.answering(
+        "yes\n".repeat(9), "approve", "--role", "lead-endoscopist", "--initials", "AB");
+    office.answering("yes\n".repeat(9), "approve", "--role", "medical-physics", "--initials", "AB");
+    assertThat(run("issue")).isEqualTo(1);
+    assertThat(office.out)
+        .contains("print these: Room A, EQ-0209: Settings, polyps, edition 2")
+        .contains("stays up: Room 2, EQ-0417: Set up, and when it fails, edition 1")
+        .contains("room:room-2: changed since it was signed, and not signed again by lead-nurse");
+  }
+
+  // Withdrawing at night.
+
+  @Test
+  void withdrawalNeedsNothingButTheSite() throws Exception {
+    try (Stream<Path> walk = Files.walk(office.folder.resolve("content"))) {
+      for (Path path : walk.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(path);
+      }
+    }
+    assertThat(withdraw("asset:EQ-0417")).as(office.told()).isZero();
+    assertThat(office.out.lines().filter(line -> line.startsWith("take down: Room 2"))).hasSize(4);
+    assertThat(office.page("cards.html")).contains("out of use", "17 cards in use");
+    assertThat(office.page("changes.html")).contains("Withdrawal 2", "Lead nurse");
+    assertThat(office.site("cards/room-2-eq-0417-set-up.pdf")).doesNotExist();
+  }
+
+  @Test
+  void withdrawalInARoleThatTheUnitLacks_changesNothing() throws Exception {
+    SortedMap<String, Fingerprint> site = office.bytes("site");
+    assertThat(
+            run(
+                "withdraw",
+                "asset:EQ-0417",
+                "--reason",
+                "Smoke",
+                "--role",
+                "porter",
+                "--initials",
+                "NN"))
+        .isEqualTo(2);
+    assertThat(office.err).contains("there is no role 'porter'; unit.yaml has 'lead-nurse'");
+    assertThat(office.bytes("site")).isEqualTo(site);
+  }
+
+  // Two people who sign at the same time.
+
+  @Test
+  void twoLedgers_areMergedInOrderAndSealedAnew() throws Exception {
+    office.edit(ORACHE, LIMIT, LOWER);
+    Path ledger = office.content(Ledger.FILE);
+    Path theirs = office.folder.resolve("theirs.csv");
+    byte[] common = Files.readAllBytes(ledger);
+    sign("medical-physics", "CD");
+    Files.move(ledger, theirs);
+    Files.write(ledger, common);
+    sign("lead-endoscopist", "AB");
+    assertThat(run("approve", "--merge", "theirs.csv")).as(office.told()).isZero();
+    assertThat(office.out).contains("1 signatures added from theirs.csv");
+    assertThat(run("issue")).as(office.told()).isZero();
+    assertThat(office.out).contains("print these: Room A, EQ-0209: Settings, polyps, edition 2");
+  }
+
+  private void sign(String role, String initials) {
+    office.answering("yes\n".repeat(9), "approve", "--role", role, "--initials", initials);
+    assertThat(office.out).contains("1 signed by " + role);
+  }
+
+  @Test
+  void ledgerWithAForeignLine_isNotMerged() throws IOException {
+    Path theirs = office.folder.resolve("theirs.csv");
+    String ledger = Files.readString(office.content(Ledger.FILE));
+    Files.writeString(theirs, ledger.replaceFirst(",AB,", ",XY,"));
+    assertThat(run("approve", "--merge", "theirs.csv")).isEqualTo(1);
+    assertThat(office.err).contains("[ledger-altered]");
+    assertThat(Files.readString(office.content(Ledger.FILE))).isEqualTo(ledger);
+  }
+
+  @Test
+  void everyLineOfTheLedgerTakenOut_issuesNothing() throws IOException {
+    Path ledger = office.content(Ledger.FILE);
+    List<String> lines = Files.readAllLines(ledger);
+    for (int line : List.of(0, 1, lines.size() / 2, lines.size() - 2, lines.size() - 1)) {
+      List<String> fewer = new ArrayList<>(lines);
+      fewer.remove(line);
+      Files.writeString(ledger, String.join("\n", fewer) + "\n");
+      assertThat(run("issue")).as("without line %d", line + 1).isEqualTo(1);
+      assertThat(office.out).contains("nothing was issued");
+      assertThat(office.err).contains("[ledger-");
+    }
   }
 }

@@ -226,7 +226,7 @@ final class Variations {
       component.getAccessor().setAccessible(true);
       return component.getAccessor().invoke(record);
     } catch (ReflectiveOperationException e) {
-      throw new AssertionError(e);
+      throw new LinkageError(e.getMessage(), e);
     }
   }
 
@@ -250,7 +250,7 @@ final class Variations {
     } catch (InvocationTargetException e) {
       return Optional.empty();
     } catch (ReflectiveOperationException e) {
-      throw new AssertionError(e);
+      throw new LinkageError(e.getMessage(), e);
     }
   }
 
