@@ -5,11 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stackside.derive.output.Measured;
 import stackside.derive.program.Mismatch;
 import stackside.derive.program.ProgramCheck;
+import stackside.derive.program.SlotReading;
 import stackside.derive.standing.OutputCheckStanding;
 import stackside.derive.standing.SignatureStanding;
+import stackside.model.OutputCheck;
+import stackside.model.ServiceEvent;
+import stackside.quantity.Watts;
 import stackside.render.Mark;
+import stackside.render.Numbers;
 import stackside.render.site.Part.Grid;
 
 /** Where the unit stands on the day: signatures, stored programs, output checks, worst first. */
@@ -85,6 +91,7 @@ final class StandingPage implements Pages {
         "column.asset",
         "column.program",
         "column.state",
+        "column.read-on",
         "column.differs");
   }
 
@@ -106,8 +113,6 @@ final class StandingPage implements Pages {
           case AGREES -> "program.agrees";
         };
     Mark mark = check.verdict() == ProgramCheck.Verdict.AGREES ? Mark.DISC : Mark.TRIANGLE;
-    List<String> differs =
-        check.mismatches().stream().map(mismatch -> words(mismatch, here)).toList();
     return Grid.Row.of(
         here.link(check.asset()),
         Line.of(
@@ -118,7 +123,29 @@ final class StandingPage implements Pages {
                     + ", ")
             .then(here.link(check.profile())),
         Here.status(mark, here.say(verdict)),
-        Line.of(differs.isEmpty() ? here.say("none") : String.join("; ", differs)));
+        Line.of(check.reading().map(reading -> here.date(reading.date())).orElse(here.say("none"))),
+        Line.of(differs(check, here)));
+  }
+
+  /** What differs, and for two programs that stand in each other's slot just that. */
+  private static String differs(ProgramCheck check, Here here) {
+    if (check.swappedWith().isPresent()) {
+      return here.say("program.swapped", check.program().slot().value(), check.swappedWith().get());
+    }
+    Optional<ServiceEvent> event = check.reading().flatMap(SlotReading::endedBy);
+    if (event.isPresent()) {
+      return ended(event.get(), here);
+    }
+    return check.mismatches().isEmpty()
+        ? here.say("none")
+        : check.mismatches().stream()
+            .map(mismatch -> words(mismatch, here))
+            .collect(Collectors.joining("; "));
+  }
+
+  private static String ended(ServiceEvent event, Here here) {
+    return here.say(
+        "standing.ended-by", event.event().value().spoken(), here.date(event.date().value()));
   }
 
   private static String words(Mismatch mismatch, Here here) {
@@ -144,6 +171,7 @@ final class StandingPage implements Pages {
         "column.asset",
         "column.mode",
         "column.state",
+        "column.measured-expected",
         "column.due");
   }
 
@@ -154,7 +182,41 @@ final class StandingPage implements Pages {
         Here.status(
             standing.state() == OutputCheckStanding.State.CHECKED ? Mark.DISC : Mark.TRIANGLE,
             here.say("output-check." + standing.state().word())),
+        measured(standing, here),
         Line.of(standing.dueBy().map(here::date).orElse(here.say("none"))));
+  }
+
+  /** What was measured last, each beside what is expected at that load. */
+  private static Line measured(OutputCheckStanding standing, Here here) {
+    List<String> words = new ArrayList<>();
+    standing.last().forEach(each -> words.add(measured(each, here)));
+    standing.endedBy().ifPresent(event -> words.add(ended(event, here)));
+    return Line.of(words.isEmpty() ? here.say("none") : String.join("; ", words));
+  }
+
+  private static String measured(Measured measured, Here here) {
+    OutputCheck check = measured.check();
+    String found =
+        here.say(
+            "standing.measured",
+            Numbers.text(check.watts().value()),
+            Numbers.text(check.load().value()),
+            here.date(check.date().value()));
+    return found
+        + ", "
+        + switch (measured.verdict()) {
+          case WITHIN, TOO_LOW, TOO_HIGH ->
+              here.say(
+                  "standing.expected",
+                  Numbers.text(rounded(measured.tolerated().from())),
+                  Numbers.text(rounded(measured.tolerated().to())));
+          case TOO_SMALL_TO_JUDGE -> here.say("standing.too-small");
+          case NOT_PUBLISHED -> here.say("standing.not-published");
+        };
+  }
+
+  private static Watts rounded(Watts power) {
+    return new Watts(Math.rint(power.value()));
   }
 
   private static Part grid(List<Grid.Row> rows, String caption, Here here, String... columns) {
