@@ -11,6 +11,7 @@ import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
 import stackside.render.card.CardRenderer;
+import stackside.render.card.RecordRenderer;
 import stackside.render.card.RenderedCards;
 import stackside.render.plan.CardPlan;
 import stackside.render.plan.CardPlanner;
@@ -59,6 +60,7 @@ record Edition(Judged judged, List<OutputFile> files) {
         publication(whole, publication.analysis(), publication.editions(), publication.on());
     List<OutputFile> files = new ArrayList<>(SiteRenderer.render(told, plans, templates));
     files.addAll(cards.files());
+    files.addAll(RecordRenderer.render(templates.worded(told)));
     return new Edition(whole, files);
   }
 }

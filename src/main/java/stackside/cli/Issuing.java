@@ -28,6 +28,7 @@ import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
 import stackside.render.card.CardRenderer;
+import stackside.render.card.RecordRenderer;
 import stackside.render.card.RenderedCards;
 import stackside.render.plan.CardPlan;
 import stackside.render.plan.CardPlanner;
@@ -146,6 +147,7 @@ final class Issuing {
     Publication shown = publication(Analysis.of(IssuedUnit.of(unit, held())), editions);
     List<OutputFile> files = new ArrayList<>(SiteRenderer.render(shown, plans, templates));
     files.addAll(CardRenderer.render(whole, plans).files());
+    files.addAll(RecordRenderer.render(templates.worded(shown)));
     List<String> lost = keep(issue, hanging, files);
     files.add(OutputFile.text(Register.FILE, register.text()));
     return new Ready(issue, register, files, found, lost);

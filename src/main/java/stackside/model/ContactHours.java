@@ -26,6 +26,14 @@ public record ContactHours(String words, List<Stretch> stretches) {
     public Stretch {
       days = List.copyOf(days);
     }
+
+    boolean holds(DayOfWeek day, LocalTime time) {
+      if (from.isBefore(to)) {
+        return days.contains(day) && !time.isBefore(from) && time.isBefore(to);
+      }
+      return (days.contains(day) && !time.isBefore(from))
+          || (days.contains(day.minus(1)) && time.isBefore(to));
+    }
   }
 
   public ContactHours {
@@ -94,6 +102,11 @@ public record ContactHours(String words, List<Stretch> stretches) {
         "'" + text + "' does not say hours of the week",
         "write days and hours as in 'Monday to Friday 08:00 to 17:00', or 'at all times', or 'all other"
             + " hours'");
+  }
+
+  /** Whether some stretch holds this hour of the week; never for "all other hours". */
+  boolean hold(DayOfWeek day, LocalTime time) {
+    return stretches.stream().anyMatch(stretch -> stretch.holds(day, time));
   }
 
   /** Whether these are the hours that others leave open. */

@@ -1,5 +1,7 @@
 package stackside.model;
 
+import java.time.DayOfWeek;
+import java.time.LocalTime;
 import java.util.List;
 import stackside.source.Location;
 
@@ -13,6 +15,15 @@ public record Premises(
     implements Thing {
   public Premises {
     contacts = List.copyOf(contacts);
+  }
+
+  /** Who answers at an hour of the week: those whose hours hold it, else those for all others. */
+  public List<Contact> answering(DayOfWeek day, LocalTime time) {
+    List<Contact> then =
+        contacts.stream().filter(each -> each.hours().value().hold(day, time)).toList();
+    return then.isEmpty()
+        ? contacts.stream().filter(each -> each.hours().value().allOthers()).toList()
+        : then;
   }
 
   @Override

@@ -112,7 +112,8 @@ final class DrillPages implements Pages {
         here.section(
             "make-safe",
             new Part.Say(Line.of(here.say("drill.sign", sign(drill.sign(), here)))),
-            new Part.Box("", List.of(Line.of(drill.makeSafe().value())))));
+            new Part.Box("", List.of(Line.of(drill.makeSafe().value()))),
+            new Part.Say(here.page(here.say("drill.practise"), PracticePages.path(drill)))));
     List<Steps.Step> steps = new ArrayList<>();
     drill.checks().forEach(check -> steps.add(step(check, here)));
     sections.add(

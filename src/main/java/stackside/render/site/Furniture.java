@@ -16,6 +16,7 @@ final class Furniture {
         OutputFile.text("assets/stackside.css", templates.text("assets/stackside.css")),
         OutputFile.text("assets/stackside.js", templates.text("assets/stackside.js")),
         OutputFile.text("assets/card.js", templates.text("assets/card.js")),
+        OutputFile.text("assets/induction.js", templates.text("assets/induction.js")),
         OutputFile.text("assets/search.js", templates.text("assets/search.js")),
         new OutputFile("assets/minisearch.js", Templates.resource(SCRIPTS + "minisearch.js")),
         new OutputFile(

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stackside.derive.path.PathReading;
 import stackside.model.HandbookPage;
 import stackside.model.LearningPath;
+import stackside.model.Thing;
+import stackside.render.LearningRecords;
 import stackside.render.Links;
 
 /** The handbook and the paths through it. */
@@ -44,7 +47,24 @@ final class ReadingPages implements Pages {
         here.frame(here.say("menu.paths")),
         "plain",
         Optional.empty(),
-        List.of(here.section("paths", lines(paths, here))));
+        List.of(
+            here.section("paths", lines(paths, here)),
+            here.section(
+                "self-checks",
+                new Part.Say(Line.of(here.say("self-check.lead"))),
+                lines(SelfCheckPages.links(here), here)),
+            here.section("practice", lines(PracticePages.links(here), here)),
+            here.section(
+                "explore",
+                new Part.Lines(List.of(here.page(here.say("explorer.title"), ExplorerPages.PATH)))),
+            here.section("records", lines(records(here), here))));
+  }
+
+  private static List<Line> records(Here here) {
+    return here.unit().paths().stream()
+        .map(
+            path -> here.page(here.say("record.of", path.title()), LearningRecords.path(path.id())))
+        .toList();
   }
 
   private static Part lines(List<Line> lines, Here here) {
@@ -62,17 +82,28 @@ final class ReadingPages implements Pages {
 
   private static Page page(LearningPath path, Site site) {
     Here here = site.at(Links.to(path.id()).page());
-    List<Part.Steps.Step> steps = new ArrayList<>();
-    path.reads()
-        .forEach(
-            read ->
-                steps.add(
-                    new Part.Steps.Step(
-                        here.linkWithKind(read.value()), Optional.empty(), List.of())));
-    return new PlainPage(
+    List<PathPage.Read> reads = new ArrayList<>();
+    int minutes = 0;
+    for (PathReading read : PathReading.of(path, site.unit())) {
+      minutes += read.minutes();
+      reads.add(
+          new PathPage.Read(
+              read.id().toString(),
+              here.linkWithKind(read.id()),
+              read.thing().map(Thing::title).orElse(read.id().slug()),
+              read.minutes(),
+              here.say("path.minutes", read.minutes())));
+    }
+    return new PathPage(
         here.frame(path.title(), here.page(here.say("menu.paths"), "paths.html")),
-        "plain",
-        Optional.of(Line.of(here.say("path.for", path.reader().value()))),
-        List.of(here.section("reads", new Part.Steps(steps)), here.mentions(path.id())));
+        path.id().slug(),
+        Line.of(
+            here.say("path.for", path.reader().value())
+                + ". "
+                + here.say(
+                    "path.time", minutes, PathReading.WORDS_A_MINUTE, PathReading.MINUTES_TO_LOOK)),
+        here.to(LearningRecords.path(path.id())),
+        reads,
+        List.of(here.mentions(path.id())));
   }
 }

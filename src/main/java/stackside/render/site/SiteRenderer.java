@@ -31,6 +31,9 @@ public final class SiteRenderer {
           new CardPages(),
           new SearchPage(),
           new ReadingPages(),
+          new SelfCheckPages(),
+          new PracticePages(),
+          new ExplorerPages(),
           new UnitPages(),
           new RulePages(),
           new StubPages());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -17,7 +18,10 @@ import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 import stackside.render.OutputFile;
 
-/** Holds every card of the demonstration to PDF/A-2b and PDF/UA-1, as veraPDF checks them. */
+/**
+ * Holds every card and every record of the demonstration to PDF/A-2b and PDF/UA-1, as veraPDF
+ * checks them.
+ */
 final class CardConformanceTest {
 
   @BeforeAll
@@ -26,7 +30,10 @@ final class CardConformanceTest {
   }
 
   static List<OutputFile> cards() {
-    return Demonstration.cards();
+    return Stream.concat(
+            Demonstration.cards().stream(),
+            RecordRenderer.render(Demonstration.publication()).stream())
+        .toList();
   }
 
   @ParameterizedTest

@@ -14,6 +14,7 @@ import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
 import stackside.render.card.CardRenderer;
+import stackside.render.card.RecordRenderer;
 import stackside.render.plan.CardPlan;
 import stackside.render.plan.CardPlanner;
 import stackside.source.Fault;
@@ -36,9 +37,11 @@ final class DemonstrationSite {
   static List<OutputFile> render(Unit unit, Marking marking) {
     Publication publication = publication(unit, marking);
     List<CardPlan> plans = CardPlanner.plans(publication);
-    return Stream.concat(
-            SiteRenderer.render(publication, plans).stream(),
-            CardRenderer.render(publication, plans).files().stream())
+    return Stream.of(
+            SiteRenderer.render(publication, plans),
+            CardRenderer.render(publication, plans).files(),
+            RecordRenderer.render(publication))
+        .flatMap(List::stream)
         .sorted(Comparator.comparing(OutputFile::path))
         .toList();
   }

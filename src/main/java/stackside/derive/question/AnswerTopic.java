@@ -1,0 +1,48 @@
+package stackside.derive.question;
+
+import java.util.List;
+import stackside.derive.difference.Place;
+import stackside.derive.question.Subject.AnswerTo;
+import stackside.model.Answer;
+import stackside.model.Profile;
+import stackside.model.Settings;
+
+/** What is set for a lesion at a site. */
+record AnswerTopic(Served served) implements Topic {
+
+  @Override
+  public List<AnswerTo> subjects(Place place) {
+    return served.questions(place);
+  }
+
+  @Override
+  public List<Reply> right(Place place, Subject subject) {
+    return subject instanceof AnswerTo asked
+        ? served.answers(place, asked).stream().map(AnswerTopic::reply).toList()
+        : List.of();
+  }
+
+  /** Other programs of the place that do the same through the same socket. */
+  @Override
+  public List<Reply> wouldDo(Place place, Subject subject) {
+    List<Reply> right = right(place, subject);
+    return served
+        .settings(place)
+        .<Reply>map(Reply.Set::new)
+        .filter(reply -> right.stream().anyMatch(reply::means))
+        .toList();
+  }
+
+  private static Reply reply(Profile profile) {
+    Answer answer = profile.answer();
+    if (answer instanceof Settings settings) {
+      return new Reply.Set(settings);
+    }
+    return answer instanceof stackside.model.Cold ? new Reply.Cold() : new Reply.NotApproved();
+  }
+
+  @Override
+  public int most() {
+    return 5;
+  }
+}

@@ -1,0 +1,34 @@
+package stackside.derive.question;
+
+import java.util.List;
+import java.util.stream.Stream;
+import stackside.derive.Analysis;
+import stackside.derive.circuit.FailureSign;
+import stackside.derive.circuit.OutcomeClass;
+import stackside.derive.difference.Place;
+import stackside.derive.question.Reply.Comes;
+import stackside.derive.question.Subject.WhatComesOf;
+import stackside.model.SingleFault;
+
+/** What comes of a fault, as the model of the circuit finds it. */
+record FaultTopic(Analysis analysis) implements Topic {
+
+  @Override
+  public List<WhatComesOf> subjects(Place place) {
+    return Stream.of(SingleFault.values()).map(WhatComesOf::new).toList();
+  }
+
+  /** Where it comes to different things by the way it happens, there are several. */
+  @Override
+  public List<Reply> right(Place place, Subject subject) {
+    return subject instanceof WhatComesOf asked
+        ? analysis.circuits().signsIn(place.room(), place.asset()).stream()
+            .filter(sign -> sign.fault() == asked.fault())
+            .map(FailureSign::outcomeClass)
+            .filter(outcome -> outcome != OutcomeClass.RIGHT)
+            .distinct()
+            .<Reply>map(Comes::new)
+            .toList()
+        : List.of();
+  }
+}

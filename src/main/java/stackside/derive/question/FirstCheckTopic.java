@@ -1,0 +1,67 @@
+package stackside.derive.question;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stackside.derive.difference.Place;
+import stackside.derive.question.Reply.Check;
+import stackside.derive.question.Subject.FirstCheck;
+import stackside.model.Drill;
+import stackside.model.Fact;
+import stackside.model.LampId;
+import stackside.model.Sign;
+import stackside.model.Unit;
+
+/** What to check first when a sign is seen. */
+record FirstCheckTopic(Unit unit) implements Topic {
+
+  @Override
+  public List<FirstCheck> subjects(Place place) {
+    return drills(place).stream().map(FirstCheck::new).toList();
+  }
+
+  private List<Drill> drills(Place place) {
+    return unit.drillsFor(place.machine()).stream()
+        .filter(drill -> drill.sign().ofMachine())
+        .toList();
+  }
+
+  /** What every drill that the sign may call for begins with. */
+  @Override
+  public List<Reply> right(Place place, Subject subject) {
+    return subject instanceof FirstCheck asked
+        ? unit.drillsFor(place.machine()).stream()
+            .filter(drill -> mayBeOne(drill.sign(), asked.drill().sign()))
+            .map(FirstCheckTopic::first)
+            .toList()
+        : List.of();
+  }
+
+  @Override
+  public List<Reply> elsewhere(Place other, Subject subject) {
+    return drills(other).stream().map(FirstCheckTopic::first).toList();
+  }
+
+  private static Reply first(Drill drill) {
+    return new Check(drill.checks().get(0));
+  }
+
+  /** Whether nothing that both signs say keeps them apart. */
+  private static boolean mayBeOne(Sign one, Sign other) {
+    return agree(one.tone(), other.tone())
+        && agree(one.display(), other.display())
+        && agree(one.tissue(), other.tissue())
+        && one.lamps().entrySet().stream().allMatch(lamp -> agree(lamp, other));
+  }
+
+  private static boolean agree(Map.Entry<LampId, Fact<String>> lamp, Sign other) {
+    return agree(
+        Optional.of(lamp.getValue()), Optional.ofNullable(other.lamps().get(lamp.getKey())));
+  }
+
+  private static <T> boolean agree(Optional<Fact<T>> one, Optional<Fact<T>> other) {
+    return one.isEmpty()
+        || other.isEmpty()
+        || one.orElseThrow().value().equals(other.orElseThrow().value());
+  }
+}

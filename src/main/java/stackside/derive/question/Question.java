@@ -1,0 +1,22 @@
+package stackside.derive.question;
+
+import java.util.List;
+import stackside.derive.difference.Place;
+
+/**
+ * One question about a place with its one right answer, and what is right in other places and wrong
+ * in this one.
+ *
+ * @param wrong no two of them mean the same, and none means what is right
+ */
+public record Question(Place place, Subject subject, Reply right, List<Elsewhere> wrong) {
+  public Question {
+    wrong = List.copyOf(wrong);
+    if (wrong.isEmpty()) {
+      throw new IllegalArgumentException("nothing to choose from: " + subject);
+    }
+  }
+
+  /** What is right in another place. */
+  public record Elsewhere(Place place, Reply reply) {}
+}

@@ -1,0 +1,176 @@
+package stackside.derive.question;
+
+import java.util.List;
+import java.util.Locale;
+import stackside.derive.circuit.OutcomeClass;
+import stackside.model.Asset;
+import stackside.model.Contact;
+import stackside.model.DrillCheck;
+import stackside.model.Electrode;
+import stackside.model.Fact;
+import stackside.model.Mode;
+import stackside.model.PedalColour;
+import stackside.model.PedalSetting;
+import stackside.model.PedalUse;
+import stackside.model.SelectionKind;
+import stackside.model.Settings;
+import stackside.model.SingleFault;
+
+/**
+ * An answer that can be right or wrong in a place. Two that mean the same are never offered
+ * together, though their words may differ.
+ */
+public sealed interface Reply {
+
+  /** Whether somebody who gives one of the two has as good as given the other. */
+  boolean means(Reply other);
+
+  /** The label of a socket. */
+  record SocketLabel(String label) implements Reply {
+    @Override
+    public boolean means(Reply other) {
+      return other instanceof SocketLabel socket && socket.label.equalsIgnoreCase(label);
+    }
+  }
+
+  /** A stored program, or what is set by hand where the machine stores none. */
+  record Set(Settings settings) implements Reply {
+
+    /** Programs of one number and name, or pedals that do the same. */
+    @Override
+    public boolean means(Reply other) {
+      return other instanceof Set set && (isProgram(set) || doesAs(set));
+    }
+
+    private boolean isProgram(Set other) {
+      return settings
+          .program()
+          .flatMap(
+              here ->
+                  other
+                      .settings
+                      .program()
+                      .filter(
+                          there ->
+                              here.slot().value().equals(there.slot().value())
+                                  && here.shownAs().value().equals(there.shownAs().value())))
+          .isPresent();
+    }
+
+    private boolean doesAs(Set other) {
+      return new OnePedal(settings.yellow()).means(new OnePedal(other.settings.yellow()))
+          && new OnePedal(settings.blue()).means(new OnePedal(other.settings.blue()));
+    }
+  }
+
+  /** Without current. */
+  record Cold() implements Reply {
+    @Override
+    public boolean means(Reply other) {
+      return other instanceof Cold;
+    }
+  }
+
+  /** Not approved. */
+  record NotApproved() implements Reply {
+    @Override
+    public boolean means(Reply other) {
+      return other instanceof NotApproved;
+    }
+  }
+
+  /** What one pedal has: mode, level and limit; nothing where it is unassigned. */
+  record OnePedal(PedalUse use) implements Reply {
+
+    @Override
+    public boolean means(Reply other) {
+      return other instanceof OnePedal pedal
+          && use.setting()
+              .map(here -> pedal.use.setting().filter(there -> same(here, there)).isPresent())
+              .orElse(pedal.use.setting().isEmpty());
+    }
+
+    /** One setting of one mode; another name for the same kind of current is no other mode. */
+    private static boolean same(PedalSetting one, PedalSetting other) {
+      Mode mode = one.mode().value();
+      Mode that = other.mode().value();
+      return one.level().map(Fact::value).equals(other.level().map(Fact::value))
+          && one.limit().map(Fact::value).equals(other.limit().map(Fact::value))
+          && (mode.name().value().equalsIgnoreCase(that.name().value())
+              || mode.current().value() == that.current().value());
+    }
+  }
+
+  /** A pedal where it lies, counted from the left. */
+  record PedalAt(PedalColour colour, int number, int count) implements Reply {
+    @Override
+    public boolean means(Reply other) {
+      return equals(other);
+    }
+  }
+
+  /** A check of a drill. */
+  record Check(DrillCheck check) implements Reply {
+
+    /** The same words; or they mend the same fault, so that nobody could call one of them wrong. */
+    @Override
+    public boolean means(Reply other) {
+      return other instanceof Check that
+          && (bare(check).equals(bare(that.check))
+              || check.mends().isEmpty()
+              || that.check.mends().isEmpty()
+              || mends(check).stream().anyMatch(mends(that.check)::contains));
+    }
+
+    private static String bare(DrillCheck check) {
+      return check.action().value().toLowerCase(Locale.ROOT).replaceAll("\\W+", " ");
+    }
+
+    private static List<SingleFault> mends(DrillCheck check) {
+      return check.mends().stream().map(fault -> fault.value()).toList();
+    }
+  }
+
+  /** What comes of a fault. */
+  record Comes(OutcomeClass outcome) implements Reply {
+    @Override
+    public boolean means(Reply other) {
+      return equals(other);
+    }
+  }
+
+  /** How the live socket gets selected. */
+  record Selected(SelectionKind kind) implements Reply {
+    @Override
+    public boolean means(Reply other) {
+      return equals(other);
+    }
+  }
+
+  /** A neutral electrode. */
+  record Plate(Electrode electrode) implements Reply {
+    @Override
+    public boolean means(Reply other) {
+      return other instanceof Plate plate
+          && (plate.electrode.id().equals(electrode.id())
+              || plate.electrode.title().equalsIgnoreCase(electrode.title()));
+    }
+  }
+
+  /** Somebody to call; one number is one desk, whatever it is called. */
+  record Call(Contact contact) implements Reply {
+    @Override
+    public boolean means(Reply other) {
+      return other instanceof Call call
+          && call.contact.phone().value().equalsIgnoreCase(contact.phone().value());
+    }
+  }
+
+  /** A card, known by the number of its generator and its edition. */
+  record Card(Asset asset, String edition) implements Reply {
+    @Override
+    public boolean means(Reply other) {
+      return other instanceof Card card && card.asset.id().equals(asset.id());
+    }
+  }
+}

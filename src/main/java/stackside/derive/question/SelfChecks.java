@@ -1,0 +1,119 @@
+package stackside.derive.question;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stackside.derive.Analysis;
+import stackside.derive.difference.Differences;
+import stackside.derive.difference.Place;
+import stackside.derive.question.Question.Elsewhere;
+
+/**
+ * All questions of a unit, place by place. Wrong answers are what is right in other places, never
+ * invented, so that each is the mistake of somebody used to another room.
+ */
+public record SelfChecks(List<Question> questions) {
+  private static final int MOST_WRONG = 3;
+
+  public SelfChecks {
+    questions = List.copyOf(questions);
+  }
+
+  /** The questions that a unit's own data answer. */
+  public static SelfChecks of(Analysis analysis, List<CardInUse> cards) {
+    List<Place> places = Differences.places(analysis.unit());
+    List<Question> questions = new ArrayList<>();
+    List<Asking> all =
+        topics(analysis, cards).stream().map(topic -> new Asking(topic, places)).toList();
+    for (Place place : places) {
+      all.forEach(asking -> questions.addAll(asking.about(place)));
+    }
+    return new SelfChecks(questions);
+  }
+
+  private static List<Topic> topics(Analysis analysis, List<CardInUse> cards) {
+    Served served = Served.of(analysis);
+    return List.of(
+        new SocketTopic(served),
+        new SelectionTopic(),
+        new AnswerTopic(served),
+        new OnPedalTopic(served),
+        new PedalTopic(analysis.unit()),
+        new NeutralElectrodeTopic(served),
+        new FirstCheckTopic(analysis.unit()),
+        new FaultTopic(analysis),
+        new ContactTopic(),
+        new CardTopic(cards));
+  }
+
+  /** The questions about a place. */
+  public List<Question> about(Place place) {
+    return questions.stream().filter(question -> question.place().is(place)).toList();
+  }
+
+  /** One topic, and what was already found out of each subject elsewhere. */
+  private static final class Asking {
+    private final Topic topic;
+    private final List<Place> places;
+    private final Map<Subject, List<Elsewhere>> known = new LinkedHashMap<>();
+
+    Asking(Topic topic, List<Place> places) {
+      this.topic = topic;
+      this.places = places;
+    }
+
+    /** Those with most to choose from first, else in the order of the content. */
+    List<Question> about(Place place) {
+      return topic.subjects(place).stream()
+          .flatMap(subject -> question(place, subject).stream())
+          .sorted(Comparator.comparing(question -> -question.wrong().size()))
+          .limit(topic.most())
+          .toList();
+    }
+
+    private Optional<Question> question(Place place, Subject subject) {
+      List<Reply> right = distinct(topic.right(place, subject));
+      if (right.size() != 1) {
+        return Optional.empty();
+      }
+      List<Reply> taken = new ArrayList<>(right);
+      taken.addAll(topic.wouldDo(place, subject));
+      List<Elsewhere> wrong = new ArrayList<>();
+      for (Elsewhere other : elsewhere(subject)) {
+        if (wrong.size() < MOST_WRONG && taken.stream().noneMatch(other.reply()::means)) {
+          wrong.add(other);
+          taken.add(other.reply());
+        }
+      }
+      return wrong.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Question(place, subject, right.get(0), wrong));
+    }
+
+    /** What is right anywhere, each once, with the first place where it is. */
+    private List<Elsewhere> elsewhere(Subject subject) {
+      return known.computeIfAbsent(subject, this::everywhere);
+    }
+
+    private List<Elsewhere> everywhere(Subject subject) {
+      Map<Reply, Elsewhere> found = new LinkedHashMap<>();
+      for (Place place : places) {
+        topic
+            .elsewhere(place, subject)
+            .forEach(reply -> found.putIfAbsent(reply, new Elsewhere(place, reply)));
+      }
+      return List.copyOf(found.values());
+    }
+
+    private static List<Reply> distinct(List<Reply> replies) {
+      List<Reply> distinct = new ArrayList<>();
+      replies.stream()
+          .filter(reply -> distinct.stream().noneMatch(reply::means))
+          .forEach(distinct::add);
+      return distinct;
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package stackside.derive.question;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import stackside.derive.Analysis;
+import stackside.derive.coverage.Cell;
+import stackside.derive.difference.Differences;
+import stackside.derive.difference.Place;
+import stackside.derive.question.Subject.AnswerTo;
+import stackside.model.Profile;
+import stackside.model.Settings;
+import stackside.model.ThingId;
+
+/** What is approved at each place, asked by several topics and looked up once. */
+record Served(Analysis analysis, Map<List<ThingId>, AtPlace> byPlace) {
+
+  Served {
+    byPlace = Collections.unmodifiableMap(byPlace);
+  }
+
+  /** The answers that serve a place, and those to each question. */
+  record AtPlace(List<Profile> profiles, Map<List<ThingId>, Cell> cells) {}
+
+  static Served of(Analysis analysis) {
+    Map<List<ThingId>, AtPlace> byPlace = new LinkedHashMap<>();
+    for (Place place : Differences.places(analysis.unit())) {
+      Map<List<ThingId>, Cell> cells = new LinkedHashMap<>();
+      analysis
+          .coverage()
+          .of(place.room(), place.asset())
+          .forEach(cell -> cells.put(key(question(cell)), cell));
+      List<Profile> profiles =
+          analysis.unit().profilesServing(place.room()).stream()
+              .filter(profile -> profile.machine().value().id().equals(place.machine().id()))
+              .toList();
+      byPlace.put(key(place), new AtPlace(profiles, cells));
+    }
+    return new Served(analysis, byPlace);
+  }
+
+  private static List<ThingId> key(Place place) {
+    return List.of(place.room().id(), place.asset().id());
+  }
+
+  private static List<ThingId> key(AnswerTo question) {
+    return List.of(
+        question.lesion().id(),
+        question.site().id(),
+        question.step().id(),
+        question.patients().id());
+  }
+
+  private static AnswerTo question(Cell cell) {
+    return new AnswerTo(cell.lesion(), cell.site(), cell.step(), cell.patients());
+  }
+
+  private AtPlace at(Place place) {
+    return byPlace.getOrDefault(key(place), new AtPlace(List.of(), Map.of()));
+  }
+
+  /** Every answer that serves a place, alternatives among them. */
+  List<Profile> profiles(Place place) {
+    return at(place).profiles();
+  }
+
+  Stream<Settings> settings(Place place) {
+    return profiles(place).stream().flatMap(profile -> profile.settings().stream());
+  }
+
+  /** One question for each preferred answer, since the others have the same answer. */
+  List<AnswerTo> questions(Place place) {
+    Map<ThingId, AnswerTo> first = new LinkedHashMap<>();
+    for (Cell cell : at(place).cells().values()) {
+      cell.cover().answer().ifPresent(answer -> first.putIfAbsent(answer.id(), question(cell)));
+    }
+    return List.copyOf(first.values());
+  }
+
+  /** The preferred answer to a question and its alternatives; nothing where it is not asked. */
+  List<Profile> answers(Place place, AnswerTo question) {
+    Cell cell = at(place).cells().get(key(question));
+    return cell == null
+        ? List.of()
+        : Stream.concat(cell.cover().preferred().stream(), cell.cover().alternatives().stream())
+            .toList();
+  }
+}
