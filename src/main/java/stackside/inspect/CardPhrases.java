@@ -38,6 +38,7 @@ final class CardPhrases {
                 scope ->
                     Stream.concat(
                         Stream.of(scope.what(), scope.where()), scope.alternative().stream()));
+    scopes = Stream.concat(scopes, row.caution().stream());
     if (row.answer() instanceof AnswerRow.InWords words) {
       return Stream.concat(scopes, Stream.of(words.words()));
     }

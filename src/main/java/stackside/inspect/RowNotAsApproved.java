@@ -39,12 +39,15 @@ final class RowNotAsApproved implements CardRule {
     List<Problem> problems = new ArrayList<>();
     for (Profile profile : profiles(card)) {
       List<String> approved = approved(profile);
-      if (rows.stream().noneMatch(row -> same(row.values(), approved))) {
+      String caution = caution(profile);
+      if (rows.stream()
+          .noneMatch(row -> same(row.values(), approved) && row.scope().endsWith(caution))) {
         problems.add(
             FAULT.at(
                 profile.at(),
                 card.name()
                     + " has no row '"
+                    + (caution.isEmpty() ? "" : caution + " | ")
                     + String.join(" | ", approved)
                     + "' for '"
                     + profile.title()
@@ -69,6 +72,11 @@ final class RowNotAsApproved implements CardRule {
         .flatMap(cover -> Stream.concat(cover.answer().stream(), cover.alternatives().stream()))
         .distinct()
         .toList();
+  }
+
+  /** What the line over the values must end in. */
+  private static String caution(Profile profile) {
+    return profile.caution().map(prose -> "Caution: " + stopped(printed(prose.plain()))).orElse("");
   }
 
   /** The values as the content has them, put together here and not by the planner. */

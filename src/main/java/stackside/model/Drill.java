@@ -8,7 +8,7 @@ import stackside.source.Location;
  * What to do, step by step, when a sign is seen or after something went wrong.
  *
  * @param onCard whether it stands on the card of each of its machines; where no drill of a machine
- *     says so, the first two do
+ *     says so, the two of worst consequence do
  */
 public record Drill(
     Location at,

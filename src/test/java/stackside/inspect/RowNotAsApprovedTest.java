@@ -48,6 +48,25 @@ final class RowNotAsApprovedTest {
   }
 
   @Test
+  void cautionThatIsNotPrinted_isFound() {
+    EditedUnit approved =
+        EditedUnit.after(
+            """
+            === profiles/alder.yaml
+            -    cold: Cold snare.
+            +    cold: Cold snare.
+            +    caution: The wall is thin here.
+            """);
+    Inspection without = Inspection.of(unit.file(CARD));
+    assertThat(new RowNotAsApproved().problems(approved.card(CARD, without)))
+        .singleElement()
+        .satisfies(
+            problem ->
+                assertThat(problem.message())
+                    .contains("Caution: The wall is thin here. | Cold. Cold snare."));
+  }
+
+  @Test
   void capitalsAtTheBeginningOfASentence_makeNoDifference() {
     EditedUnit other =
         EditedUnit.after(

@@ -3,6 +3,7 @@ package stackside.render.card;
 import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import stackside.render.Ink;
 import stackside.render.Shape;
 import stackside.render.plan.AnswerRow;
@@ -11,12 +12,13 @@ import stackside.render.plan.Phrase;
 import stackside.source.Problem;
 
 /**
- * The table of answers. Over each row of values stands what it answers, across the whole width, so
- * that neither lesions nor sites are squeezed into a column; a rule closes every row.
+ * The table of answers. Over each row of values stands what it answers and what to mind, across the
+ * whole width, so that neither lesions nor sites are squeezed into a column; a rule closes every
+ * row.
  */
 final class AnswersPiece implements Piece {
 
-  private static final double PAD = 0.6;
+  private static final double PAD = 0.2;
   private static final double GUTTER = 2;
   private static final int COLUMNS = 5;
   private static final int SOCKET = 1;
@@ -63,23 +65,54 @@ final class AnswersPiece implements Piece {
   }
 
   private Row row(AnswerRow row) {
-    List<Paragraph> scopes = row.scopes().stream().map(this::scope).toList();
+    List<Paragraph> scopes = new ArrayList<>();
+    for (AnswerRow.Scope scope : row.scopes()) {
+      scopes.add(scope(scope, Optional.empty()));
+    }
+    row.caution().ifPresent(caution -> caution(row, caution, scopes));
     return new Row(row, scopes, cells(row.answer()));
   }
 
-  /** Lesions and sites on one line where they fit; when to take an alternative below them. */
-  private Paragraph scope(AnswerRow.Scope scope) {
-    Run what = Run.bold(stopped(scope.what()), setting.scale().near());
-    Run where = Run.regular(stopped(scope.where()), setting.scale().near());
-    Paragraph running = setting.paragraph(Setting.WIDTH, what, where);
-    Paragraph broken = setting.paragraph(Setting.WIDTH, what).thenOnNewLine(List.of(where));
-    Paragraph lines = broken.lineCount() <= running.lineCount() ? broken : running;
-    return scope
-        .alternative()
-        .map(
-            each ->
-                lines.thenOnNewLine(List.of(Run.regular(stopped(each), setting.scale().near()))))
-        .orElse(lines);
+  /**
+   * On a line of its own, for it holds for all scopes; behind a single one if that saves a line.
+   */
+  private void caution(AnswerRow row, Phrase caution, List<Paragraph> scopes) {
+    Paragraph below = setting.nearBold(caution, Setting.WIDTH);
+    if (row.scopes().size() == 1) {
+      Paragraph behind = scope(row.scopes().get(0), Optional.of(caution));
+      if (behind.height() < scopes.get(0).height() + below.height() - 0.01) {
+        scopes.set(0, behind);
+        return;
+      }
+    }
+    scopes.add(below);
+  }
+
+  /**
+   * Lesions and sites on one line where they fit; when to take an alternative below them, and what
+   * to mind behind the last of it.
+   */
+  private Paragraph scope(AnswerRow.Scope scope, Optional<Phrase> caution) {
+    double near = setting.scale().near();
+    Run what = Run.bold(stopped(scope.what()), near);
+    List<Run> rest = new ArrayList<>();
+    rest.add(Run.regular(stopped(scope.where()), near));
+    List<Run> last = new ArrayList<>();
+    scope.alternative().map(each -> Run.regular(stopped(each), near)).ifPresent(last::add);
+    caution
+        .map(each -> Run.bold(each, near))
+        .ifPresent(scope.alternative().isPresent() ? last::add : rest::add);
+    Paragraph lines = lower(what, rest);
+    return last.isEmpty() ? lines : lines.thenOnNewLine(last);
+  }
+
+  /** The rest behind the first or on a line of its own, whichever takes fewer lines. */
+  private Paragraph lower(Run what, List<Run> rest) {
+    List<Run> all = new ArrayList<>(rest);
+    all.add(0, what);
+    Paragraph running = setting.paragraph(Setting.WIDTH, all.toArray(Run[]::new));
+    Paragraph broken = setting.paragraph(Setting.WIDTH, what).thenOnNewLine(rest);
+    return broken.lineCount() <= running.lineCount() ? broken : running;
   }
 
   /** The phrase as a sentence of its own. */

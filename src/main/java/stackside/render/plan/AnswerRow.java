@@ -8,8 +8,9 @@ import java.util.stream.Stream;
  * One answer, with all that it answers.
  *
  * @param scopes lesions and steps with the sites where this is the answer
+ * @param caution what to mind before the answer is used, for all that the row answers
  */
-public record AnswerRow(List<Scope> scopes, Told answer) {
+public record AnswerRow(List<Scope> scopes, Optional<Phrase> caution, Told answer) {
 
   /**
    * Lesions with their steps, and the sites in words.
@@ -26,9 +27,10 @@ public record AnswerRow(List<Scope> scopes, Told answer) {
     scopes = List.copyOf(scopes);
   }
 
-  /** What is answered, then the answer. */
+  /** What is answered, what to mind, then the answer. */
   public Stream<Phrase> phrases() {
-    return Stream.concat(scopes.stream().flatMap(Scope::phrases), answer.phrases());
+    return Stream.of(scopes.stream().flatMap(Scope::phrases), caution.stream(), answer.phrases())
+        .flatMap(each -> each);
   }
 
   /** An answer as the card tells it. */

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import stackside.derive.coverage.Cell;
 import stackside.derive.coverage.Cover;
 import stackside.derive.coverage.Coverage;
+import stackside.model.Fact;
 import stackside.model.Lesion;
 import stackside.model.PatientGroup;
 import stackside.model.Profile;
@@ -34,12 +35,22 @@ final class AnswerRows {
 
   /** A question together with one of the answers to it. */
   private record Answered(
-      Cell cell, AnswerRow.Told answer, Optional<Phrase> alternative, Location at) {
+      Cell cell,
+      AnswerRow.Told answer,
+      Optional<Phrase> alternative,
+      Optional<Phrase> caution,
+      Location at) {
 
-    /** Two answers are one where the card says the same of both. */
+    /** Without a profile of its own. */
+    static Answered without(Cell cell, AnswerRow.Told answer) {
+      return new Answered(cell, answer, Optional.empty(), Optional.empty(), cell.offer().at());
+    }
+
+    /** Two answers are one where the card says the same of both, the caution among it. */
     List<String> words() {
       List<String> words = new ArrayList<>();
       words.add(answer.getClass().getSimpleName());
+      words.add(caution.map(Phrase::words).orElse(""));
       answer.phrases().map(Phrase::words).forEach(words::add);
       return words;
     }
@@ -71,40 +82,52 @@ final class AnswerRows {
     return Comparator.<Cell>comparingInt(cell -> tracts.indexOf(cell.site().tract().value()))
         .thenComparingInt(cell -> unit.lesions().indexOf(cell.lesion()))
         .thenComparingInt(cell -> unit.sites().indexOf(cell.site()))
-        .thenComparingInt(cell -> unit.steps().indexOf(cell.step()));
+        .thenComparingInt(cell -> stepOf(cell.lesion(), cell.step()));
+  }
+
+  /** The steps of a lesion follow each other as its author wrote them: first cut, then bleeding. */
+  private static int stepOf(Lesion lesion, Step step) {
+    return lesion.steps().stream().map(Fact::value).toList().indexOf(step);
   }
 
   private List<Answered> answers(Cell cell) {
     List<Answered> answers = new ArrayList<>();
     Cover cover = cell.cover();
     if (cover.preferred().isEmpty()) {
-      answers.add(new Answered(cell, withoutAnswer(cell), Optional.empty(), cell.offer().at()));
+      answers.add(withoutAnswer(cell));
     }
     if (cover.preferred().size() > 1) {
-      answers.add(
-          new Answered(cell, told.several(cell.offer().at()), Optional.empty(), cell.offer().at()));
+      answers.add(Answered.without(cell, told.several(cell.offer().at())));
     }
     for (Profile profile : cover.answer().stream().toList()) {
-      answers.add(new Answered(cell, told.of(profile), Optional.empty(), profile.at()));
+      answers.add(answered(cell, profile, Optional.empty()));
     }
     for (Profile profile : cover.alternatives()) {
-      answers.add(new Answered(cell, told.of(profile), told.alternative(profile), profile.at()));
+      answers.add(answered(cell, profile, told.alternative(profile)));
     }
     return answers;
   }
 
+  private Answered answered(Cell cell, Profile profile, Optional<Phrase> alternative) {
+    return new Answered(
+        cell, told.of(profile), alternative, ToldAnswers.caution(profile), profile.at());
+  }
+
   /** What the card says where there is no answer on this generator. */
-  private AnswerRow.Told withoutAnswer(Cell cell) {
+  private Answered withoutAnswer(Cell cell) {
     return coverage.of(cell.room()).stream()
         .filter(other -> sameQuestion(cell, other) && !other.asset().id().equals(cell.asset().id()))
-        .flatMap(other -> other.cover().answer().map(answer -> elsewhere(other, answer)).stream())
+        .flatMap(
+            other -> other.cover().answer().map(answer -> elsewhere(cell, other, answer)).stream())
         .findFirst()
-        .orElseGet(() -> told.none(cell.offer().at()));
+        .orElseGet(() -> Answered.without(cell, told.none(cell.offer().at())));
   }
 
   /** Another generator of the room answers; where it says no, so does this card. */
-  private AnswerRow.Told elsewhere(Cell other, Profile answer) {
-    return answer.notApproved().isPresent() ? told.of(answer) : told.elsewhere(other);
+  private Answered elsewhere(Cell cell, Cell other, Profile answer) {
+    return answer.notApproved().isPresent()
+        ? answered(cell, answer, Optional.empty())
+        : Answered.without(cell, told.elsewhere(other));
   }
 
   private static boolean sameQuestion(Cell one, Cell other) {
@@ -123,7 +146,7 @@ final class AnswerRows {
     }
     List<AnswerRow.Scope> scopes = new ArrayList<>();
     preferredFirst.values().forEach(each -> scopes.addAll(scopes(each)));
-    return new AnswerRow(scopes, group.get(0).answer());
+    return new AnswerRow(scopes, group.get(0).caution(), group.get(0).answer());
   }
 
   private List<AnswerRow.Scope> scopes(List<Answered> group) {

@@ -116,7 +116,7 @@ public final class CardPlanner {
     Stream<? extends Thing> own =
         switch (face) {
           case SETTINGS -> profiles(room, asset, part).stream();
-          case SET_UP -> words.instructions(asset).stream();
+          case SET_UP -> words.instructions(room, asset).stream();
         };
     return Stream.<Thing>concat(Stream.of(asset.machine().value(), room), own).distinct().toList();
   }

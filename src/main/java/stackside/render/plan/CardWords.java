@@ -26,20 +26,19 @@ import stackside.source.Location;
 /** The blocks of the cards of one edition, in the card's words. */
 final class CardWords {
 
-  /** How many drills stand on a card where the content does not say which. */
-  private static final int DRILLS = 2;
-
   /** Where the number of a copy is written by hand, before it is laminated. */
   private static final String BLANK = Numbers.BOUND + "____" + Numbers.BOUND;
 
   private final Publication publication;
   private final Unit unit;
   private final ApprovalWords approval;
+  private final DrillsOnCard drills;
 
   CardWords(Publication publication) {
     this.publication = publication;
     this.unit = publication.unit();
     this.approval = new ApprovalWords(publication);
+    this.drills = new DrillsOnCard(unit, publication.analysis().circuits());
   }
 
   Block identity(Room room, Asset asset, Face face, Optional<CardPart> part) {
@@ -100,23 +99,15 @@ final class CardWords {
   }
 
   List<Block> drills(Room room, Asset asset) {
-    return shown(asset).stream().map(drill -> drill(drill, room, machine(asset))).toList();
+    return drills.of(room, asset).stream()
+        .map(drill -> drill(drill, room, machine(asset)))
+        .toList();
   }
 
   private List<Checklist> setUpLists(Asset asset) {
     return unit.checklistsFor(machine(asset)).stream()
         .filter(list -> list.kind().value() == ChecklistKind.SET_UP)
         .toList();
-  }
-
-  private List<Drill> shown(Asset asset) {
-    List<Drill> all = unit.drillsFor(machine(asset));
-    List<Drill> chosen = all.stream().filter(CardWords::onCard).toList();
-    return chosen.isEmpty() ? all.stream().limit(DRILLS).toList() : chosen;
-  }
-
-  private static boolean onCard(Drill drill) {
-    return drill.onCard().map(Fact::value).orElse(false);
   }
 
   private Block drill(Drill drill, Room room, Machine machine) {
@@ -207,10 +198,10 @@ final class CardWords {
   }
 
   /** What stands on the set-up face, besides the machine and the room. */
-  List<Thing> instructions(Asset asset) {
+  List<Thing> instructions(Room room, Asset asset) {
     List<Thing> things = new ArrayList<>();
     things.addAll(setUpLists(asset));
-    things.addAll(shown(asset));
+    things.addAll(drills.of(room, asset));
     return things;
   }
 

@@ -55,6 +55,15 @@ final class ToldAnswers {
                     each.when().at()));
   }
 
+  /** What to mind before the answer is used, in the author's words. */
+  static Optional<Phrase> caution(Profile profile) {
+    return profile
+        .caution()
+        .map(
+            prose ->
+                Phrase.of("Caution: " + WordLists.asSentence(prose.plain().strip()), prose.at()));
+  }
+
   /** Another generator of the room has the answer. */
   AnswerRow.Told elsewhere(Cell other) {
     Location at = other.offer().at();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stackside.render.plan.AnswerRow;
 import stackside.render.plan.Block;
@@ -147,7 +148,7 @@ final class CardPages implements Pages {
               new Grid(
                   here.say("section.answers"),
                   List.of(here.say("column.for"), here.say("column.answer")),
-                  answers.rows().stream().map(row -> row(row, here)).toList())));
+                  answers.rows().stream().map(row -> row(row, answers.columns())).toList())));
     } else if (block instanceof Block.Contacts contacts) {
       sections.add(
           here.section(
@@ -190,9 +191,12 @@ final class CardPages implements Pages {
         .toList();
   }
 
-  private static Grid.Row row(AnswerRow row, Here here) {
+  private static Grid.Row row(AnswerRow row, List<Phrase> columns) {
     String asked = row.scopes().stream().map(CardPages::scope).collect(Collectors.joining("; "));
-    return Grid.Row.of(Line.of(asked), Line.of(told(row.answer(), here)));
+    List<Piece> answer = new ArrayList<>();
+    row.caution().ifPresent(caution -> answer.add(Piece.strong(caution.words() + " ")));
+    answer.add(Piece.of(told(row.answer(), columns)));
+    return Grid.Row.of(Line.of(asked), Line.of(answer.toArray(Piece[]::new)));
   }
 
   private static String scope(AnswerRow.Scope scope) {
@@ -202,20 +206,26 @@ final class CardPages implements Pages {
         + scope.alternative().map(phrase -> " (" + phrase.words() + ")").orElse("");
   }
 
-  private static String told(AnswerRow.Told told, Here here) {
+  /** The values in the order of the card, each behind the head of its column. */
+  private static String told(AnswerRow.Told told, List<Phrase> columns) {
     if (told instanceof AnswerRow.WithCurrent set) {
-      List<String> words = new ArrayList<>();
-      words.add(
-          set.program().slot().map(slot -> slot.words() + " ").orElse("")
-              + set.program().words().words());
-      words.add(here.say("fact.socket") + " " + set.socket().words());
-      words.add(set.instrument().words());
-      set.argonFlow().ifPresent(flow -> words.add(flow.words()));
-      words.add(here.say("fact.pedal-yellow") + ": " + pedal(set.yellow()));
-      words.add(here.say("fact.pedal-blue") + ": " + pedal(set.blue()));
-      return String.join("; ", words);
+      List<String> cells =
+          List.of(
+              set.program().slot().map(slot -> slot.words() + " ").orElse("")
+                  + set.program().words().words(),
+              set.socket().words(),
+              set.instrument().words() + set.argonFlow().map(f -> ", " + f.words()).orElse(""),
+              pedal(set.yellow()),
+              pedal(set.blue()));
+      return IntStream.range(0, cells.size())
+          .mapToObj(i -> labelled(columns.get(i).words(), cells.get(i)))
+          .collect(Collectors.joining("; "));
     }
     return told.phrases().map(Phrase::words).collect(Collectors.joining(" "));
+  }
+
+  private static String labelled(String head, String cell) {
+    return head + (head.contains(":") ? ", " : ": ") + cell;
   }
 
   private static String pedal(AnswerRow.OnPedal pedal) {

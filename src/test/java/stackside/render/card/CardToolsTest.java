@@ -77,6 +77,12 @@ final class CardToolsTest {
 
   /** What the row must read, from the model alone. */
   private static String row(Profile profile) {
+    String caution =
+        profile.caution().map(prose -> "Caution: " + prose.plain().strip() + " ").orElse("");
+    return caution.replaceAll("\\s+", " ") + answer(profile);
+  }
+
+  private static String answer(Profile profile) {
     if (profile.cold().isPresent()) {
       return "Cold. " + profile.cold().get().value();
     }

@@ -46,6 +46,71 @@ final class CardPlannerTest {
                 + " Unassigned | Bipolar soft | effect low | 20 W");
   }
 
+  private static List<String> drills(EditedUnit unit, String card) {
+    return unit.plan(card).blocks(Block.Drilled.class).stream()
+        .map(drill -> drill.title().words())
+        .toList();
+  }
+
+  @Test
+  void drillOfWhatPassesUnnoticed_standsBeforeTheDrillOfAnAlarm() {
+    assertThat(drills(EditedUnit.untouched(), "room-1-eq-1-set-up"))
+        .containsExactly("No effect", "Alarm sounds");
+  }
+
+  @Test
+  void withoutAWordOnWhichDrills_theTwoOfWorstConsequenceStand() {
+    EditedUnit unit =
+        EditedUnit.after(
+            """
+            === drills/alarm.yaml
+            -on-card: yes
+            === drills/no-effect.yaml
+            -on-card: yes
+            === drills/aardvark.yaml
+            +id: aardvark
+            +title: Odd smell
+            +sign: {tissue: a smell of rubber}
+            +for: all
+            +make-safe: Foot off.
+            +checks:
+            +  - {do: Look at the mains plug, see: Fully in, mends: [mains-off], takes: 5 s}
+            +escalate: yes
+            """);
+    assertThat(drills(unit, "room-1-eq-1-set-up")).containsExactly("No effect", "Alarm sounds");
+  }
+
+  @Test
+  void cautionStandsInItsRow_andOtherwiseEqualAnswersDoNotShareIt() {
+    EditedUnit unit =
+        EditedUnit.after(
+            """
+            === profiles/alder.yaml
+            -    lesions: [flat-small]
+            -    sites: [colon]
+            -    step: resection
+            -    cold: Cold snare.
+            -    evidence: [unit-consensus]
+            +    lesions: [flat-small]
+            +    sites: [rectum]
+            +    step: resection
+            +    cold: Cold snare.
+            +    evidence: [unit-consensus]
+            +  - id: alder-small-caecum
+            +    lesions: [flat-small]
+            +    sites: [caecum]
+            +    step: resection
+            +    cold: Cold snare.
+            +    caution: The wall is thin here
+            +    evidence: [unit-consensus]
+            """);
+    assertThat(rows(unit, SETTINGS))
+        .contains(
+            "Flat, under 10 mm: resection | Caecum | Caution: The wall is thin here. | Cold. |"
+                + " Cold snare.",
+            "Flat, under 10 mm: resection | Rectum | Cold. | Cold snare.");
+  }
+
   @Test
   void argonRowCarriesItsFlow() {
     assertThat(rows(EditedUnit.untouched(), "room-2-eq-2-settings"))
@@ -227,7 +292,7 @@ final class CardPlannerTest {
   @Test
   void drillEndsWithEveryNumber_andBeginsWithMakeSafe() {
     Block.Drilled drill =
-        EditedUnit.untouched().plan("room-1-eq-1-set-up").blocks(Block.Drilled.class).get(1);
+        EditedUnit.untouched().plan("room-1-eq-1-set-up").blocks(Block.Drilled.class).get(0);
     assertThat(drill.title().words()).isEqualTo("No effect");
     assertThat(drill.sign().words()).isEqualTo("Usual tone. No whitening.");
     assertThat(drill.never().orElseThrow().words()).isEqualTo("Never: turn the power up instead.");
