@@ -173,7 +173,7 @@ final class WithdrawCommand implements Callable<Integer> {
             on);
     SortedMap<String, OutputFile> files = new TreeMap<>(hanging);
     down.forEach(each -> files.remove(each.path()));
-    SiteRenderer.renderAfterWithdrawal(publication, down, own)
+    SiteRenderer.renderAfterWithdrawal(publication, List.copyOf(files.values()), down, own)
         .forEach(file -> files.put(file.path(), file));
     files.put(Register.FILE, OutputFile.text(Register.FILE, after.text()));
     return new ArrayList<>(files.values());

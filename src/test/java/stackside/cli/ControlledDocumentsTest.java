@@ -301,6 +301,11 @@ final class ControlledDocumentsTest {
     assertThat(office.page("cards.html")).contains("out of use", "17 cards in use");
     assertThat(office.page("changes.html")).contains("Withdrawal 2", "Lead nurse");
     assertThat(office.site("cards/room-2-eq-0417-set-up.pdf")).doesNotExist();
+    for (String page : List.of("assets/EQ-0417.html", "rooms/room-2.html")) {
+      assertThat(office.page(page))
+          .contains("Out of use: Room 2, EQ-0417: Set up, and when it fails.", "Smoke (NN)");
+    }
+    assertThat(office.page("rooms/room-1.html")).doesNotContain("Out of use: Room");
   }
 
   @Test
@@ -319,6 +324,17 @@ final class ControlledDocumentsTest {
         .isEqualTo(2);
     assertThat(office.err).contains("there is no role 'porter'; unit.yaml has 'lead-nurse'");
     assertThat(office.bytes("site")).isEqualTo(site);
+  }
+
+  @Test
+  void withdrawnCardOfUnsignedContent_staysDownAndMarked() throws Exception {
+    withdraw("room-a-eq-0209-settings-polyps");
+    office.edit(ORACHE, LIMIT, LOWER);
+    assertThat(run("issue")).as(office.told()).isZero();
+    assertThat(office.register().card("room-a-eq-0209-settings-polyps").orElseThrow().current())
+        .isFalse();
+    assertThat(office.page("rooms/room-a.html"))
+        .containsOnlyOnce("Out of use: Room A, EQ-0209: Settings, polyps.");
   }
 
   // Two people who sign at the same time.

@@ -16,6 +16,9 @@ import stackside.derive.signed.Fingerprint;
  */
 public record Issue(Register before, LocalDate on, List<Decision> decisions) {
 
+  /** Why a card comes down that the content does not make any more. */
+  public static final String NO_SUCH_CARD = "the content has no such card any more";
+
   public Issue {
     decisions = List.copyOf(decisions);
   }
@@ -105,7 +108,7 @@ public record Issue(Register before, LocalDate on, List<Decision> decisions) {
     }
     return unread
         .map(why -> new Decision(card.name(), Decision.Outcome.STAYS, Optional.of(card), why))
-        .orElseGet(() -> down(card, "the content has no such card any more"));
+        .orElseGet(() -> down(card, NO_SUCH_CARD));
   }
 
   private static Decision down(CardEntry card, String reason) {

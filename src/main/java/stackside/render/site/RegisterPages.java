@@ -12,6 +12,7 @@ import stackside.derive.edition.CardEntry;
 import stackside.derive.edition.Register;
 import stackside.derive.edition.RegisterEntry;
 import stackside.render.Mark;
+import stackside.render.Numbers;
 import stackside.render.plan.CardPlan;
 import stackside.render.site.Part.Grid;
 
@@ -105,7 +106,7 @@ final class RegisterPages {
         card.current() ? Line.of(copies(card, here)) : none,
         card.review().map(here::date).map(Line::of).orElse(none),
         card.current() ? here.page(here.say("card.pdf"), card.path()) : none,
-        Line.of(card.reason()));
+        Line.of(Numbers.bind(card.reason())));
   }
 
   /** Each laminated copy, as its number is written on it. */
@@ -187,7 +188,7 @@ final class RegisterPages {
   /** The words with a place in them for the edition that the address names. */
   private static Part.CardCheck.Answer answer(String when, Mark mark, Here here, String key) {
     String[] words = here.say(key, "|").split("\\|", -1);
-    Line line = Here.status(mark, words[0]);
+    Line line = Here.status(mark, words[0].stripTrailing()).then(Piece.of(" "));
     for (int i = 1; i < words.length; i++) {
       line =
           line.then(
@@ -209,8 +210,10 @@ final class RegisterPages {
                       Grid.Row.of(
                           Line.of(here.date(entry.on())),
                           Line.of(Integer.toString(each.edition())),
-                          state(each, here),
-                          Line.of(each.reason()))));
+                          each.edition() < card.edition() && each.current()
+                              ? Here.status(Mark.RING, here.say("register.superseded"))
+                              : state(each, here),
+                          Line.of(Numbers.bind(each.reason())))));
     }
     return new Grid(
         here.say("register.history"),
@@ -325,6 +328,6 @@ final class RegisterPages {
             .filter(CardEntry::current)
             .map(old -> Line.of(here.say("register.take", old.edition(), old.copiesInWords())))
             .orElse(none),
-        Line.of(card.reason()));
+        Line.of(Numbers.bind(card.reason())));
   }
 }

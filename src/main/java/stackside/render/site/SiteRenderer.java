@@ -1,8 +1,11 @@
 package stackside.render.site;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import stackside.derive.edition.CardEntry;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
@@ -51,18 +54,31 @@ public final class SiteRenderer {
     Templates templates = new Templates(own);
     Site site = new Site(own.worded(publication), cards);
     List<OutputFile> files = new ArrayList<>();
-    ALL.stream().flatMap(pages -> pages.of(site)).map(templates::fill).forEach(files::add);
+    List<OutputFile> pages =
+        ALL.stream().flatMap(each -> each.of(site)).map(templates::fill).toList();
+    files.addAll(OutOfUse.marked(pages, site, templates));
     files.addAll(Furniture.files(templates));
     files.add(SearchIndex.of(site));
     files.sort(Comparator.comparing(OutputFile::path));
     return List.copyOf(files);
   }
 
-  /** Only the pages that say which cards are in use, for a site that stands otherwise. */
+  /**
+   * The files of a site after a withdrawal: pages that say which cards are in use are made anew,
+   * pages about what was withdrawn are marked, and all others stay.
+   */
   public static List<OutputFile> renderAfterWithdrawal(
-      Publication publication, List<CardEntry> down, OwnTemplates own) {
+      Publication publication,
+      Collection<OutputFile> hanging,
+      List<CardEntry> down,
+      OwnTemplates own) {
     Templates templates = new Templates(own);
     Site site = new Site(own.worded(publication), List.of());
-    return RegisterPages.afterWithdrawal(site, down).map(templates::fill).toList();
+    SortedMap<String, OutputFile> files = new TreeMap<>();
+    OutOfUse.marked(hanging, site, templates).forEach(file -> files.put(file.path(), file));
+    RegisterPages.afterWithdrawal(site, down)
+        .map(templates::fill)
+        .forEach(file -> files.put(file.path(), file));
+    return List.copyOf(files.values());
   }
 }

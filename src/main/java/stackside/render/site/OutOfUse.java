@@ -1,0 +1,89 @@
+package stackside.render.site;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.List;
+import stackside.derive.edition.CardEntry;
+import stackside.derive.edition.Issue;
+import stackside.render.Mark;
+import stackside.render.OutputFile;
+
+/**
+ * Marks every page that speaks of a generator whose card is out of use, or that leads to the card:
+ * before all else it says so. A page that was marked before is marked anew, never twice.
+ */
+final class OutOfUse {
+  private static final String MAIN = "<main id=\"content\" tabindex=\"-1\">\n";
+  private static final String EARLIER = "(?s)" + MAIN + "<!-- out of use -->.*?<!-- so far -->\n";
+
+  private final Site site;
+  private final Templates templates;
+  private final List<CardEntry> down;
+
+  private OutOfUse(Site site, Templates templates) {
+    this.site = site;
+    this.templates = templates;
+    this.down =
+        site.publication().editions().register().cards().values().stream()
+            .filter(card -> !card.current() && !card.reason().equals(Issue.NO_SUCH_CARD))
+            .toList();
+  }
+
+  /** The files, with those pages marked that have to be. */
+  static List<OutputFile> marked(Collection<OutputFile> files, Site site, Templates templates) {
+    OutOfUse marks = new OutOfUse(site, templates);
+    return files.stream().map(marks::marked).toList();
+  }
+
+  private OutputFile marked(OutputFile file) {
+    if (site.publication().draft() || !isMarked(file.path())) {
+      return file;
+    }
+    String page = new String(file.bytes(), StandardCharsets.UTF_8).replaceFirst(EARLIER, MAIN);
+    int at = page.indexOf(MAIN) + MAIN.length();
+    List<CardEntry> about = down.stream().filter(card -> isAbout(file.path(), page, card)).toList();
+    return at < MAIN.length() || about.isEmpty()
+        ? OutputFile.text(file.path(), page)
+        : OutputFile.text(
+            file.path(), page.substring(0, at) + box(file.path(), about) + page.substring(at));
+  }
+
+  /** Pages about single rooms, generators and answers; lists and the register speak of all. */
+  private static boolean isMarked(String path) {
+    return path.endsWith(".html") && path.contains("/") && !path.startsWith("c/");
+  }
+
+  private static boolean isAbout(String path, String page, CardEntry card) {
+    String asset = "assets/" + card.asset() + ".html";
+    return path.equals(asset)
+        || page.contains("c/" + card.code() + "/index.html\"")
+        || (path.startsWith("rooms/") && page.contains(asset + "\""));
+  }
+
+  private String box(String path, List<CardEntry> about) {
+    Here here = site.at(path);
+    List<Line> lines =
+        about.stream()
+            .map(
+                card ->
+                    Here.status(Mark.SQUARE, here.say("out-of-use.card", card.title()))
+                        .then(Piece.of(" " + here.say("check.why", card.reason()) + " "))
+                        .then(here.page(here.say("section.card-standing"), address(card))))
+            .toList();
+    return new String(
+        templates.fill(new Box(here.frame(""), new Part.Box("", lines))).bytes(),
+        StandardCharsets.UTF_8);
+  }
+
+  private static String address(CardEntry card) {
+    return RegisterPages.address(card);
+  }
+
+  /** The mark alone. */
+  public record Box(Frame frame, Part.Box mark) implements Page {
+    @Override
+    public String template() {
+      return "out-of-use.ftlh";
+    }
+  }
+}
