@@ -1,5 +1,6 @@
 package stackside.inspect;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -27,7 +28,7 @@ final class IdentityIncomplete implements CardRule {
   public List<Problem> problems(InspectedCard card) {
     String text = card.seen().text();
     List<Problem> problems = new ArrayList<>();
-    Stream.concat(always(card), card.publication().draft() ? draft() : issued())
+    Stream.concat(always(card), card.publication().draft() ? draft(card) : issued(card))
         .map(InspectedCard::spaced)
         .filter(words -> !text.contains(words))
         .forEach(
@@ -43,13 +44,13 @@ final class IdentityIncomplete implements CardRule {
             card.plan().asset().title(),
             card.plan().asset().machine().value().title(),
             card.plan().title(),
-            "Asset number differs? Do not use this card.",
+            say(card, "card.asset-differs"),
             edition(card),
-            "of " + card.plan().room().copies().value(),
-            "Destroy older editions.",
+            copies(card),
+            say(card, "card.destroy"),
             card.plan().fingerprint().shortText());
     return card.publication().demonstration()
-        ? Stream.concat(own, Stream.of("Demonstration"))
+        ? Stream.concat(own, Stream.of(say(card, "card.mark-demonstration")))
         : own;
   }
 
@@ -57,15 +58,35 @@ final class IdentityIncomplete implements CardRule {
     Editions.Edition edition =
         card.publication().editions().of(card.plan().name(), card.publication().on());
     return card.publication().draft()
-        ? edition.words() + " of " + Dates.day(card.publication().on(), card.publication().words())
-        : edition.words() + " of " + Dates.day(edition.since(), card.publication().words());
+        ? say(card, "card.draft-of", edition.words(), day(card, card.publication().on()))
+        : say(card, "card.edition-of", edition.words(), day(card, edition.since()));
   }
 
-  private static Stream<String> draft() {
-    return Stream.of("DRAFT", "Not approved");
+  private static String day(InspectedCard card, LocalDate day) {
+    return Dates.day(day, card.publication().words());
   }
 
-  private static Stream<String> issued() {
-    return Stream.of("Edition ", "Approved ", "Review by ");
+  /** How many copies there are, as it stands behind the place for the number of each. */
+  private static String copies(InspectedCard card) {
+    return say(card, "card.copy", "{0}", card.plan().room().copies().value())
+        .split("\\{0\\} ", 2)[1];
+  }
+
+  private static Stream<String> draft(InspectedCard card) {
+    return Stream.of(say(card, "card.mark-draft"), say(card, "card.unsigned"));
+  }
+
+  private static Stream<String> issued(InspectedCard card) {
+    return Stream.of("card.edition-of", "card.approved", "review.by")
+        .map(key -> opening(card, key));
+  }
+
+  private static String say(InspectedCard card, String key, Object... values) {
+    return card.publication().words().say(key, values);
+  }
+
+  /** A message up to what is put in. */
+  private static String opening(InspectedCard card, String key) {
+    return say(card, key).split("\\{", 2)[0];
   }
 }

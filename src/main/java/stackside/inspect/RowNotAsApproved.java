@@ -11,6 +11,7 @@ import stackside.model.PedalUse;
 import stackside.model.Profile;
 import stackside.model.Settings;
 import stackside.render.Numbers;
+import stackside.render.Words;
 import stackside.render.plan.Face;
 import stackside.source.Fault;
 import stackside.source.Problem;
@@ -38,8 +39,8 @@ final class RowNotAsApproved implements CardRule {
     List<TableRow> rows = TableRow.of(card.seen());
     List<Problem> problems = new ArrayList<>();
     for (Profile profile : profiles(card)) {
-      List<String> approved = approved(profile);
-      String caution = caution(profile);
+      List<String> approved = approved(profile, card.publication().words());
+      String caution = caution(profile, card.publication().words());
       if (rows.stream()
           .noneMatch(row -> same(row.values(), approved) && row.scope().endsWith(caution))) {
         problems.add(
@@ -75,29 +76,37 @@ final class RowNotAsApproved implements CardRule {
   }
 
   /** What the line over the values must end in. */
-  private static String caution(Profile profile) {
-    return profile.caution().map(prose -> "Caution: " + stopped(printed(prose.plain()))).orElse("");
+  private static String caution(Profile profile, Words words) {
+    return profile
+        .caution()
+        .map(prose -> words.say("card.caution", stopped(printed(prose.plain()))))
+        .orElse("");
   }
 
   /** The values as the content has them, put together here and not by the planner. */
-  private static List<String> approved(Profile profile) {
+  private static List<String> approved(Profile profile, Words words) {
     return profile
         .settings()
-        .map(RowNotAsApproved::values)
-        .orElseGet(() -> List.of(words(profile)));
+        .map(settings -> values(settings, words))
+        .orElseGet(() -> List.of(told(profile, words)));
   }
 
-  private static String words(Profile profile) {
-    String cold = profile.cold().map(how -> "Cold. " + printed(how.value())).orElse("");
+  private static String told(Profile profile, Words words) {
+    String cold =
+        profile.cold().map(how -> words.say("card.cold") + " " + printed(how.value())).orElse("");
     String not =
         profile
             .notApproved()
-            .map(instead -> "Not approved. " + stopped(printed(instead.value())))
+            .map(
+                instead -> words.say("card.not-approved") + " " + stopped(printed(instead.value())))
             .orElse("");
     String ask =
         profile.notApproved().isEmpty()
             ? ""
-            : profile.ask().map(role -> " Ask: " + role.value().title() + ".").orElse("");
+            : profile
+                .ask()
+                .map(role -> " " + words.say("card.ask", role.value().title()))
+                .orElse("");
     return cold + not + ask;
   }
 
@@ -112,23 +121,27 @@ final class RowNotAsApproved implements CardRule {
     return words.endsWith(".") ? words : words + ".";
   }
 
-  private static List<String> values(Settings settings) {
+  private static List<String> values(Settings settings, Words words) {
     String program =
         settings
             .program()
             .map(each -> each.slot().value() + " " + printed(each.shownAs().value()))
-            .orElse("By hand");
-    String argon = settings.argonFlow().map(flow -> " argon " + flow.value().text()).orElse("");
+            .orElseGet(() -> words.say("card.by-hand"));
+    String argon =
+        settings
+            .argonFlow()
+            .map(flow -> " " + words.say("card.argon", flow.value().text()))
+            .orElse("");
     return List.of(
         program,
         settings.socket().value().label().value(),
         printed(settings.instrument().value().title()) + argon,
-        pedal(settings.yellow()),
-        pedal(settings.blue()));
+        pedal(settings.yellow(), words),
+        pedal(settings.blue(), words));
   }
 
-  private static String pedal(PedalUse use) {
-    return use.setting().map(RowNotAsApproved::pedal).orElse("Unassigned");
+  private static String pedal(PedalUse use, Words words) {
+    return use.setting().map(RowNotAsApproved::pedal).orElseGet(() -> words.say("card.unassigned"));
   }
 
   private static String pedal(PedalSetting setting) {

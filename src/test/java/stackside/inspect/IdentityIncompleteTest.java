@@ -41,6 +41,6 @@ final class IdentityIncompleteTest {
     Inspection seen = Inspection.of(issued.file(CARD));
     assertThat(new IdentityIncomplete().problems(unit.card(CARD, seen)))
         .extracting(Problem::message)
-        .anyMatch(message -> message.endsWith("does not say 'DRAFT'"));
+        .anyMatch(message -> message.endsWith("does not say 'DRAFT, do not hang.'"));
   }
 }

@@ -21,6 +21,7 @@ import stackside.model.Site;
 import stackside.model.Step;
 import stackside.model.Tract;
 import stackside.model.Unit;
+import stackside.render.Words;
 import stackside.source.Location;
 
 /**
@@ -31,6 +32,7 @@ final class AnswerRows {
 
   private final Unit unit;
   private final Coverage coverage;
+  private final Words words;
   private final ToldAnswers told;
 
   /** A question together with one of the answers to it. */
@@ -59,10 +61,11 @@ final class AnswerRows {
   /** For whom, at which step, at which sites. */
   private record Extent(Set<Site> sites, Set<Step> steps, Set<PatientGroup> patients) {}
 
-  AnswerRows(Unit unit, Coverage coverage) {
+  AnswerRows(Unit unit, Coverage coverage, Words words) {
     this.unit = unit;
     this.coverage = coverage;
-    this.told = new ToldAnswers(unit);
+    this.words = words;
+    this.told = new ToldAnswers(unit, words);
   }
 
   /** The rows for these questions. */
@@ -109,8 +112,7 @@ final class AnswerRows {
   }
 
   private Answered answered(Cell cell, Profile profile, Optional<Phrase> alternative) {
-    return new Answered(
-        cell, told.of(profile), alternative, ToldAnswers.caution(profile), profile.at());
+    return new Answered(cell, told.of(profile), alternative, told.caution(profile), profile.at());
   }
 
   /** What the card says where there is no answer on this generator. */
@@ -261,10 +263,12 @@ final class AnswerRows {
       return "";
     }
     return ", "
-        + unit.details().patients().stream()
-            .filter(extent.patients()::contains)
-            .map(each -> WordLists.inSentence(each.title()))
-            .collect(Collectors.joining(" and "))
-        + " only";
+        + words.say(
+            "card.only",
+            unit.details().patients().stream()
+                .filter(extent.patients()::contains)
+                .map(each -> WordLists.inSentence(each.title()))
+                .reduce((one, other) -> words.say("list.and", one, other))
+                .orElse(""));
   }
 }

@@ -23,8 +23,6 @@ import stackside.render.Publication;
 /** Says in the footer who approved what stands on a card, when, and until when it holds. */
 final class ApprovalWords {
 
-  static final String NOT_APPROVED = "Not approved.";
-
   private final Publication publication;
   private final Fingerprints fingerprints;
   private final Map<LocalDate, Standing> standings = new TreeMap<>();
@@ -40,7 +38,7 @@ final class ApprovalWords {
    */
   List<String> of(List<? extends Thing> things, Editions.Edition edition) {
     if (publication.draft()) {
-      return List.of(NOT_APPROVED);
+      return List.of(publication.words().say("card.unsigned"));
     }
     Standing then =
         standings.computeIfAbsent(
@@ -50,7 +48,7 @@ final class ApprovalWords {
     boolean all =
         signed.size() == things.size()
             && signed.stream().allMatch(each -> each.missing().isEmpty());
-    return all ? approved(signed, edition) : List.of(NOT_APPROVED);
+    return all ? approved(signed, edition) : List.of(publication.words().say("card.unsigned"));
   }
 
   private List<String> approved(List<SignatureStanding> signed, Editions.Edition edition) {
@@ -68,12 +66,14 @@ final class ApprovalWords {
             .map(latest -> Dates.day(latest, publication.words()))
             .orElse("");
     List<String> words = new ArrayList<>();
-    words.add("Approved " + day + " by " + String.join(", ", roles) + ".");
+    words.add(publication.words().say("card.approved", day, String.join(", ", roles)));
     edition
         .review()
         .or(() -> earliestReview(signed))
         .ifPresent(
-            review -> words.add("Review by " + Dates.day(review, publication.words()) + "."));
+            review ->
+                words.add(
+                    publication.words().say("review.by", Dates.day(review, publication.words()))));
     return words;
   }
 

@@ -48,7 +48,10 @@ public record CardPlan(
 
   /** The title as printed: face and part. */
   public String title() {
-    return face.title() + part.map(each -> ", " + each.name().value()).orElse("");
+    return blocks(Block.Identity.class).stream()
+        .findFirst()
+        .map(identity -> identity.title().words())
+        .orElseGet(face::word);
   }
 
   /** The blocks of one kind. */

@@ -32,7 +32,8 @@ public final class CardPlanner {
   private CardPlanner(Publication publication) {
     this.publication = publication;
     this.words = new CardWords(publication);
-    this.rows = new AnswerRows(publication.unit(), publication.analysis().coverage());
+    this.rows =
+        new AnswerRows(publication.unit(), publication.analysis().coverage(), publication.words());
   }
 
   /** The plans in the order of rooms and assets, settings before set-up. */

@@ -3,7 +3,6 @@ package stackside.render.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.derive.edition.Editions;
 import stackside.model.Asset;
@@ -27,7 +26,7 @@ import stackside.source.Location;
 final class CardWords {
 
   /** Where the number of a copy is written by hand, before it is laminated. */
-  private static final String BLANK = Numbers.BOUND + "____" + Numbers.BOUND;
+  private static final String BLANK = "____";
 
   private final Publication publication;
   private final Unit unit;
@@ -42,23 +41,24 @@ final class CardWords {
   }
 
   Block identity(Room room, Asset asset, Face face, Optional<CardPart> part) {
-    String title = face.title() + part.map(each -> ", " + each.name().value()).orElse("");
+    String title =
+        say("card.face-" + face.word()) + part.map(each -> ", " + each.name().value()).orElse("");
     return new Block.Identity(
         Phrase.of(room.name()),
         Phrase.of(machine(asset).name()),
         new Phrase(asset.id().slug(), asset.at()),
         new Phrase(title, part.map(CardPart::at).orElse(room.at())),
-        new Phrase("Asset number differs? Do not use this card.", room.at()));
+        new Phrase(say("card.asset-differs"), room.at()));
   }
 
   /** Absent on an issued card of a clinical unit. */
   Optional<Block> marks(Room room) {
     List<Phrase> marks = new ArrayList<>();
     if (publication.draft()) {
-      marks.add(new Phrase("DRAFT, do not hang.", room.at()));
+      marks.add(new Phrase(say("card.mark-draft"), room.at()));
     }
     if (publication.demonstration()) {
-      marks.add(new Phrase("Demonstration: invented, not for patients.", room.at()));
+      marks.add(new Phrase(say("card.mark-demonstration"), room.at()));
     }
     return marks.isEmpty() ? Optional.empty() : Optional.of(new Block.Marks(marks));
   }
@@ -76,8 +76,8 @@ final class CardWords {
   Block answers(Room room, Asset asset, List<AnswerRow> rows) {
     Location at = room.at();
     return new Block.Answers(
-        Stream.of("Program", "Socket", "Instrument", "Yellow: cut", "Blue: coagulation")
-            .map(words -> new Phrase(words, at))
+        Stream.of("program", "socket", "instrument", "yellow", "blue")
+            .map(column -> new Phrase(say("card.column-" + column), at))
             .toList(),
         rows);
   }
@@ -95,7 +95,7 @@ final class CardWords {
                         StepLine.Part.CHECK,
                         Phrase.of(step.action()),
                         step.see().map(Phrase::of))));
-    return new Block.SetUp(new Phrase("Set up", room.at()), lines);
+    return new Block.SetUp(new Phrase(say("card.set-up"), room.at()), lines);
   }
 
   List<Block> drills(Room room, Asset asset) {
@@ -127,14 +127,16 @@ final class CardWords {
     lines.add(lastStep(drill, room, lines.size() + 1));
     return new Block.Drilled(
         Phrase.of(drill.name()),
-        new Phrase(SignWords.of(drill.sign(), machine), drill.sign().at()),
+        new Phrase(SignWords.of(drill.sign(), machine, publication.words()), drill.sign().at()),
         drill.never().map(never -> never(never)),
         lines);
   }
 
-  private static Phrase never(Fact<String> never) {
+  private Phrase never(Fact<String> never) {
     String words = WordLists.inSentence(never.value());
-    return Phrase.of(words.startsWith("never ") ? never.value() : "Never: " + words, never.at());
+    return Phrase.of(
+        words.startsWith(say("card.never-begins") + " ") ? never.value() : say("card.never", words),
+        never.at());
   }
 
   private StepLine lastStep(Drill drill, Room room, int number) {
@@ -143,16 +145,17 @@ final class CardWords {
         ? new StepLine(
             number,
             StepLine.Part.ESCALATE,
-            new Phrase("If not mended, stop and call " + numbers(room) + ".", at),
+            new Phrase(say("card.not-mended", numbers(room)), at),
             Optional.empty())
         : new StepLine(
-            number, StepLine.Part.END, new Phrase("If mended, carry on.", at), Optional.empty());
+            number, StepLine.Part.END, new Phrase(say("card.carry-on"), at), Optional.empty());
   }
 
-  private static String numbers(Room room) {
+  private String numbers(Room room) {
     return called(room).stream()
         .map(each -> each.phone().value())
-        .collect(Collectors.joining(" or "));
+        .reduce((one, other) -> say("list.or", one, other))
+        .orElse("");
   }
 
   Block contacts(Room room) {
@@ -180,20 +183,16 @@ final class CardWords {
     lines.add(room.location().value().title() + ".");
     lines.add(
         publication.draft()
-            ? "Draft "
-                + edition.words()
-                + " of "
-                + Dates.day(publication.on(), publication.words())
-                + "."
-            : "Edition "
-                + edition.words()
-                + " of "
-                + Dates.day(edition.since(), publication.words())
-                + ".");
+            ? say(
+                "card.draft-of", edition.words(), Dates.day(publication.on(), publication.words()))
+            : say(
+                "card.edition-of",
+                edition.words(),
+                Dates.day(edition.since(), publication.words())));
     lines.addAll(approval.of(things, edition));
-    lines.add("Copy" + BLANK + "of" + Numbers.BOUND + room.copies().value() + ".");
-    lines.add("Destroy older editions.");
-    lines.add("Fingerprint" + Numbers.BOUND + print + ".");
+    lines.add(say("card.copy", BLANK, room.copies().value()).replace(' ', Numbers.BOUND));
+    lines.add(say("card.destroy"));
+    lines.add(say("card.fingerprint", print).replace(' ', Numbers.BOUND));
     return new Block.Footer(lines.stream().map(line -> new Phrase(line, room.at())).toList());
   }
 
@@ -207,7 +206,11 @@ final class CardWords {
 
   Block code(Room room, String address, String held) {
     return new Block.Code(
-        new Phrase("Is this card current?", room.at()), new Phrase(address, room.at()), held);
+        new Phrase(say("card.is-current"), room.at()), new Phrase(address, room.at()), held);
+  }
+
+  private String say(String key, Object... values) {
+    return publication.words().say(key, values);
   }
 
   private static Machine machine(Asset asset) {

@@ -2,24 +2,17 @@ package stackside.render.plan;
 
 /** One of the two sides of a laminated card. */
 public enum Face {
-  SETTINGS("settings", "Settings"),
-  SET_UP("set-up", "Set up, and when it fails");
+  SETTINGS("settings"),
+  SET_UP("set-up");
 
   private final String word;
-  private final String title;
 
-  Face(String word, String title) {
+  Face(String word) {
     this.word = word;
-    this.title = title;
   }
 
-  /** The word in file names. */
+  /** The word in file names and keys of messages. */
   public String word() {
     return word;
-  }
-
-  /** The title as printed. */
-  public String title() {
-    return title;
   }
 }

@@ -6,15 +6,15 @@ import java.util.stream.Collectors;
 import stackside.model.Lamp;
 import stackside.model.Machine;
 import stackside.model.Sign;
-import stackside.model.Tone;
+import stackside.render.Words;
 
 /** Puts what is seen and heard into words, with the lamps' names as on the machine. */
 final class SignWords {
   private SignWords() {}
 
-  static String of(Sign sign, Machine machine) {
+  static String of(Sign sign, Machine machine, Words own) {
     List<String> words = new ArrayList<>();
-    sign.tone().ifPresent(tone -> words.add(tone(tone.value())));
+    sign.tone().ifPresent(tone -> words.add(own.say("card.tone-" + tone.value().word())));
     sign.lamps()
         .forEach(
             (id, colour) ->
@@ -22,17 +22,8 @@ final class SignWords {
                     .lamp(id)
                     .map(Lamp::name)
                     .ifPresent(name -> words.add(name.value() + " " + colour.value())));
-    sign.display().ifPresent(display -> words.add("display says " + display.value()));
+    sign.display().ifPresent(display -> words.add(own.say("card.display", display.value())));
     sign.tissue().ifPresent(tissue -> words.add(tissue.value()));
     return words.stream().map(WordLists::asSentence).collect(Collectors.joining(" "));
-  }
-
-  private static String tone(Tone tone) {
-    return switch (tone) {
-      case USUAL -> "usual tone";
-      case ALARM -> "alarm tone";
-      case NONE -> "no tone";
-      case DIFFERENT -> "different tone";
-    };
   }
 }

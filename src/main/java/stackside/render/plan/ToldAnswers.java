@@ -16,15 +16,18 @@ import stackside.model.StoredProgram;
 import stackside.model.Term;
 import stackside.model.Unit;
 import stackside.render.Numbers;
+import stackside.render.Words;
 import stackside.source.Location;
 
 /** Puts an approved answer, or that there is none, into the words of a card. */
 final class ToldAnswers {
 
   private final Unit unit;
+  private final Words words;
 
-  ToldAnswers(Unit unit) {
+  ToldAnswers(Unit unit, Words words) {
     this.unit = unit;
+    this.words = words;
   }
 
   AnswerRow.Told of(Profile profile) {
@@ -33,7 +36,7 @@ final class ToldAnswers {
       return withCurrent(settings);
     }
     if (answer instanceof Cold cold) {
-      return inWords("Cold.", cold.how().value(), cold.how().at());
+      return inWords(words.say("card.cold"), cold.how().value(), cold.how().at());
     }
     if (answer instanceof NotApproved notApproved) {
       return notApproved(notApproved);
@@ -48,48 +51,56 @@ final class ToldAnswers {
         .map(
             each ->
                 Phrase.of(
-                    "Alternative: "
-                        + WordLists.inSentence(each.name().value())
-                        + ", "
-                        + WordLists.inSentence(each.when().value()),
+                    words.say(
+                        "card.alternative",
+                        WordLists.inSentence(each.name().value()),
+                        WordLists.inSentence(each.when().value())),
                     each.when().at()));
   }
 
   /** What to mind before the answer is used, in the author's words. */
-  static Optional<Phrase> caution(Profile profile) {
+  Optional<Phrase> caution(Profile profile) {
     return profile
         .caution()
         .map(
             prose ->
-                Phrase.of("Caution: " + WordLists.asSentence(prose.plain().strip()), prose.at()));
+                Phrase.of(
+                    words.say("card.caution", WordLists.asSentence(prose.plain().strip())),
+                    prose.at()));
   }
 
   /** Another generator of the room has the answer. */
   AnswerRow.Told elsewhere(Cell other) {
     Location at = other.offer().at();
     return new AnswerRow.Elsewhere(
-        new Phrase("Not on this " + unit.word(Term.MACHINE) + ".", at),
-        Phrase.of("Use " + other.asset().id().slug() + ", " + other.machine().title() + ".", at));
+        new Phrase(words.say("card.not-on-this", machineWord()), at),
+        Phrase.of(
+            words.say("card.use-other", other.asset().id().slug(), other.machine().title()), at));
   }
 
   /** Nobody has decided. */
   AnswerRow.Told none(Location at) {
-    return inWords("No answer.", "Nothing is approved here. Ask before you start.", at);
+    return inWords(words.say("card.no-answer"), words.say("card.no-answer-ask"), at);
   }
 
   /** The content has several preferred answers, and the card takes sides with none. */
   AnswerRow.Told several(Location at) {
-    return inWords(
-        "More than one answer.",
-        "The content does not agree with itself. Do not use this row.",
-        at);
+    return inWords(words.say("card.several"), words.say("card.several-ask"), at);
+  }
+
+  private String machineWord() {
+    Fact<String> own = unit.details().words().get(Term.MACHINE);
+    return own == null ? words.say("word.generator") : own.value();
   }
 
   private AnswerRow.Told notApproved(NotApproved answer) {
     String whom =
-        answer.ask().map(role -> " Ask: " + WordLists.inSentence(title(role)) + ".").orElse("");
+        answer
+            .ask()
+            .map(role -> " " + words.say("card.ask", WordLists.inSentence(title(role))))
+            .orElse("");
     return inWords(
-        "Not approved.",
+        words.say("card.not-approved"),
         WordLists.asSentence(answer.instead().value()) + whom,
         answer.instead().at());
   }
@@ -98,8 +109,8 @@ final class ToldAnswers {
     return role.value().title();
   }
 
-  private static AnswerRow.Told inWords(String answer, String words, Location at) {
-    return new AnswerRow.InWords(new Phrase(answer, at), Phrase.of(words, at));
+  private static AnswerRow.Told inWords(String answer, String more, Location at) {
+    return new AnswerRow.InWords(new Phrase(answer, at), Phrase.of(more, at));
   }
 
   private AnswerRow.Told withCurrent(Settings settings) {
@@ -111,7 +122,11 @@ final class ToldAnswers {
             .argonFlow()
             .map(
                 flow ->
-                    new Phrase("argon" + Numbers.BOUND + Numbers.text(flow.value()), flow.at())),
+                    new Phrase(
+                        words
+                            .say("card.argon", Numbers.text(flow.value()))
+                            .replace(' ', Numbers.BOUND),
+                        flow.at())),
         pedal(settings.yellow()),
         pedal(settings.blue()));
   }
@@ -123,7 +138,7 @@ final class ToldAnswers {
   }
 
   private AnswerRow.Program byHand(Location at) {
-    return new AnswerRow.Program(Optional.empty(), new Phrase("By hand", at));
+    return new AnswerRow.Program(Optional.empty(), new Phrase(words.say("card.by-hand"), at));
   }
 
   private AnswerRow.OnPedal pedal(PedalUse use) {
@@ -132,7 +147,9 @@ final class ToldAnswers {
         .orElseGet(
             () ->
                 new AnswerRow.OnPedal(
-                    new Phrase("Unassigned", use.at()), Optional.empty(), Optional.empty()));
+                    new Phrase(words.say("card.unassigned"), use.at()),
+                    Optional.empty(),
+                    Optional.empty()));
   }
 
   private AnswerRow.OnPedal setting(PedalSetting setting) {

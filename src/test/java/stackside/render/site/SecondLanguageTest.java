@@ -34,11 +34,9 @@ final class SecondLanguageTest {
   /** These speak to the author of the content, in the language of the rules. */
   private static final Pattern FOR_AUTHORS = Pattern.compile("(rules/.*|rules|problems)\\.html");
 
-  /** A page for the code on a card says the words of the card, which has its own test. */
-  private static final Pattern CARD = Pattern.compile("c/.*");
-
   private static final Pattern PUT_IN = Pattern.compile("(?=\\{\\d\\})|(?<=\\{\\d\\})");
   private static final Pattern MARKED = Pattern.compile("«[^»]*»");
+  private static final Pattern FINGERPRINT = Pattern.compile("\\b[0-9a-z]{4}(-[0-9a-z]{4}){4}\\b");
   private static final Pattern WORD = Pattern.compile("[A-Za-z]{3}");
 
   private static Words marked() {
@@ -65,7 +63,6 @@ final class SecondLanguageTest {
     return SiteRenderer.render(publication, CardPlanner.plans(publication)).stream()
         .filter(file -> file.path().endsWith(".html"))
         .filter(file -> !FOR_AUTHORS.matcher(file.path()).matches())
-        .filter(file -> !CARD.matcher(file.path()).matches())
         .toList();
   }
 
@@ -100,11 +97,15 @@ final class SecondLanguageTest {
   private static List<String> unmarked(String html) {
     List<String> phrases = new ArrayList<>();
     for (String text : texts(Jsoup.parse(html))) {
-      Stream.of(MARKED.matcher(text).replaceAll(" | ").split("[|,;:.()/“”·]+"))
+      Stream.of(unsaid(text).split("[|,;:.()/“”·]+"))
           .filter(phrase -> WORD.matcher(phrase).find())
           .forEach(phrases::add);
     }
     return phrases;
+  }
+
+  private static String unsaid(String text) {
+    return FINGERPRINT.matcher(MARKED.matcher(text).replaceAll(" | ")).replaceAll(" | ");
   }
 
   /** What is read or read out on a page. */

@@ -117,6 +117,22 @@ final class WordsTest {
     assertThat(Words.parse("a = {1} before {0}").say("a", "x", 2)).isEqualTo("2 before x");
   }
 
+  /** What a card says for safety's sake is not to be reworded by the way. */
+  @Test
+  void theCardWarnsInTheseWords() {
+    Words words = english();
+    assertThat(words.say("card.asset-differs"))
+        .isEqualTo("Asset number differs? Do not use this card.");
+    assertThat(words.say("card.destroy")).isEqualTo("Destroy older editions.");
+    assertThat(words.say("card.mark-draft")).isEqualTo("DRAFT, do not hang.");
+    assertThat(words.say("card.mark-demonstration"))
+        .isEqualTo("Demonstration: invented, not for patients.");
+    assertThat(words.say("card.unsigned")).isEqualTo("Not approved.");
+    assertThat(words.say("card.not-approved")).isEqualTo("Not approved.");
+    assertThat(words.say("card.several-ask"))
+        .isEqualTo("The content does not agree with itself. Do not use this row.");
+  }
+
   @Test
   void twoMessagesForOneKeyStopTheRun() {
     assertThatThrownBy(() -> Words.parse("a = b\na = c"))
