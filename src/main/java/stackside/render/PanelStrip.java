@@ -105,7 +105,7 @@ public final class PanelStrip {
     return all;
   }
 
-  /** How high the rows are together; beyond all measure where a word does not fit. */
+  /** How high the rows are together; beyond all measure where a word or a plug does not fit. */
   private double height(List<Double> columns) {
     double height = 0;
     for (int row : rows()) {
@@ -123,7 +123,7 @@ public final class PanelStrip {
     double tall = Math.max(pen.pillHeight(), PlugOutline.of(place).height() * scale);
     double besideRoom = column - before(place) - gap();
     double belowRoom = column - 2 * gap();
-    if (widest(place) > Math.max(besideRoom, belowRoom)) {
+    if (before(place) > column || widest(place) > Math.max(besideRoom, belowRoom)) {
       return Double.MAX_VALUE / places.size() / 10;
     }
     return Math.max(

@@ -75,7 +75,12 @@ final class AnswerRows {
         .sorted(bySiteThenLesion())
         .flatMap(cell -> answers(cell).stream())
         .forEach(each -> groups.computeIfAbsent(each.words(), w -> new ArrayList<>()).add(each));
-    return groups.values().stream().map(this::row).toList();
+    return groups.values().stream().map(this::row).sorted(hereFirst()).toList();
+  }
+
+  /** What another generator answers stands below all that this one does. */
+  private static Comparator<AnswerRow> hereFirst() {
+    return Comparator.comparing(row -> row.answer() instanceof AnswerRow.Elsewhere);
   }
 
   /** By tract as the unit lists its sites, then by lesion, site and step. */
