@@ -1,6 +1,5 @@
 package stackside.render.card;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import stackside.render.plan.AnswerRow;
@@ -35,15 +34,15 @@ final class Overflow {
   private static String rows(CardPlan plan, CardPage page) {
     List<AnswerRow> rows = plan.blocks(Block.Answers.class).get(0).rows();
     List<Double> heights = page.answers().map(AnswersPiece::rowHeights).orElse(List.of());
-    double over = page.overflow();
-    List<String> moved = new ArrayList<>();
-    for (int i = rows.size() - 1; i > 0 && over > 0; i--) {
-      moved.add(0, "'" + rows.get(i).scopes().get(0).what().words() + "'");
-      over -= heights.get(i);
-    }
-    return "share the rows out over several cards with `cards:` in the room, as in {name: "
-        + "lower, sites: [...]} and {name: upper, sites: [...]}; the rows that do not fit here are "
-        + String.join(", ", moved);
+    double all = heights.stream().mapToDouble(Double::doubleValue).sum();
+    List<SharedOut> cards = SharedOut.of(plan, rows, heights, all - page.overflow());
+    return cards.size() > 1
+        ? "share the rows out over "
+            + cards.size()
+            + " cards with `cards:` in the room: "
+            + cards.stream().map(SharedOut::words).collect(Collectors.joining("; "))
+        : "all rows answer one lesion at one site: shorten their cautions and alternatives, or take"
+            + " an alternative out of the profiles";
   }
 
   private static String steps(CardPlan plan) {

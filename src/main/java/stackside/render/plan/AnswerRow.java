@@ -3,6 +3,8 @@ package stackside.render.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stackside.model.Lesion;
+import stackside.model.Site;
 
 /**
  * One answer, with all that it answers.
@@ -16,8 +18,20 @@ public record AnswerRow(List<Scope> scopes, Optional<Phrase> caution, Told answe
    * Lesions with their steps, and the sites in words.
    *
    * @param alternative where this is not the preferred answer: its name and when to take it
+   * @param lesions the same as {@code what}, as things
+   * @param sites the same as {@code where}, as things
    */
-  public record Scope(Phrase what, Phrase where, Optional<Phrase> alternative) {
+  public record Scope(
+      Phrase what,
+      Phrase where,
+      Optional<Phrase> alternative,
+      List<Lesion> lesions,
+      List<Site> sites) {
+    public Scope {
+      lesions = List.copyOf(lesions);
+      sites = List.copyOf(sites);
+    }
+
     Stream<Phrase> phrases() {
       return Stream.concat(Stream.of(what, where), alternative.stream());
     }

@@ -246,7 +246,9 @@ final class AnswerRows {
     return new AnswerRow.Scope(
         Phrase.of(which + steps(extent, lesions) + patients(group, extent), at),
         Phrase.of(WordLists.sites(unit, extent.sites()), at),
-        group.get(0).alternative());
+        group.get(0).alternative(),
+        List.copyOf(lesions),
+        unit.sites().stream().filter(extent.sites()::contains).toList());
   }
 
   /** The steps in words, unless the lesions' names say them already. */

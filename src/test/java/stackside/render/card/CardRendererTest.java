@@ -3,6 +3,8 @@ package stackside.render.card;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stackside.inspect.EditedUnit;
 import stackside.inspect.Inspection;
@@ -54,15 +56,26 @@ final class CardRendererTest {
         .doesNotContain("Trace the cable");
   }
 
-  @Test
-  void rowsThatDoNotFit_areNamedWithTheKeyThatSharesThemOut() {
+  private static final String UPPER_SITES =
+      """
+      === sites.yaml
+      +  - {id: stomach, name: Stomach, tract: upper, wall: thick}
+      +  - {id: duodenum, name: Duodenum, tract: upper, wall: thin}
+       groups:
+      === rooms/room-1.yaml
+      -  - {lesions: [flat-small, flat-large, angiodysplasia], sites: [colon]}
+      +  - {lesions: [flat-small, flat-large, angiodysplasia], sites: [colon, stomach, duodenum]}
+      """;
+
+  /** A room with an answer of its own for each lesion, site and patient group. */
+  private static String bigRoom(List<String> sites) {
     StringBuilder patch =
         new StringBuilder("=== without profiles/alder.yaml\n=== profiles/many.yaml\n");
     patch.append("+machine: alder\n+profiles:\n");
     int number = 0;
     for (String lesion : List.of("flat-small", "flat-large", "angiodysplasia")) {
       String step = lesion.equals("angiodysplasia") ? "treatment" : "resection";
-      for (String site : List.of("caecum", "rectum")) {
+      for (String site : sites) {
         for (String patients : List.of("adult", "child")) {
           patch.append(
               "+  - {id: p-%d, lesions: [%s], sites: [%s], step: %s, patients: [%s], cold: Way %d.}\n"
@@ -71,11 +84,49 @@ final class CardRendererTest {
         }
       }
     }
-    assertThat(of(EditedUnit.after(patch.toString()), "card-overflows-page"))
-        .singleElement()
-        .satisfies(
-            problem ->
-                assertThat(problem.help().orElseThrow()).contains("`cards:`", "'Angiodysplasia"));
+    return patch.toString();
+  }
+
+  private static String advice(EditedUnit unit) {
+    return of(unit, "card-overflows-page").stream()
+        .filter(problem -> problem.message().contains("'Settings"))
+        .map(problem -> problem.help().orElseThrow())
+        .collect(Collectors.joining("\n"));
+  }
+
+  /** The cards that the advice writes down, as lines of the room's file. */
+  private static String asAdvised(String advice) {
+    String cards =
+        Pattern.compile("\\{name: .*?\\}(?= takes)")
+            .matcher(advice)
+            .results()
+            .map(found -> "+  - " + found.group() + "\n")
+            .collect(Collectors.joining());
+    return "=== rooms/room-1.yaml\n+cards:\n" + cards;
+  }
+
+  @Test
+  void roomWithRowsOfBothTracts_isToldWhichMoveToUpperAndLower() {
+    String big = UPPER_SITES + bigRoom(List.of("caecum", "rectum", "stomach", "duodenum"));
+    String advice = advice(EditedUnit.after(big));
+    assertThat(advice)
+        .startsWith("share the rows out over 2 cards with `cards:` in the room: ")
+        .contains(
+            "{name: lower, sites: [colon]} takes 'Flat, under 10\u00a0mm: resection, adult only, Caecum'",
+            "{name: upper, sites: [stomach, duodenum]} takes");
+    String sharedOut = advice(EditedUnit.after(big + asAdvised(advice)));
+    assertThat(sharedOut).contains("{name: lower first, sites: [colon], lesions: [");
+  }
+
+  @Test
+  void roomSharedOutAsAdvised_hasNoCardThatIsTooHigh() {
+    String big = bigRoom(List.of("caecum", "rectum"));
+    String advice = advice(EditedUnit.after(big));
+    assertThat(advice).contains("{name: first, sites: [colon], lesions: [flat-small");
+    EditedUnit sharedOut = EditedUnit.after(big + asAdvised(advice));
+    assertThat(of(sharedOut, "card-overflows-page")).isEmpty();
+    assertThat(sharedOut.problems()).noneMatch(p -> p.fault().id().equals("too-many-rows"));
+    assertThat(sharedOut.plans()).extracting(plan -> plan.title()).contains("Settings, first");
   }
 
   @Test
