@@ -114,7 +114,9 @@ final class ApproveCommand implements Callable<Integer> {
     try (SafeFile ledger = files.holdLedger()) {
       Judged judged = desk.judged(asked);
       ApprovalFiles.Read read = files.read();
-      if (judged.analysis().isEmpty() || !read.problems().isEmpty()) {
+      if (judged.analysis().isEmpty()
+          || !read.problems().isEmpty()
+          || judged.problems().stream().anyMatch(Reach::touchesWhatIsSigned)) {
         return stopped(judged.with(read.problems()));
       }
       Unit unit = judged.analysis().get().unit();

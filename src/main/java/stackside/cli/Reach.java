@@ -13,6 +13,7 @@ import stackside.render.plan.CardPlan;
 import stackside.render.plan.Face;
 import stackside.source.Location;
 import stackside.source.Problem;
+import stackside.source.Severity;
 import stackside.source.Sources;
 
 /**
@@ -62,6 +63,18 @@ sealed interface Reach {
   /** Whether the content could not be understood there, so that nothing is known to be wrong. */
   static boolean isUnread(Problem problem) {
     return ReadingFaults.all().contains(problem.fault());
+  }
+
+  /**
+   * Whether a list that many things draw on could not be read whole, so that none may be signed.
+   */
+  static boolean touchesWhatIsSigned(Problem problem) {
+    String file = problem.at().file();
+    return isUnread(problem)
+        && problem.severity() == Severity.ERROR
+        && !file.contains("/")
+        && file.endsWith(".yaml")
+        && !file.equals("sources.yaml");
   }
 
   static Reach of(Problem problem, Unit unit, Subjects subjects, Sources sources) {

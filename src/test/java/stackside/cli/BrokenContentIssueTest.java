@@ -83,4 +83,22 @@ final class BrokenContentIssueTest {
     assertThat(printed).singleElement().asString().contains("Room A, EQ-0209: Settings, polyps");
     assertThat(office.out).contains("stays up: Room 2, EQ-0417");
   }
+
+  /** Facts that lack a cable or a contact would be signed without it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "unit.yaml | phone: ext. 4410 | phne: ext. 4410",
+        "cables.yaml | rated-voltage | rated-voltages",
+        "lesions.yaml | size: | sise:",
+      })
+  void listThatCannotBeRead_isNotSignedOn(String file, String before, String after)
+      throws IOException {
+    office.edit(file, before, after);
+    int code =
+        office.answering("yes\n".repeat(9), "approve", "--role", "lead-nurse", "--initials", "AB");
+    assertThat(code).isEqualTo(1);
+    assertThat(office.told()).contains("nothing was signed");
+  }
 }

@@ -11,7 +11,7 @@ import stackside.source.Problem;
 final class FooterPiece implements Piece {
 
   /** Lines that an issued edition needs, kept free on a draft too. */
-  private static final int LINES = 3;
+  private static final int LINES = 4;
 
   private final Paragraph words;
   private final Paragraph caption;
