@@ -60,6 +60,9 @@ public final class Catalogue {
           new PublishedPointImpossible(),
           new EvidenceFromElsewhere(),
           new AnswerToImpossibleCondition(),
+          new AnswerImpossible(),
+          new SelectionImpossible(),
+          new WaveformMismatch(),
           new ConditionUnanswered(),
           // Voltage and power
           new VoltageAboveRating(),
@@ -94,6 +97,9 @@ public final class Catalogue {
           new AssetInNoRoom(),
           new AssetInTwoHospitals(),
           new ContactHoursHole(),
+          new PhoneUnusable(),
+          new PolicyImplausible(),
+          new ClinicalAtExampleAddress(),
           // Names and what nothing uses
           new NameTwice(),
           new LookAlikeNames(),
@@ -101,6 +107,8 @@ public final class Catalogue {
           new KindNeverSigned(),
           // Records
           new ReadingCannotBe(),
+          new OutputCheckCannotBe(),
+          new UpdateWithoutVersion(),
           new TestLoadOutsideRange(),
           // The circuit
           new SilentOutcomeUnguarded(),

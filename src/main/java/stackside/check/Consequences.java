@@ -35,7 +35,8 @@ final class Consequences {
             .flatMap(Settings::neutralElectrode)
             .map(it -> ElectrodeDoubt.of(unit, profile, it.value()) == ElectrodeDoubt.NONE)
             .orElse(true);
-    return plate && profile.settings().map(Settings::belongTogether).orElse(false);
+    boolean selection = SelectionDoubt.of(profile.machine().value()).isEmpty();
+    return plate && selection && profile.settings().map(Settings::belongTogether).orElse(false);
   }
 
   /** What a fault that passes unnoticed does, as the end of a sentence. */

@@ -2,6 +2,7 @@ package stackside.content;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stackside.source.Location;
 import stackside.source.Problem;
 
@@ -11,6 +12,24 @@ import stackside.source.Problem;
  */
 sealed interface Piece {
   Location at();
+
+  /** All that it says, in one line: two pieces of the same words say the same. */
+  default String words() {
+    if (this instanceof Scalar scalar) {
+      return scalar.text().strip();
+    }
+    if (this instanceof Sequence sequence) {
+      return sequence.items().stream()
+          .map(Piece::words)
+          .collect(Collectors.joining(", ", "[", "]"));
+    }
+    if (this instanceof Mapping mapping) {
+      return mapping.entries().stream()
+          .map(entry -> entry.key().words() + ": " + entry.value().words())
+          .collect(Collectors.joining(", ", "{", "}"));
+    }
+    return "";
+  }
 
   /** How a text stands in its file, which decides where its parts are. */
   enum Style {

@@ -2,6 +2,8 @@ package stackside.content;
 
 import java.util.List;
 import stackside.source.Fault;
+import stackside.source.Location;
+import stackside.source.Problem;
 import stackside.source.Severity;
 
 /** The kinds of mistakes that reading can meet, beside the rules of the catalogue. */
@@ -129,6 +131,20 @@ public final class ReadingFaults {
         RAW_HTML,
         UNUSABLE_MARKDOWN,
         MISSING_TITLE);
+  }
+
+  /** An item or a row that says the same as one before it. */
+  static Problem repeated(Piece piece, Location earlier) {
+    return WRITTEN_TWICE
+        .at(
+            piece.at(),
+            (piece instanceof Piece.Scalar scalar ? Quote.of(scalar.text()) : "the same")
+                + " stands in this list before, "
+                + (earlier.line() == piece.at().line()
+                    ? "on this line"
+                    : "on line " + earlier.line()))
+        .note(earlier, "where it stands first")
+        .help("remove one of the two, or correct it");
   }
 
   private static Fault error(String id, String summary) {

@@ -137,8 +137,11 @@ final class ThingRegister {
           ReadingFaults.NOT_AN_ID
               .at(
                   scalar.at(),
-                  Quote.of(text) + " is no id of " + References.withArticle(References.noun(kind)))
-              .help(form(kind)));
+                  Quote.of(text)
+                      + (ThingId.isDevice(text)
+                          ? " is the name of a device on some computers and cannot be an id"
+                          : " is no id of " + References.withArticle(References.noun(kind))))
+              .help(ThingId.isDevice(text) ? "give it a longer id" : form(kind)));
       return Optional.empty();
     }
     return Optional.of(new Fact<>(new ThingId(kind, owner + text), scalar.at()));
@@ -157,6 +160,7 @@ final class ThingRegister {
     if (earlier.isPresent()) {
       Problem twice = twice(id, earlier.orElseThrow().at());
       findings.add(twice);
+      scope.markIncomplete(id.value().kind()); // the id that one of the two should have is missing
       scope.putBroken(id.value(), earlier.orElseThrow().at(), List.of(twice));
       return Optional.empty();
     }

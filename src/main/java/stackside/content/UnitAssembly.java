@@ -1,7 +1,9 @@
 package stackside.content;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stackside.model.Asset;
 import stackside.model.AtLeastOne;
@@ -238,8 +240,14 @@ final class UnitAssembly {
       markIncomplete(file);
     }
     List<T> whole = new ArrayList<>();
+    Map<String, Location> first = new HashMap<>();
     for (Piece row : rows.orElse(List.of())) {
       int mark = findings.mark();
+      Location earlier = first.putIfAbsent(row.words(), row.at());
+      if (earlier != null && row instanceof Piece.Mapping && type != Asset.class) {
+        findings.add(ReadingFaults.repeated(row, earlier));
+        continue;
+      }
       Piece readable =
           file == Layout.Single.PROGRAM_READINGS ? PedalRow.readable(row, findings) : row;
       Optional<T> bound = item(type, readable);

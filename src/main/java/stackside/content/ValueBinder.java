@@ -177,10 +177,30 @@ final class ValueBinder {
       return Optional.empty();
     }
     refuseTwins(item, sequence);
+    refuseRepetitions(item, sequence);
     List<Optional<Object>> items = items(item, sequence.items(), frame);
     return items.stream().allMatch(Optional::isPresent)
         ? Optional.of(present(items))
         : Optional.empty();
+  }
+
+  /**
+   * An item that says the same as one before it; two things of one id are a mistake of their own.
+   */
+  private void refuseRepetitions(Type item, Piece.Sequence sequence) {
+    if (item instanceof Class<?> type
+        && type.isRecord()
+        && !ownForms.has(type)
+        && records.form(type).slot("id").isPresent()) {
+      return;
+    }
+    Map<String, Location> first = new HashMap<>();
+    for (Piece piece : sequence.items()) {
+      Location earlier = first.putIfAbsent(piece.words(), piece.at());
+      if (earlier != null && !piece.words().isBlank()) {
+        findings.add(ReadingFaults.repeated(piece, earlier));
+      }
+    }
   }
 
   private List<Optional<Object>> items(Type type, List<Piece> pieces, Frame frame) {

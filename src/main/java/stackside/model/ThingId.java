@@ -13,6 +13,8 @@ public record ThingId(Kind kind, String slug) implements Comparable<ThingId> {
   private static final Pattern SLUG = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
   private static final Pattern QUALIFIED = Pattern.compile("(" + SLUG + "/)?" + SLUG);
   private static final Pattern ASSET_NUMBER = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
+  private static final Pattern DEVICE =
+      Pattern.compile("con|prn|aux|nul|(com|lpt)[0-9]", Pattern.CASE_INSENSITIVE);
   private static final Comparator<ThingId> ORDER =
       Comparator.comparing(ThingId::kind).thenComparing(ThingId::slug);
 
@@ -26,7 +28,13 @@ public record ThingId(Kind kind, String slug) implements Comparable<ThingId> {
   /** Whether an author may use this text as the id of a thing of this kind. */
   public static boolean isId(Kind kind, String text) {
     return text.length() <= 60
-        && (kind == Kind.ASSET ? ASSET_NUMBER : SLUG).matcher(text).matches();
+        && (kind == Kind.ASSET ? ASSET_NUMBER : SLUG).matcher(text).matches()
+        && !isDevice(text);
+  }
+
+  /** Whether some systems keep the name for a device and make no file of it. */
+  public static boolean isDevice(String text) {
+    return DEVICE.matcher(text).matches();
   }
 
   /** Reads {@code socket:marram-two/mono-1}; absent if the form or the kind is unknown. */
