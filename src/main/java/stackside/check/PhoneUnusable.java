@@ -23,8 +23,6 @@ final class PhoneUnusable implements Rule {
     return FAULT;
   }
 
-  private static final int SHORTEST = 2;
-
   @Override
   public List<Problem> problems(Analysis analysis) {
     return analysis.unit().details().locations().stream()
@@ -62,10 +60,10 @@ final class PhoneUnusable implements Rule {
   }
 
   private static boolean canBeDialled(Contact contact) {
-    String phone = contact.phone().value();
-    boolean inWords =
-        phone.matches("(?:\\p{L}+[.:]? )*[+(]?[0-9][0-9 ()./+-]*(?: \\p{L}+[.:]? [0-9]+)?");
-    return inWords && phone.replaceAll("[^0-9]", "").length() >= SHORTEST;
+    return contact
+        .phone()
+        .value()
+        .matches("(?:\\p{L}+[.:]? )*[+(]?[0-9][0-9 ()./+-]*(?: \\p{L}+[.:]? [0-9]+)?");
   }
 
   private static String number(Contact contact) {
