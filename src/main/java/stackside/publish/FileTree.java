@@ -65,11 +65,6 @@ record FileTree(SortedMap<String, OutputFile> files) {
     }
   }
 
-  /** How many of the files are new or differ. */
-  long differingFrom(Map<String, OutputFile> before) {
-    return files.values().stream().filter(f -> !f.equals(before.get(f.path()))).count();
-  }
-
   /** The folders that the files need, each after the one that it stands in. */
   Set<String> folders() {
     Set<String> folders = new TreeSet<>();

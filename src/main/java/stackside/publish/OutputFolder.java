@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import stackside.render.OutputFile;
 
@@ -87,19 +88,21 @@ public final class OutputFolder implements AutoCloseable {
    */
   public Replaced replace(Collection<OutputFile> files) throws PublishFailure {
     FileTree next = FileTree.of(files);
-    SortedMap<String, OutputFile> before = files();
+    Tree.Kept kept;
     try {
-      if (tree(names.target()).isOurs() && before.equals(next.files())) {
-        return new Replaced(before.size(), 0);
+      Tree before = tree(names.target());
+      kept = before.isOurs() ? before.kept(next.files()) : Tree.Kept.NOTHING;
+      if (kept.isAll(next.files().keySet())) {
+        return new Replaced(kept.paths().size(), 0);
       }
-      stage(next, before);
+      stage(next, kept.paths());
       swap();
     } catch (IOException e) {
       giveRoomBack(e);
       throw failure(e);
     }
     tidy();
-    return new Replaced(next.files().size(), next.differingFrom(before));
+    return new Replaced(next.files().size(), next.files().size() - kept.paths().size());
   }
 
   /** How many files the folder holds now, and how many of them are new or differ from before. */
@@ -116,7 +119,7 @@ public final class OutputFolder implements AutoCloseable {
 
   // Staging: what goes wrong for lack of room goes wrong here, beside the folder.
 
-  private void stage(FileTree next, SortedMap<String, OutputFile> before) throws IOException {
+  private void stage(FileTree next, Set<String> unchanged) throws IOException {
     Path staged = names.staged();
     disk.createFolder(staged);
     disk.write(staged.resolve(Marker.NAME), Marker.bytes(next.files().keySet()));
@@ -124,7 +127,7 @@ public final class OutputFolder implements AutoCloseable {
       disk.createFolder(staged.resolve(folder));
     }
     for (OutputFile file : next.files().values()) {
-      if (!file.equals(before.get(file.path())) || !linked(file.path())) {
+      if (!unchanged.contains(file.path()) || !linked(file.path())) {
         disk.write(staged.resolve(file.path()), file.bytes());
       }
     }
@@ -322,7 +325,11 @@ public final class OutputFolder implements AutoCloseable {
               + names.previous()
               + "; the next run puts them back in their place";
     } catch (IOException e) {
-      return "The earlier files are whole, in " + names.target() + " or in " + names.previous();
+      return "The earlier files are whole, in "
+          + names.target()
+          + " or in "
+          + names.previous()
+          + "; the next run puts them in their place";
     }
   }
 }

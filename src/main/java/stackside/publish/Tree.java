@@ -3,11 +3,13 @@ package stackside.publish;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import stackside.render.OutputFile;
 
 /** A folder on the disk with everything below it, ours or not. */
@@ -46,6 +48,33 @@ record Tree(Disk disk, Path root) {
       files.put(path, new OutputFile(path, disk.read(root.resolve(path))));
     }
     return files;
+  }
+
+  /**
+   * What of a tree stays in the next one.
+   *
+   * @param paths files that stand here just as they will
+   * @param gone how many files change or go
+   */
+  record Kept(Set<String> paths, int gone) {
+    static final Kept NOTHING = new Kept(Set.of(), 1);
+
+    boolean isAll(Set<String> next) {
+      return gone == 0 && paths.equals(next);
+    }
+  }
+
+  /** What stays of this tree, compared file by file so that it is never in memory as a whole. */
+  Kept kept(SortedMap<String, OutputFile> next) throws IOException {
+    Set<String> kept = new TreeSet<>();
+    List<String> paths = paths();
+    for (String path : paths) {
+      OutputFile file = next.get(path);
+      if (file != null && Arrays.equals(file.bytes(), disk.read(root.resolve(path)))) {
+        kept.add(path);
+      }
+    }
+    return new Kept(kept, paths.size() - kept.size());
   }
 
   private List<String> paths() throws IOException {

@@ -11,17 +11,17 @@ import java.util.List;
 import java.util.Optional;
 
 /** A disk on which one chosen operation fails: before it is done, after, or half done. */
-final class FailingDisk implements Disk {
+public final class FailingDisk implements Disk {
 
   /** Where in the chosen operation it fails. */
-  enum Moment {
+  public enum Moment {
     BEFORE,
     HALFWAY,
     AFTER
   }
 
   /** What the disk does after the failure. */
-  enum Then {
+  public enum Then {
     WORKS_AGAIN,
     STAYS_DEAD
   }
@@ -31,25 +31,44 @@ final class FailingDisk implements Disk {
   private final Moment moment;
   private final Then then;
   private final List<Closeable> locks = new ArrayList<>();
+  private final List<Done> done = new ArrayList<>();
   private int operations;
   private boolean failed;
 
-  FailingDisk(int chosen, Moment moment, Then then) {
+  /** An operation that was asked for. */
+  public record Done(String name, Path path) {}
+
+  public FailingDisk(int chosen, Moment moment, Then then) {
     this.chosen = chosen;
     this.moment = moment;
     this.then = then;
   }
 
-  boolean failed() {
+  /** All operations that were asked for, in order. */
+  public List<Done> done() {
+    return List.copyOf(done);
+  }
+
+  @Override
+  public String toString() {
+    return "%s operation %d %s, %s"
+        .formatted(moment, chosen, operations < chosen ? "(none)" : done.get(chosen - 1), then);
+  }
+
+  public int operations() {
+    return operations;
+  }
+
+  public boolean failed() {
     return failed;
   }
 
-  boolean worksAgain() {
+  public boolean worksAgain() {
     return then == Then.WORKS_AGAIN;
   }
 
   /** What the system does for a process that ended. */
-  void giveLocksBack() throws IOException {
+  public void giveLocksBack() throws IOException {
     for (Closeable lock : locks) {
       lock.close();
     }
@@ -69,6 +88,7 @@ final class FailingDisk implements Disk {
 
   private <T> T run(String name, Path path, Operation<T> operation, Half half) throws IOException {
     operations++;
+    done.add(new Done(name, path));
     if (failed && then == Then.STAYS_DEAD) {
       throw new FileSystemException(path.toString(), null, "dead before " + name);
     }

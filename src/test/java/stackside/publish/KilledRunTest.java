@@ -3,6 +3,7 @@ package stackside.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.lang.reflect.Proxy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,13 +27,41 @@ final class KilledRunTest {
     public static void main(String[] arguments) throws IOException {
       Path target = Path.of(arguments[0]);
       for (int edition = Integer.parseInt(arguments[1]); ; edition++) {
-        try (OutputFolder folder = OutputFolder.hold(new LocalDisk(), target)) {
+        try (OutputFolder folder = OutputFolder.hold(disk(arguments[2]), target)) {
           folder.replace(tree(edition));
           System.out.write('.');
           System.out.flush();
         }
       }
     }
+  }
+
+  /** Where a build is when it gets killed. */
+  enum Moment {
+    ANY,
+    BETWEEN_RENAMES
+  }
+
+  /** A disk that, if asked, stops between the two renames, says so, and waits to be killed. */
+  private static Disk disk(String moment) {
+    Disk disk = new LocalDisk();
+    if (Moment.valueOf(moment) == Moment.ANY) {
+      return disk;
+    }
+    return (Disk)
+        Proxy.newProxyInstance(
+            Disk.class.getClassLoader(),
+            new Class<?>[] {Disk.class},
+            (proxy, operation, given) -> {
+              Object done = operation.invoke(disk, given);
+              if (operation.getName().equals("move")
+                  && given[1].toString().endsWith(".stackside-previous")) {
+                System.out.write('!');
+                System.out.flush();
+                TimeUnit.MINUTES.sleep(1);
+              }
+              return done;
+            });
   }
 
   private static List<OutputFile> tree(int edition) {
@@ -48,7 +77,8 @@ final class KilledRunTest {
     Random chance = new Random(seed);
     int restored = 0;
     for (int kill = 0; kill < KILLS; kill++) {
-      killABuilder(target, 1 + kill * 1_000_000, chance.nextInt(120));
+      Moment moment = kill % 4 == 3 ? Moment.BETWEEN_RENAMES : Moment.ANY;
+      killABuilder(target, 1 + kill * 1_000_000, moment, chance.nextInt(120));
       try (OutputFolder folder = OutputFolder.hold(new LocalDisk(), target)) {
         restored += folder.notices().size();
         assertIsOneWholeTree(folder, "seed " + seed + ", kill " + kill);
@@ -56,9 +86,11 @@ final class KilledRunTest {
     }
     System.out.println(
         KILLS + " kills, " + restored + " restored from between the renames, 0 losses");
+    assertThat(restored).isGreaterThanOrEqualTo(KILLS / 4);
   }
 
-  private static void killABuilder(Path target, int edition, int moreMillis) throws Exception {
+  private static void killABuilder(Path target, int edition, Moment moment, int moreMillis)
+      throws Exception {
     Process builder =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -67,11 +99,16 @@ final class KilledRunTest {
                 System.getProperty("java.class.path"),
                 Builder.class.getName(),
                 target.toString(),
-                String.valueOf(edition))
+                String.valueOf(edition),
+                moment.name())
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
-    assertThat(builder.getInputStream().read()).as("the first build").isEqualTo('.');
-    TimeUnit.MILLISECONDS.sleep(moreMillis);
+    if (moment == Moment.ANY) {
+      assertThat(builder.getInputStream().read()).as("the first build").isEqualTo('.');
+      TimeUnit.MILLISECONDS.sleep(moreMillis);
+    } else {
+      assertThat(builder.getInputStream().read()).as("between the renames").isEqualTo('!');
+    }
     builder.destroyForcibly().waitFor();
   }
 

@@ -1,0 +1,313 @@
+package stackside.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import stackside.derive.signed.Fingerprint;
+import stackside.derive.signed.Ledger;
+import stackside.publish.Disk;
+import stackside.publish.FailingDisk;
+import stackside.publish.FailingDisk.Moment;
+import stackside.publish.FailingDisk.Then;
+import stackside.publish.LocalDisk;
+import stackside.publish.OutputFolder;
+
+/**
+ * Makes the file operations of every command that writes fail, before, halfway and after, on a disk
+ * that works again and on one that stays dead, and looks for what was lost. The many operations
+ * that differ in nothing but the name of the file are represented by the first, the second and the
+ * last of their kind; {@code -Dstackside.failures=every} tries each single one.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+final class EveryCommandFailureTest {
+  private static final LocalDate DAY = LocalDate.of(2026, 3, 1);
+  private static final boolean EVERY = "every".equals(System.getProperty("stackside.failures"));
+  private static final String CHANGED = "    cold: Cold snare.\n";
+
+  /** A command that writes, and what it writes to. */
+  enum Writing {
+    DRAFT("target/draft", "draft"),
+    APPROVE("content", "approve", "--role", "lead-endoscopist", "--initials", "AB"),
+    ISSUE("site", "issue"),
+    WITHDRAW(
+        "site",
+        "withdraw",
+        "asset:EQ-1",
+        "--reason",
+        "Smoke",
+        "--role",
+        "lead-nurse",
+        "--initials",
+        "AB");
+
+    private final String target;
+    private final String[] arguments;
+
+    Writing(String target, String... arguments) {
+      this.target = target;
+      this.arguments = arguments;
+    }
+  }
+
+  private Path base;
+  private Path signed;
+  private int cases;
+  private String out = "";
+  private String err = "";
+
+  @BeforeAll
+  void makeAUnitThatHasIssuedOnceAndChangedSince(@TempDir Path folder) throws IOException {
+    base = folder;
+    signed = base.resolve("signed");
+    Path content = signed.resolve("content");
+    copy(Path.of("src/test/resources/units/cholla"), content);
+    Files.writeString(
+        content.resolve("program-readings.csv"),
+        """
+        asset,date,slot,shown-as,socket,pedal,mode,level,limit,initials
+        EQ-1,2026-02-01,3,EMR R,mono-1,yellow,pulsed-cut,2,60 W,AB
+        EQ-1,2026-02-01,3,EMR R,mono-1,blue,forced,1,40 W,AB
+        EQ-1,2026-02-01,4,EMR L,mono-1,yellow,pulsed-cut,2,80 W,AB
+        EQ-1,2026-02-01,4,EMR L,mono-1,blue,forced,1,45 W,AB
+        EQ-1,2026-02-01,7,BIPOLAR,bi,yellow,,,,AB
+        EQ-1,2026-02-01,7,BIPOLAR,bi,blue,bipolar,low,20 W,AB
+        """);
+    Files.writeString(
+        content.resolve("output-checks.csv"),
+        """
+        asset,date,mode,level,limit,load,watts,method,initials
+        EQ-1,2026-02-01,pulsed-cut,2,60 W,500 ohm,60 W,Analyser,AB
+        EQ-1,2026-02-01,forced,1,40 W,500 ohm,40 W,Analyser,AB
+        EQ-1,2026-02-01,bipolar,low,20 W,100 ohm,20 W,Analyser,AB
+        """);
+    for (String role : List.of("medical-physics", "lead-nurse", "lead-endoscopist")) {
+      assertThat(run(signed, new LocalDisk(), "approve", "--role", role, "--initials", "AB"))
+          .as(err)
+          .isZero();
+    }
+    assertThat(run(signed, new LocalDisk(), "issue", "--first")).as(out + err).isZero();
+    assertThat(run(signed, new LocalDisk(), "draft")).as(err).isZero();
+    Path profiles = content.resolve("profiles/alder.yaml");
+    String text = Files.readString(profiles);
+    assertThat(text).contains(CHANGED);
+    Files.writeString(
+        profiles, text.replace(CHANGED, CHANGED + "    technique: Rinse the cut and look.\n"));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void nothingIsLost(Writing command) throws IOException {
+    Path start = base.resolve("start-" + command);
+    link(signed, start);
+    if (command == Writing.ISSUE) {
+      run(start, new LocalDisk(), Writing.APPROVE.arguments);
+    }
+    SortedMap<String, Fingerprint> before = contents(start.resolve(command.target));
+    Path whole = base.resolve("whole-" + command);
+    link(start, whole);
+    FailingDisk sound = new FailingDisk(Integer.MAX_VALUE, Moment.BEFORE, Then.STAYS_DEAD);
+    assertThat(run(whole, sound, command.arguments)).as(out + err).isLessThan(2);
+    SortedMap<String, Fingerprint> after = contents(whole.resolve(command.target));
+    assertThat(after).isNotEqualTo(before);
+    cases = 0;
+    boolean every = EVERY || command == Writing.APPROVE;
+    for (int operation : every ? all(sound) : representatives(command, sound, whole)) {
+      for (Moment moment : momentsOf(sound.done().get(operation - 1))) {
+        for (Then then : every ? Then.values() : one(operation + moment.ordinal())) {
+          Path here = base.resolve("case-" + command + "-" + cases);
+          link(start, here);
+          fails(command, here, new FailingDisk(operation, moment, then), before, after);
+          delete(here);
+        }
+      }
+    }
+    System.out.printf(
+        "%s: %d operations, %d failures, 0 losses%n",
+        command.arguments[0], sound.operations(), cases);
+    assertThat(cases).isGreaterThan(100);
+  }
+
+  private void fails(
+      Writing command,
+      Path here,
+      FailingDisk disk,
+      SortedMap<String, Fingerprint> before,
+      SortedMap<String, Fingerprint> after)
+      throws IOException {
+    int code = run(here, disk, command.arguments);
+    disk.giveLocksBack();
+    String told = "%s, code %d: %s%s".formatted(disk, code, out, err);
+    assertThat(disk.failed()).as(told).isTrue();
+    cases++;
+    assertThat(err).as(told).doesNotContain("itself failed", "Exception", "\tat ");
+    assertThat(code).as(told).isIn(0, 1, 3);
+    if (code == 3) {
+      assertThat(err).as(told).contains("stackside: ");
+    }
+    assertThat(contents(here.resolve("content")).keySet())
+        .as(told)
+        .containsAll(contents(signed.resolve("content")).keySet());
+    if (command == Writing.APPROVE) {
+      ledgerIsWhole(here, told, before, after);
+    } else {
+      treeIsWhole(command, here, code, told, before, after);
+    }
+  }
+
+  /** Every signature stands with a copy of what was signed; the ledger is the old or the new. */
+  private static void ledgerIsWhole(
+      Path here,
+      String told,
+      SortedMap<String, Fingerprint> before,
+      SortedMap<String, Fingerprint> after)
+      throws IOException {
+    SortedMap<String, Fingerprint> now = contents(here.resolve("content"));
+    assertThat(now.get(Ledger.FILE)).as(told).isIn(before.get(Ledger.FILE), after.get(Ledger.FILE));
+    boolean signed = now.get(Ledger.FILE).equals(after.get(Ledger.FILE));
+    (signed ? after : before)
+        .forEach((file, bytes) -> assertThat(now).as(told).containsEntry(file, bytes));
+  }
+
+  /** A whole tree stands at its place or its recovery name, and the next run puts it right. */
+  private static void treeIsWhole(
+      Writing command,
+      Path here,
+      int code,
+      String told,
+      SortedMap<String, Fingerprint> before,
+      SortedMap<String, Fingerprint> after)
+      throws IOException {
+    Path target = here.resolve(command.target);
+    Path recovery = target.resolveSibling(target.getFileName() + ".stackside-previous");
+    SortedMap<String, Fingerprint> there = contents(target);
+    if (!there.equals(before) && !there.equals(after)) {
+      assertThat(contents(recovery)).as(told).isEqualTo(before);
+      assertThat(told).contains(recovery.toString(), "the next run puts them");
+    }
+    try (OutputFolder folder = OutputFolder.hold(new LocalDisk(), target)) {
+      SortedMap<String, Fingerprint> restored = contents(target);
+      assertThat(restored).as(told).isIn(before, after);
+      if (code < 2) {
+        assertThat(restored).as(told).isEqualTo(after);
+      }
+      assertThat(folder.files()).as(told).hasSizeGreaterThan(100);
+    }
+  }
+
+  private int run(Path folder, Disk disk, String... arguments) {
+    ByteArrayOutputStream results = new ByteArrayOutputStream();
+    ByteArrayOutputStream problems = new ByteArrayOutputStream();
+    Surroundings surroundings =
+        new Surroundings(
+            folder,
+            () -> DAY,
+            disk,
+            Surroundings.Audience.PIPE,
+            new ByteArrayInputStream("yes\n".repeat(100).getBytes(UTF_8)));
+    int code = new Cli(results, problems, surroundings).run(arguments);
+    out = results.toString(UTF_8);
+    err = problems.toString(UTF_8);
+    return code;
+  }
+
+  private static List<Integer> all(FailingDisk sound) {
+    return Stream.iterate(1, n -> n + 1).limit(sound.operations()).toList();
+  }
+
+  /** Only writing can stop halfway; renaming and the rest happen or do not. */
+  private static List<Moment> momentsOf(FailingDisk.Done done) {
+    return done.name().equals("write")
+        ? List.of(Moment.values())
+        : List.of(Moment.BEFORE, Moment.AFTER);
+  }
+
+  private static Then[] one(int number) {
+    return new Then[] {Then.values()[number % 2]};
+  }
+
+  /** The first, the second and the last of each run of operations that differ in the file only. */
+  private static Set<Integer> representatives(Writing command, FailingDisk sound, Path folder) {
+    Set<Integer> chosen = new TreeSet<>();
+    SortedMap<String, List<Integer>> kinds = new TreeMap<>();
+    for (int i = 0; i < sound.done().size(); i++) {
+      FailingDisk.Done done = sound.done().get(i);
+      Path place = folder.relativize(done.path());
+      String kind = done.name() + " " + place.subpath(0, Math.min(2, place.getNameCount()));
+      if (!command.target.contains("/")) {
+        kind = done.name() + " " + place.getName(0);
+      }
+      kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(i + 1);
+    }
+    for (List<Integer> numbers : kinds.values()) {
+      chosen.addAll(numbers.subList(0, Math.min(2, numbers.size())));
+      chosen.add(numbers.get(numbers.size() / 2));
+      chosen.add(numbers.get(numbers.size() - 1));
+    }
+    return chosen;
+  }
+
+  private static SortedMap<String, Fingerprint> contents(Path folder) throws IOException {
+    SortedMap<String, Fingerprint> files = new TreeMap<>();
+    if (Files.exists(folder)) {
+      try (Stream<Path> walk = Files.walk(folder)) {
+        for (Path file : walk.filter(Files::isRegularFile).toList()) {
+          files.put(folder.relativize(file).toString(), Fingerprint.of(Files.readAllBytes(file)));
+        }
+      }
+    }
+    files.keySet().removeIf(name -> name.contains("stackside-"));
+    return files;
+  }
+
+  private static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> walk = Files.walk(from)) {
+      for (Path path : walk.toList()) {
+        Path there = to.resolve(from.relativize(path).toString());
+        Files.createDirectories(there.getParent());
+        Files.copy(path, there);
+      }
+    }
+  }
+
+  /** A copy whose files are second names: nothing that is kept is ever written into. */
+  private static void link(Path from, Path to) throws IOException {
+    try (Stream<Path> walk = Files.walk(from)) {
+      for (Path path : walk.toList()) {
+        Path there = to.resolve(from.relativize(path).toString());
+        if (Files.isDirectory(path)) {
+          Files.createDirectories(there);
+        } else {
+          Files.createLink(there, path);
+        }
+      }
+    }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    List<Path> paths = new ArrayList<>();
+    try (Stream<Path> walk = Files.walk(folder)) {
+      walk.forEach(paths::add);
+    }
+    for (int i = paths.size() - 1; i >= 0; i--) {
+      Files.delete(paths.get(i));
+    }
+  }
+}
