@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import stackside.derive.edition.CardEntry;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
@@ -54,13 +55,16 @@ public final class SiteRenderer {
     Templates templates = new Templates(own);
     Site site = new Site(own.worded(publication), cards);
     List<OutputFile> files = new ArrayList<>();
-    List<OutputFile> pages =
-        ALL.stream().flatMap(each -> each.of(site)).map(templates::fill).toList();
+    List<OutputFile> pages = pages(site).map(templates::fill).toList();
     files.addAll(OutOfUse.marked(pages, site, templates));
     files.addAll(Furniture.files(templates));
     files.add(SearchIndex.of(site));
     files.sort(Comparator.comparing(OutputFile::path));
     return List.copyOf(files);
+  }
+
+  static Stream<Page> pages(Site site) {
+    return ALL.stream().flatMap(each -> each.of(site));
   }
 
   /**
