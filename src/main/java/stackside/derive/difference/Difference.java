@@ -7,12 +7,17 @@ import stackside.derive.circuit.OutcomeClass;
 import stackside.derive.coverage.Cell;
 import stackside.model.Accessory;
 import stackside.model.Condition;
+import stackside.model.Fact;
 import stackside.model.FootSwitch;
 import stackside.model.Instrument;
 import stackside.model.MonitorKind;
 import stackside.model.Pedal;
+import stackside.model.PedalUse;
+import stackside.model.Premises;
+import stackside.model.Profile;
 import stackside.model.Response;
 import stackside.model.SelectionKind;
+import stackside.model.Settings;
 import stackside.model.SingleFault;
 import stackside.model.Socket;
 
@@ -114,6 +119,55 @@ public sealed interface Difference {
       to = List.copyOf(to);
     }
 
+    @Override
+    public Rank rank() {
+      return Rank.LABEL;
+    }
+  }
+
+  /** The same task has another program, another mode or another setting. */
+  record OtherSetting(Profile from, Profile to) implements Difference {
+    @Override
+    public Rank rank() {
+      return Rank.LABEL;
+    }
+
+    /** Whether the displays and the pedals show the same for both. */
+    static boolean same(Settings one, Settings other) {
+      return shown(one).equals(shown(other));
+    }
+
+    private static List<Object> shown(Settings settings) {
+      return List.of(
+          settings.program().map(program -> program.slot().value()),
+          settings.program().map(program -> program.shownAs().value()),
+          pedal(settings.yellow()),
+          pedal(settings.blue()),
+          settings.argonFlow().map(Fact::value));
+    }
+
+    private static List<Object> pedal(PedalUse use) {
+      return use.setting()
+          .<List<Object>>map(
+              set ->
+                  List.of(
+                      set.mode().value().name().value(),
+                      set.level().map(Fact::value),
+                      set.limit().map(Fact::value)))
+          .orElse(List.of());
+    }
+  }
+
+  /** Spares lie elsewhere. */
+  record SparesElsewhere(String from, String to) implements Difference {
+    @Override
+    public Rank rank() {
+      return Rank.LABEL;
+    }
+  }
+
+  /** Others are to be called. */
+  record OtherContacts(Premises from, Premises to) implements Difference {
     @Override
     public Rank rank() {
       return Rank.LABEL;

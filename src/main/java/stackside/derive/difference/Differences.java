@@ -3,9 +3,11 @@ package stackside.derive.difference;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import stackside.derive.circuit.Circuits;
 import stackside.derive.circuit.FailureSign;
@@ -22,6 +24,7 @@ import stackside.model.Instrument;
 import stackside.model.Kept;
 import stackside.model.Machine;
 import stackside.model.NotApproved;
+import stackside.model.Premises;
 import stackside.model.Profile;
 import stackside.model.Response;
 import stackside.model.SingleFault;
@@ -87,7 +90,10 @@ public record Differences(Place from, Place to, List<Difference> all) {
     programs(here, there, all);
     conditions(from.machine(), to.machine(), all);
     sockets(unit, here, there, all);
+    settings(here, there, all);
     kept(from, to, all);
+    spares(from, to, all);
+    contacts(from, to, all);
     all.sort(Comparator.comparing(Difference::rank));
     return new Differences(from, to, all);
   }
@@ -164,6 +170,41 @@ public record Differences(Place from, Place to, List<Difference> all) {
           && !kind(here).equals(kind(there))) {
         all.add(new Difference.AnswerOfOtherKind(here, there));
       }
+    }
+  }
+
+  /** The same task with current in both: each pair of answers once, whatever the site. */
+  private static void settings(Known from, Known to, List<Difference> all) {
+    Map<List<ThingId>, Cell> asked = new LinkedHashMap<>();
+    from.cells().forEach(cell -> asked.put(question(cell), cell));
+    Set<List<ThingId>> told = new LinkedHashSet<>();
+    for (Cell there : to.cells()) {
+      Optional<Profile> before =
+          Optional.ofNullable(asked.get(question(there))).flatMap(cell -> cell.cover().answer());
+      Optional<Profile> now = there.cover().answer();
+      if (before.flatMap(Profile::settings).isPresent()
+          && now.flatMap(Profile::settings).isPresent()
+          && told.add(List.of(before.get().id(), now.get().id()))
+          && !Difference.OtherSetting.same(
+              before.get().settings().get(), now.get().settings().get())) {
+        all.add(new Difference.OtherSetting(before.get(), now.get()));
+      }
+    }
+  }
+
+  private static void spares(Place from, Place to, List<Difference> all) {
+    Optional<String> here = from.room().keeps().sparesWhere().map(Fact::value);
+    Optional<String> there = to.room().keeps().sparesWhere().map(Fact::value);
+    if (here.isPresent() && there.isPresent() && !here.equals(there)) {
+      all.add(new Difference.SparesElsewhere(here.get(), there.get()));
+    }
+  }
+
+  private static void contacts(Place from, Place to, List<Difference> all) {
+    Premises here = from.room().location().value();
+    Premises there = to.room().location().value();
+    if (!here.id().equals(there.id())) {
+      all.add(new Difference.OtherContacts(here, there));
     }
   }
 

@@ -3,8 +3,8 @@ package stackside.derive.question;
 import java.util.List;
 import java.util.stream.Stream;
 import stackside.derive.Analysis;
-import stackside.derive.circuit.FailureSign;
 import stackside.derive.circuit.OutcomeClass;
+import stackside.derive.circuit.Press;
 import stackside.derive.difference.Place;
 import stackside.derive.question.Reply.Comes;
 import stackside.derive.question.Subject.WhatComesOf;
@@ -18,13 +18,17 @@ record FaultTopic(Analysis analysis) implements Topic {
     return Stream.of(SingleFault.values()).map(WhatComesOf::new).toList();
   }
 
-  /** Where it comes to different things by the way it happens, there are several. */
+  /**
+   * Where it comes to different things by the way it happens, or by the pedal, there are several.
+   */
   @Override
   public List<Reply> right(Place place, Subject subject) {
     return subject instanceof WhatComesOf asked
         ? analysis.circuits().signsIn(place.room(), place.asset()).stream()
             .filter(sign -> sign.fault() == asked.fault())
-            .map(FailureSign::outcomeClass)
+            .flatMap(sign -> sign.outcomes().stream())
+            .flatMap(outcome -> outcome.presses().stream())
+            .map(Press::outcomeClass)
             .filter(outcome -> outcome != OutcomeClass.RIGHT)
             .distinct()
             .<Reply>map(Comes::new)

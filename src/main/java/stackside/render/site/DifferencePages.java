@@ -7,11 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stackside.derive.coverage.Cell;
 import stackside.derive.difference.Difference;
 import stackside.derive.difference.Differences;
 import stackside.derive.difference.Place;
 import stackside.derive.difference.Rank;
 import stackside.model.FootSwitch;
+import stackside.model.Profile;
 import stackside.model.Response;
 import stackside.model.Socket;
 import stackside.model.Tone;
@@ -87,11 +89,7 @@ final class DifferencePages implements Pages {
             new Part.Say(Line.of(here.say("differences.outlined"))),
             panels(differences.from(), differences.to(), here)));
     for (Rank rank : Rank.values()) {
-      List<Line> lines =
-          differences.all().stream()
-              .filter(each -> each.rank() == rank)
-              .map(each -> words(each, here))
-              .toList();
+      List<Line> lines = lines(differences.ranked(rank), differences, here);
       sections.add(
           here.section(
               "rank-" + rank.word(),
@@ -104,10 +102,99 @@ final class DifferencePages implements Pages {
             here.say("differences.title", name(differences.from()), name(differences.to())),
             here.page(here.say("menu.differences"), "differences.html"),
             here.link(differences.to().room())),
-        "plain",
+        "difference",
         Optional.of(
             here.page(here.say("differences.back"), path(differences.to(), differences.from()))),
         sections);
+  }
+
+  /** One line for each difference; those that say the same of several things share one. */
+  private static List<Line> lines(List<Difference> some, Differences differences, Here here) {
+    List<Line> lines = new ArrayList<>();
+    Map<String, List<Difference.AnswerOfOtherKind>> answers = new LinkedHashMap<>();
+    for (Difference difference : some) {
+      if (difference instanceof Difference.AnswerOfOtherKind answer) {
+        answers.computeIfAbsent(alike(answer, here), any -> new ArrayList<>()).add(answer);
+      } else if (difference instanceof Difference.OtherSetting setting) {
+        lines.add(setting(setting, differences, here));
+      } else if (!(difference instanceof Difference.KeptInOneOnly)) {
+        lines.add(words(difference, here));
+      }
+    }
+    answers.values().forEach(each -> lines.add(answers(each, here)));
+    kept(some, Difference.KeptInOneOnly.Side.TO, "difference.only-here", here)
+        .ifPresent(lines::add);
+    kept(some, Difference.KeptInOneOnly.Side.FROM, "difference.not-here", here)
+        .ifPresent(lines::add);
+    return lines;
+  }
+
+  private static String alike(Difference.AnswerOfOtherKind answer, Here here) {
+    return answer.to().lesion().id()
+        + " "
+        + answer.to().step().id()
+        + " "
+        + answer.to().patients().id()
+        + " "
+        + status(answer.to(), here).pieces()
+        + status(answer.from(), here).pieces();
+  }
+
+  private static Line status(Cell cell, Here here) {
+    return Covers.status(cell.cover(), here);
+  }
+
+  private static Line answers(List<Difference.AnswerOfOtherKind> answers, Here here) {
+    Cell to = answers.get(0).to();
+    List<Line> sites = answers.stream().map(each -> here.link(each.to().site())).toList();
+    return here.link(to.lesion())
+        .then(Piece.of(", "))
+        .then(here.link(to.step()))
+        .then(Piece.of(" ("))
+        .then(Line.joined(sites, ", "))
+        .then(Piece.of("): "))
+        .then(status(to, here))
+        .then(
+            Piece.of(
+                ". "
+                    + here.say(
+                        "difference.before",
+                        status(answers.get(0).from(), here).pieces().get(0).text())));
+  }
+
+  private static Line setting(Difference.OtherSetting setting, Differences differences, Here here) {
+    return here.page(
+            Answers.question(setting.to()), Answers.page(differences.to().room(), setting.to()))
+        .then(
+            Piece.of(
+                " ("
+                    + Answers.sites(setting.to())
+                    + "): "
+                    + brief(setting.to(), here)
+                    + ". "
+                    + here.say("difference.before", brief(setting.from(), here))));
+  }
+
+  private static String brief(Profile profile, Here here) {
+    return Answers.summary(profile, here).stream()
+        .flatMap(line -> line.pieces().stream())
+        .map(Piece::text)
+        .collect(Collectors.joining("; "));
+  }
+
+  private static Optional<Line> kept(
+      List<Difference> some, Difference.KeptInOneOnly.Side side, String key, Here here) {
+    List<Line> things =
+        some.stream()
+            .flatMap(
+                each ->
+                    each instanceof Difference.KeptInOneOnly kept && kept.side() == side
+                        ? Stream.of(here.link(kept.accessory()))
+                        : Stream.empty())
+            .toList();
+    return things.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Line.of(here.say(key) + " ").then(Line.joined(things, ", ")));
   }
 
   private static Part panels(Place from, Place to, Here here) {
@@ -172,21 +259,6 @@ final class DifferencePages implements Pages {
               program.from().shownAs(),
               Answers.question(program.from().profiles().get(0))));
     }
-    if (difference instanceof Difference.AnswerOfOtherKind answer) {
-      return here.link(answer.to().lesion())
-          .then(Piece.of(", "))
-          .then(here.link(answer.to().site()))
-          .then(Piece.of(", "))
-          .then(here.link(answer.to().step()))
-          .then(Piece.of(": "))
-          .then(Covers.status(answer.to().cover(), here))
-          .then(
-              Piece.of(
-                  ". "
-                      + here.say(
-                          "difference.before",
-                          Covers.status(answer.from().cover(), here).pieces().get(0).text())));
-    }
     if (difference instanceof Difference.AnsweredElsewise answered) {
       return changed(
           here,
@@ -206,15 +278,14 @@ final class DifferencePages implements Pages {
                           labels(socket.to(), here),
                           labels(socket.from(), here))));
     }
-    if (difference instanceof Difference.KeptInOneOnly kept) {
-      return here.link(kept.accessory())
+    if (difference instanceof Difference.SparesElsewhere spares) {
+      return changed(here, here.say("fact.spares-where") + ": " + spares.to() + ".", spares.from());
+    }
+    if (difference instanceof Difference.OtherContacts contacts) {
+      return Line.of(here.say("menu.contacts") + ": ")
           .then(
-              Piece.of(
-                  " "
-                      + here.say(
-                          kept.side() == Difference.KeptInOneOnly.Side.TO
-                              ? "difference.only-here"
-                              : "difference.not-here")));
+              Line.joined(
+                  contacts.to().contacts().stream().map(DrillPages::contact).toList(), "; "));
     }
     throw new IllegalStateException("a difference without words: " + difference);
   }
@@ -245,6 +316,10 @@ final class DifferencePages implements Pages {
     List<String> words = new ArrayList<>();
     words.add(
         response.get().tone().map(tone -> tone(tone.value(), here)).orElse(here.say("unknown")));
+    response
+        .get()
+        .lamps()
+        .forEach((lamp, colour) -> words.add(lamp.slug().replace('-', ' ') + " " + colour.value()));
     response.get().display().ifPresent(shown -> words.add(here.say("sign.display", shown.value())));
     return String.join(", ", words);
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import stackside.Units;
 import stackside.derive.Edited;
 import stackside.derive.circuit.Circuits;
 import stackside.derive.circuit.OutcomeClass;
@@ -233,5 +234,45 @@ final class DifferencesTest {
               assertThat(socket.to().get(0).label().value()).isEqualTo("A");
               assertThat(socket.rank()).isEqualTo(Rank.LABEL);
             });
+  }
+
+  @Test
+  void theSameTaskThatIsCalledAndSetOtherwise() {
+    Unit unit = Units.demonstration();
+    Differences there = between(unit, "room-2", "room-1");
+    assertThat(of(there, Difference.OtherSetting.class))
+        .isNotEmpty()
+        .allSatisfy(
+            setting -> {
+              assertThat(setting.from().machine().value()).isEqualTo(there.from().machine());
+              assertThat(setting.to().machine().value()).isEqualTo(there.to().machine());
+              assertThat(setting.from().step().value()).isEqualTo(setting.to().step().value());
+            });
+    assertThat(of(between(unit, "room-2", "room-2"), Difference.OtherSetting.class)).isEmpty();
+  }
+
+  @Test
+  void whomToCallAndWhereSparesLie() {
+    Unit unit = Units.demonstration();
+    Differences away = between(unit, "room-2", "room-a");
+    assertThat(of(away, Difference.OtherContacts.class))
+        .singleElement()
+        .satisfies(contacts -> assertThat(contacts.to().title()).isEqualTo("Spartina Hospital"));
+    assertThat(of(away, Difference.SparesElsewhere.class))
+        .containsExactly(
+            new Difference.SparesElsewhere("left drawer of the stack", "basket under the stack"));
+    assertThat(of(between(unit, "room-2", "room-1"), Difference.OtherContacts.class)).isEmpty();
+  }
+
+  private static Differences between(Unit unit, String from, String to) {
+    return Differences.between(
+        unit, Coverage.of(unit), Circuits.of(unit), place(unit, from), place(unit, to));
+  }
+
+  private static Place place(Unit unit, String room) {
+    return Differences.places(unit).stream()
+        .filter(place -> place.room().id().slug().equals(room))
+        .findFirst()
+        .orElseThrow();
   }
 }
