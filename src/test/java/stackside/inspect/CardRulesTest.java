@@ -6,7 +6,11 @@ import java.io.IOException;
 import java.lang.reflect.Modifier;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -111,6 +115,61 @@ final class CardRulesTest {
                 assertThat(names).anyMatch(name -> name.startsWith("quiet-"));
               });
     }
+  }
+
+  /** Rules about words: what their pages show as wrong fires in a fixture, the right is quiet. */
+  static List<Fault> faultsWithFixtures() {
+    return faults().stream()
+        .filter(fault -> Files.isDirectory(CardRuleFixtures.FOLDER.resolve(fault.id())))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("faultsWithFixtures")
+  void examplesOfThePageStandInFixtures(Fault fault) {
+    RulePage page = RulePage.of(fault).orElseThrow();
+    assertThat(examples(page.wrong())).isNotEmpty().allMatch(each -> stands(each, fault, "fires-"));
+    assertThat(examples(page.right())).isNotEmpty().allMatch(each -> stands(each, fault, "quiet-"));
+  }
+
+  private static boolean stands(String example, Fault fault, String kind) {
+    return CardRuleFixtures.fixtures(fault.id()).stream()
+        .filter(file -> file.getFileName().toString().startsWith(kind))
+        .anyMatch(file -> shown(file).contains(example));
+  }
+
+  /** What a fixture leaves in the content: lines that stay or come. */
+  private static String shown(Path fixture) {
+    return text(fixture)
+        .lines()
+        .filter(line -> line.startsWith("+") || line.startsWith(" "))
+        .map(line -> line.substring(1).strip())
+        .collect(Collectors.joining("\n"));
+  }
+
+  /** Lines of code blocks, and words between single backticks. */
+  private static List<String> examples(String section) {
+    List<String> examples = new ArrayList<>();
+    boolean code = false;
+    for (String line : section.lines().toList()) {
+      if (line.startsWith("```")) {
+        code = !code;
+      } else if (code) {
+        examples.add(line.strip());
+      } else {
+        Matcher marked = Pattern.compile("`([^`]+)`").matcher(line);
+        while (marked.find()) {
+          examples.add(marked.group(1));
+        }
+      }
+    }
+    return examples;
+  }
+
+  @Test
+  void everyRuleStandsInTheTableByNumber() {
+    String table = text(Path.of("DEVELOPERS.md"));
+    assertThat(faults()).allSatisfy(fault -> assertThat(table).contains("`" + fault.id() + "`"));
   }
 
   private static String text(Path file) {
