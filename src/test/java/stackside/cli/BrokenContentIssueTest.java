@@ -80,7 +80,10 @@ final class BrokenContentIssueTest {
     office.signAll("2026-11-22");
     assertThat(office.run("issue", "--on", "2026-11-24")).isEqualTo(1);
     List<String> printed = office.out.lines().filter(l -> l.startsWith("print these")).toList();
-    assertThat(printed).singleElement().asString().contains("Room A, EQ-0209: Settings, polyps");
+    assertThat(printed)
+        .singleElement()
+        .asString()
+        .contains("Room A, EQ-0209: Settings, flat polyps");
     assertThat(office.out).contains("stays up: Room 2, EQ-0417");
   }
 

@@ -222,10 +222,10 @@ final class ControlledDocumentsTest {
     assertThat(run("issue", "--on", "2026-11-23")).as(office.told()).isZero();
     assertThat(office.out.lines())
         .containsOnlyOnce(
-            "print these: Room A, EQ-0209: Settings, polyps, edition 2, 1 copy of"
-                + " cards/room-a-eq-0209-settings-polyps.pdf:"
+            "print these: Room A, EQ-0209: Settings, flat polyps, edition 2, 1 copy of"
+                + " cards/room-a-eq-0209-settings-flat-polyps.pdf:"
                 + " profile:orache-flat-resection, settings yellow limit: 40 W → 35 W",
-            "take down: Room A, EQ-0209: Settings, polyps, edition 1 of 2026-11-21, 1 copy,"
+            "take down: Room A, EQ-0209: Settings, flat polyps, edition 1 of 2026-11-21, 1 copy,"
                 + " replaced: profile:orache-flat-resection, settings yellow limit: 40 W → 35 W");
     assertThat(office.out.lines().filter(line -> line.startsWith("print these"))).hasSize(1);
   }
@@ -282,7 +282,7 @@ final class ControlledDocumentsTest {
     office.answering("yes\n".repeat(9), "approve", "--role", "medical-physics", "--initials", "AB");
     assertThat(run("issue")).isEqualTo(1);
     assertThat(office.out)
-        .contains("print these: Room A, EQ-0209: Settings, polyps, edition 2")
+        .contains("print these: Room A, EQ-0209: Settings, flat polyps, edition 2")
         .contains("stays up: Room 2, EQ-0417: Set up, and when it fails, edition 1")
         .contains("room:room-2: changed since it was signed, and not signed again by lead-nurse");
   }
@@ -328,13 +328,14 @@ final class ControlledDocumentsTest {
 
   @Test
   void withdrawnCardOfUnsignedContent_staysDownAndMarked() throws Exception {
-    withdraw("room-a-eq-0209-settings-polyps");
+    withdraw("room-a-eq-0209-settings-flat-polyps");
     office.edit(ORACHE, LIMIT, LOWER);
     assertThat(run("issue")).as(office.told()).isZero();
-    assertThat(office.register().card("room-a-eq-0209-settings-polyps").orElseThrow().current())
+    assertThat(
+            office.register().card("room-a-eq-0209-settings-flat-polyps").orElseThrow().current())
         .isFalse();
     assertThat(office.page("rooms/room-a.html"))
-        .containsOnlyOnce("Out of use: Room A, EQ-0209: Settings, polyps.");
+        .containsOnlyOnce("Out of use: Room A, EQ-0209: Settings, flat polyps.");
   }
 
   // Two people who sign at the same time.
@@ -352,7 +353,8 @@ final class ControlledDocumentsTest {
     assertThat(run("approve", "--merge", "theirs.csv")).as(office.told()).isZero();
     assertThat(office.out).contains("1 signatures added from theirs.csv");
     assertThat(run("issue")).as(office.told()).isZero();
-    assertThat(office.out).contains("print these: Room A, EQ-0209: Settings, polyps, edition 2");
+    assertThat(office.out)
+        .contains("print these: Room A, EQ-0209: Settings, flat polyps, edition 2");
   }
 
   private void sign(String role, String initials) {

@@ -41,9 +41,9 @@ final class CardInUseTest {
     assertThat(office.run("issue", "--on", "2026-11-23")).as(office.told()).isZero();
     assertThat(office.out)
         .contains(
-            "print these: Room A, EQ-0209: Settings, polyps, edition 2, 1 copy",
+            "print these: Room A, EQ-0209: Settings, flat polyps, edition 2, 1 copy",
             "settings yellow limit: 40 W → 35 W",
-            "take down: Room A, EQ-0209: Settings, polyps, edition 1 of 2026-11-21, 1 copy");
+            "take down: Room A, EQ-0209: Settings, flat polyps, edition 1 of 2026-11-21, 1 copy");
     int code =
         office.run(
             "withdraw",
@@ -108,7 +108,7 @@ final class CardInUseTest {
         .collect(Collectors.toList());
   }
 
-  private static final String POLYPS = "room-a-eq-0209-settings-polyps";
+  private static final String POLYPS = "room-a-eq-0209-settings-flat-polyps";
 
   @Test
   void cardOfTheEditionInUse_isCurrent() throws Exception {
