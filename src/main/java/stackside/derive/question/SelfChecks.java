@@ -75,11 +75,13 @@ public record SelfChecks(List<Question> questions) {
     }
 
     private Optional<Question> question(Place place, Subject subject) {
-      List<Reply> right = distinct(topic.right(place, subject));
+      List<Reply> all = topic.right(place, subject);
+      List<Reply> right = distinct(all);
       if (right.size() != 1) {
         return Optional.empty();
       }
-      List<Reply> taken = new ArrayList<>(right);
+      // Of two right answers in the same words, either may mean what the other does not.
+      List<Reply> taken = new ArrayList<>(all);
       taken.addAll(topic.wouldDo(place, subject));
       List<Elsewhere> wrong = new ArrayList<>();
       for (Elsewhere other : elsewhere(subject)) {
