@@ -9,6 +9,7 @@ import java.util.List;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
 import stackside.render.card.CardRenderer;
+import stackside.render.card.RecordRenderer;
 import stackside.render.plan.CardPlan;
 
 /**
@@ -31,7 +32,8 @@ public final class PreparedPages {
 
   /** Makes all values, uncounted. */
   public static PreparedPages of(Publication publication, List<CardPlan> plans) {
-    return new PreparedPages(new Site(publication, plans), publication, plans);
+    Publication worded = OwnTemplates.none().worded(publication);
+    return new PreparedPages(new Site(worded, plans), worded, plans);
   }
 
   /** Renders and writes everything; answers the processor milliseconds of the process for it. */
@@ -43,6 +45,7 @@ public final class PreparedPages {
     files.addAll(Furniture.files(templates));
     files.add(SearchIndex.of(site));
     files.addAll(CardRenderer.render(publication, plans).files());
+    files.addAll(RecordRenderer.render(publication));
     for (OutputFile file : files) {
       Path path = folder.resolve(file.path());
       Files.createDirectories(path.getParent());
