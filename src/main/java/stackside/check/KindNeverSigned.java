@@ -2,11 +2,8 @@ package stackside.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import stackside.derive.Analysis;
-import stackside.model.Fact;
 import stackside.model.Kind;
-import stackside.model.Role;
 import stackside.model.SignedKind;
 import stackside.model.UnitDetails;
 import stackside.source.Fault;
@@ -31,9 +28,7 @@ final class KindNeverSigned implements Rule {
     UnitDetails details = analysis.unit().details();
     List<Problem> found = new ArrayList<>();
     for (SignedKind kind : SignedKind.values()) {
-      List<Fact<Role>> roles =
-          Optional.ofNullable(details.signatures().get(kind)).orElse(List.of());
-      if (roles.isEmpty() && !analysis.unit().anyBroken(Kind.ROLE)) {
+      if (!details.signatures().containsKey(kind) && !analysis.unit().anyBroken(Kind.ROLE)) {
         found.add(
             FAULT
                 .at(details.name().at(), "nobody signs a " + kind.word())

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import stackside.derive.Analysis;
 import stackside.model.Fact;
+import stackside.model.Mode;
 import stackside.model.OutputCheck;
 import stackside.model.PedalSetting;
+import stackside.model.Unit;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -26,8 +28,17 @@ final class OutputCheckCannotBe implements Rule {
   @Override
   public List<Problem> problems(Analysis analysis) {
     return analysis.unit().outputChecks().stream()
+        .filter(check -> !isDoubtful(analysis.unit(), check.mode().value()))
         .flatMap(check -> problem(check).stream())
         .toList();
+  }
+
+  /** Where a profile cannot be set either, the description of the mode is the thing to look at. */
+  private static boolean isDoubtful(Unit unit, Mode mode) {
+    return unit.profiles().stream()
+        .flatMap(profile -> profile.pedalSettings().stream())
+        .filter(setting -> setting.mode().value().id().equals(mode.id()))
+        .anyMatch(setting -> !setting.canBeSet());
   }
 
   private static Optional<Problem> problem(OutputCheck check) {

@@ -80,7 +80,15 @@ final class ValueBinder {
         return Optional.of(present(items(arguments[0], sequence.items(), frame)));
       }
       if (generic.getRawType() == Map.class && piece instanceof Piece.Mapping mapping) {
-        return Optional.of(entries(arguments[0], arguments[1], mapping, frame).whole());
+        return Optional.of(
+            entries(
+                    arguments[0],
+                    mapping,
+                    frame,
+                    each ->
+                        bindWithoutBroken(
+                            arguments[1], each.value(), frame.under(each.key().text())))
+                .whole());
       }
     }
     return bind(type, piece, frame);

@@ -1,0 +1,91 @@
+package stackside.seeded;
+
+import com.google.common.jimfs.Configuration;
+import com.google.common.jimfs.Jimfs;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystem;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.check.Catalogue;
+import stackside.content.ContentReader;
+import stackside.content.Reading;
+import stackside.derive.Analysis;
+import stackside.model.Unit;
+import stackside.source.Problem;
+
+/** Reads and judges one edit after the other, each in the otherwise untouched content. */
+final class Judge implements AutoCloseable {
+  private final FileSystem memory = Jimfs.newFileSystem(Configuration.unix());
+  private final Path content = memory.getPath("/content");
+  private final Lines clean;
+
+  /** What came of reading and judging. */
+  record Verdict(Optional<Unit> unit, List<Problem> problems) {}
+
+  Judge(Lines clean) {
+    this.clean = clean;
+    for (Map.Entry<String, List<String>> file : clean.files().entrySet()) {
+      write(file.getKey(), file.getValue());
+    }
+  }
+
+  Verdict after(Edit edit) {
+    write(edit.file(), edit.lines());
+    try {
+      return judge();
+    } finally {
+      write(edit.file(), clean.of(edit.file()));
+    }
+  }
+
+  /** The edited unit, unjudged. */
+  Optional<Unit> read(Edit edit) {
+    write(edit.file(), edit.lines());
+    try {
+      return reading().unit();
+    } finally {
+      write(edit.file(), clean.of(edit.file()));
+    }
+  }
+
+  private Reading reading() {
+    try {
+      return ContentReader.read(content);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Verdict judge() {
+    Reading reading = reading();
+    Stream<Problem> found =
+        reading.unit().stream().flatMap(unit -> Catalogue.judge(Analysis.of(unit)).stream());
+    return new Verdict(
+        reading.unit(),
+        Stream.concat(reading.problems().stream(), found).distinct().sorted().toList());
+  }
+
+  private void write(String file, List<String> lines) {
+    try {
+      Path path = content.resolve(file);
+      Files.createDirectories(path.getParent());
+      Files.write(path, lines);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    try {
+      memory.close();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,145 @@
+package stackside.seeded;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.lang.reflect.RecordComponent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.model.Broken;
+import stackside.model.Evidence;
+import stackside.model.Fact;
+import stackside.model.Prose;
+import stackside.model.Thing;
+import stackside.model.ThingId;
+import stackside.model.Unit;
+import stackside.source.Location;
+
+/** Finds by reflection every component of the model, and every place that a unit writes one. */
+final class ModelSpots {
+  private static final Path CLASSES = Path.of("target/classes/stackside/model");
+
+  private final List<Spot> spots = new ArrayList<>();
+
+  private ModelSpots() {}
+
+  /** All places of a unit, in the order of the model. */
+  static List<Spot> of(Unit unit) {
+    ModelSpots found = new ModelSpots();
+    found.inside(unit, Location.startOf("unit.yaml"));
+    return found.spots;
+  }
+
+  /**
+   * The components of all records of the model that an author writes. Not written are places, what
+   * could not be read, and the pieces into which prose falls, which are one text of its owner.
+   */
+  static List<String> components() {
+    try (Stream<Path> files = Files.list(CLASSES)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".class") && !name.startsWith("package-info"))
+          .map(name -> "stackside.model." + name.replace(".class", ""))
+          .map(ModelSpots::load)
+          .filter(Class::isRecord)
+          .filter(type -> type != Broken.class && type != Fact.class && !isProse(type))
+          .flatMap(
+              type ->
+                  Arrays.stream(type.getRecordComponents())
+                      .filter(ModelSpots::isWritten)
+                      .map(part -> name(type, part)))
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Class<?> load(String name) {
+    try {
+      return Class.forName(name);
+    } catch (ClassNotFoundException e) {
+      throw new IllegalStateException(name, e);
+    }
+  }
+
+  private static boolean isProse(Class<?> type) {
+    return type == Prose.class || type.getName().startsWith(Prose.class.getName() + "$");
+  }
+
+  private static boolean isWritten(RecordComponent part) {
+    return part.getType() != Location.class && !part.getGenericType().toString().contains("Broken");
+  }
+
+  private static String name(Class<?> type, RecordComponent part) {
+    return type.getSimpleName() + "." + part.getName();
+  }
+
+  private void inside(Object value, Location near) {
+    if (!value.getClass().isRecord()
+        || !value.getClass().getPackageName().equals("stackside.model")
+        || isProse(value.getClass())) {
+      return;
+    }
+    for (RecordComponent part : value.getClass().getRecordComponents()) {
+      if (isWritten(part)) {
+        Object held = read(value, part);
+        if (held instanceof Collection<?> list && !list.isEmpty()) {
+          spots.add(
+              new Spot(name(value.getClass(), part), held, placeOf(list.iterator().next(), near)));
+        }
+        component(name(value.getClass(), part), held, near);
+      }
+    }
+  }
+
+  private void component(String component, Object value, Location near) {
+    if (value instanceof Optional<?> some) {
+      some.ifPresent(each -> component(component, each, near));
+    } else if (value instanceof Collection<?> list) {
+      list.forEach(each -> component(component, each, near));
+    } else if (value instanceof Map<?, ?> map) {
+      map.values().forEach(each -> component(component, each, near));
+    } else if (value instanceof Fact<?> fact) {
+      spots.add(new Spot(component, fact.value(), fact.at()));
+      if (!(fact.value() instanceof Thing)) {
+        inside(fact.value(), fact.at());
+      }
+    } else {
+      Location at = placeOf(value, near);
+      spots.add(new Spot(component, value, at));
+      if (!(value instanceof ThingId)) {
+        inside(value, at);
+      }
+    }
+  }
+
+  private static Location placeOf(Object value, Location near) {
+    if (value instanceof Fact<?> fact) {
+      return fact.at();
+    }
+    if (!value.getClass().isRecord() || value instanceof Evidence) {
+      return near;
+    }
+    return Arrays.stream(value.getClass().getRecordComponents())
+        .filter(part -> part.getType() == Location.class)
+        .findFirst()
+        .map(part -> (Location) read(value, part))
+        .orElse(near);
+  }
+
+  private static Object read(Object value, RecordComponent part) {
+    try {
+      part.getAccessor().setAccessible(true);
+      return part.getAccessor().invoke(value);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(part.toString(), e);
+    }
+  }
+}
