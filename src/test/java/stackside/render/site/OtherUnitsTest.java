@@ -35,8 +35,7 @@ final class OtherUnitsTest {
   @Test
   void brokenThingsHaveStubPagesThatSayWhatIsWrong() throws IOException {
     Unit unit = withAMisspeltInstrument();
-    List<OutputFile> files =
-        SiteRenderer.render(DemonstrationSite.publication(unit, Marking.DRAFT), List.of());
+    List<OutputFile> files = DemonstrationSite.render(unit, Marking.DRAFT);
     assertThat(SiteStructureTest.brokenLinks(files)).isEmpty();
     List<Broken> withPages =
         unit.broken().stream().filter(each -> Links.to(each.id()).anchor().isEmpty()).toList();
