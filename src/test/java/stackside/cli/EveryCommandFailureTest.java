@@ -87,8 +87,8 @@ final class EveryCommandFailureTest {
         asset,date,slot,shown-as,socket,pedal,mode,level,limit,initials
         EQ-1,2026-02-01,3,EMR R,mono-1,yellow,pulsed-cut,2,60 W,AB
         EQ-1,2026-02-01,3,EMR R,mono-1,blue,forced,1,40 W,AB
-        EQ-1,2026-02-01,4,EMR L,mono-1,yellow,pulsed-cut,2,80 W,AB
-        EQ-1,2026-02-01,4,EMR L,mono-1,blue,forced,1,45 W,AB
+        EQ-1,2026-02-01,4,RECTO,mono-1,yellow,pulsed-cut,2,80 W,AB
+        EQ-1,2026-02-01,4,RECTO,mono-1,blue,forced,1,45 W,AB
         EQ-1,2026-02-01,7,BIPOLAR,bi,yellow,,,,AB
         EQ-1,2026-02-01,7,BIPOLAR,bi,blue,bipolar,low,20 W,AB
         """);

@@ -28,7 +28,7 @@ final class FarLettersTooLowTest {
     Inspection seen = Inspection.of(unit.file(CARD));
     assertThat(new FarLettersTooLow().problems(farther.card(CARD, seen)))
         .extracting(Problem::message)
-        .anyMatch(message -> message.contains("See whitening"))
+        .anyMatch(message -> message.contains("See an effect"))
         .anyMatch(message -> message.contains("ext. 100"));
   }
 }
