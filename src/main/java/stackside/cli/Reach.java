@@ -32,9 +32,12 @@ sealed interface Reach {
   /** All cards of one face. */
   record OneFace(Face face) implements Reach {}
 
-  /** The settings cards of the machines whose profiles stand in one file. */
-  record SettingsOf(Set<ThingId> machines) implements Reach {
-    public SettingsOf {
+  /**
+   * All cards of the machines whose profiles stand in one file: the order of the drills on the
+   * set-up face follows from the profiles too.
+   */
+  record CardsOf(Set<ThingId> machines) implements Reach {
+    public CardsOf {
       machines = Set.copyOf(machines);
     }
   }
@@ -50,9 +53,8 @@ sealed interface Reach {
     if (this instanceof OneFace one) {
       return plan.face() == one.face();
     }
-    if (this instanceof SettingsOf settings) {
-      return plan.face() == Face.SETTINGS
-          && settings.machines().contains(plan.asset().machine().value().id());
+    if (this instanceof CardsOf cards) {
+      return cards.machines().contains(plan.asset().machine().value().id());
     }
     if (this instanceof Of of) {
       return things.contains(of.thing());
@@ -96,8 +98,7 @@ sealed interface Reach {
     return switch (folder) {
       case "handbook", "paths", "sources.yaml" -> new NoCard();
       case "drills", "checklists" -> new OneFace(Face.SET_UP);
-      case "sites.yaml", "lesions.yaml" -> new OneFace(Face.SETTINGS);
-      case "profiles" -> settings(at.file(), unit);
+      case "profiles" -> profiles(at.file(), unit);
       case "machines", "rooms" -> subjects.at(at).<Reach>map(Of::new).orElseGet(NoCard::new);
       case "assets.csv", "program-readings.csv", "service-events.csv", "output-checks.csv" ->
           row(at, unit, sources);
@@ -106,13 +107,13 @@ sealed interface Reach {
   }
 
   /** A profile that cannot be read belongs to the machine of those around it. */
-  private static Reach settings(String file, Unit unit) {
+  private static Reach profiles(String file, Unit unit) {
     Set<ThingId> machines = new TreeSet<>();
     unit.profiles().stream()
         .filter(profile -> profile.at().file().equals(file))
         .map(Profile::machine)
         .forEach(machine -> machines.add(machine.value().id()));
-    return machines.isEmpty() ? new OneFace(Face.SETTINGS) : new SettingsOf(machines);
+    return machines.isEmpty() ? new AllCards() : new CardsOf(machines);
   }
 
   /** A row that begins with the number of a generator is about it, whatever else it says. */
