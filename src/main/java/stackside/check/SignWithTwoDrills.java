@@ -3,14 +3,11 @@ package stackside.check;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.derive.Analysis;
 import stackside.derive.circuit.FailureSign;
 import stackside.model.Drill;
-import stackside.model.Fact;
 import stackside.model.Machine;
-import stackside.model.Sign;
 import stackside.model.ThingId;
 import stackside.source.Fault;
 import stackside.source.Problem;
@@ -33,7 +30,7 @@ final class SignWithTwoDrills implements Rule {
       for (int i = 1; i < sign.fitting().size(); i++) {
         Drill first = sign.fitting().get(0);
         Drill other = sign.fitting().get(i);
-        if (lampsExist(sign.machine(), first, other) && !contradict(first.sign(), other.sign())) {
+        if (lampsExist(sign.machine(), first, other) && !first.sign().contradicts(other.sign())) {
           found.putIfAbsent(other.id(), problem(sign, first, other));
         }
       }
@@ -45,27 +42,6 @@ final class SignWithTwoDrills implements Rule {
     return Stream.of(drills)
         .flatMap(drill -> drill.sign().lamps().keySet().stream())
         .allMatch(lamp -> machine.lamp(lamp).isPresent());
-  }
-
-  /** Signs that cannot be seen together tell the drills apart, be it on the tissue alone. */
-  private static boolean contradict(Sign one, Sign other) {
-    boolean lamps =
-        one.lamps().entrySet().stream()
-            .anyMatch(
-                entry ->
-                    Optional.ofNullable(other.lamps().get(entry.getKey()))
-                        .map(colour -> !colour.value().equals(entry.getValue().value()))
-                        .orElse(false));
-    return lamps
-        || differ(one.tone(), other.tone())
-        || differ(one.display(), other.display())
-        || differ(one.tissue(), other.tissue());
-  }
-
-  private static <T> boolean differ(Optional<Fact<T>> one, Optional<Fact<T>> other) {
-    return one.isPresent()
-        && other.isPresent()
-        && !one.orElseThrow().value().equals(other.orElseThrow().value());
   }
 
   private static Problem problem(FailureSign sign, Drill first, Drill other) {

@@ -21,4 +21,23 @@ public record Sign(
   public boolean ofMachine() {
     return tone.isPresent() || !lamps.isEmpty() || display.isPresent();
   }
+
+  /** Whether the two cannot be seen together; what one of them leaves open contradicts nothing. */
+  public boolean contradicts(Sign other) {
+    return differ(tone, other.tone)
+        || differ(display, other.display)
+        || differ(tissue, other.tissue)
+        || lamps.entrySet().stream()
+            .anyMatch(
+                lamp ->
+                    differ(
+                        Optional.of(lamp.getValue()),
+                        Optional.ofNullable(other.lamps.get(lamp.getKey()))));
+  }
+
+  private static <T> boolean differ(Optional<Fact<T>> one, Optional<Fact<T>> other) {
+    return one.isPresent()
+        && other.isPresent()
+        && !one.orElseThrow().value().equals(other.orElseThrow().value());
+  }
 }

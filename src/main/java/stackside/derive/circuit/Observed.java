@@ -67,9 +67,7 @@ public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> di
    * of tissue alone fits nothing, for it says nothing of the machine.
    */
   public boolean fits(Sign sign) {
-    boolean saysSomething =
-        sign.tone().isPresent() || !sign.lamps().isEmpty() || sign.display().isPresent();
-    return saysSomething
+    return sign.ofMachine()
         && sign.tone().map(wanted -> wanted.value() == tone).orElse(true)
         && sign.display()
             .map(wanted -> display.map(wanted.value()::equals).orElse(false))

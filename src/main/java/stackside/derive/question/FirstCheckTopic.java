@@ -1,15 +1,10 @@
 package stackside.derive.question;
 
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import stackside.derive.difference.Place;
 import stackside.derive.question.Reply.Check;
 import stackside.derive.question.Subject.FirstCheck;
 import stackside.model.Drill;
-import stackside.model.Fact;
-import stackside.model.LampId;
-import stackside.model.Sign;
 import stackside.model.Unit;
 
 /** What to check first when a sign is seen. */
@@ -31,7 +26,7 @@ record FirstCheckTopic(Unit unit) implements Topic {
   public List<Reply> right(Place place, Subject subject) {
     return subject instanceof FirstCheck asked
         ? unit.drillsFor(place.machine()).stream()
-            .filter(drill -> mayBeOne(drill.sign(), asked.drill().sign()))
+            .filter(drill -> !drill.sign().contradicts(asked.drill().sign()))
             .map(FirstCheckTopic::first)
             .toList()
         : List.of();
@@ -44,24 +39,5 @@ record FirstCheckTopic(Unit unit) implements Topic {
 
   private static Reply first(Drill drill) {
     return new Check(drill.checks().get(0));
-  }
-
-  /** Whether nothing that both signs say keeps them apart. */
-  private static boolean mayBeOne(Sign one, Sign other) {
-    return agree(one.tone(), other.tone())
-        && agree(one.display(), other.display())
-        && agree(one.tissue(), other.tissue())
-        && one.lamps().entrySet().stream().allMatch(lamp -> agree(lamp, other));
-  }
-
-  private static boolean agree(Map.Entry<LampId, Fact<String>> lamp, Sign other) {
-    return agree(
-        Optional.of(lamp.getValue()), Optional.ofNullable(other.lamps().get(lamp.getKey())));
-  }
-
-  private static <T> boolean agree(Optional<Fact<T>> one, Optional<Fact<T>> other) {
-    return one.isEmpty()
-        || other.isEmpty()
-        || one.orElseThrow().value().equals(other.orElseThrow().value());
   }
 }
