@@ -34,10 +34,7 @@ final class LevelUnknown implements Rule {
             .flatMap(profile -> profile.pedalSettings().stream())
             .flatMap(setting -> misfit(setting.mode().value(), setting.level()).stream())
             .toList();
-    Stream<Problem> inModes =
-        unit.machines().stream()
-            .flatMap(machine -> machine.modes().stream())
-            .flatMap(mode -> inDescription(mode).limit(1));
+    Stream<Problem> inModes = unit.modes().stream().flatMap(mode -> inDescription(mode).limit(1));
     return Stream.concat(new MisfitSettings(FAULT, misfits).problems(unit).stream(), inModes)
         .toList();
   }

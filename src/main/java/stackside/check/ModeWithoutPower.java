@@ -21,8 +21,7 @@ final class ModeWithoutPower implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().machines().stream()
-        .flatMap(machine -> machine.modes().stream())
+    return analysis.unit().modes().stream()
         .filter(mode -> mode.powerLimit().isEmpty() && mode.ratedPower().isEmpty())
         .map(
             mode ->

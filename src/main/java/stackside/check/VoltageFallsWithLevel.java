@@ -25,8 +25,7 @@ final class VoltageFallsWithLevel implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().machines().stream()
-        .flatMap(machine -> machine.modes().stream())
+    return analysis.unit().modes().stream()
         .filter(mode -> !Doubts.ofSparks(analysis, mode) && !Doubts.ofRatings(analysis, mode))
         .flatMap(mode -> problem(mode).stream())
         .toList();

@@ -26,10 +26,7 @@ final class WaveformMismatch implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.unit().machines().stream()
-        .flatMap(machine -> machine.modes().stream())
-        .flatMap(mode -> problem(mode).stream())
-        .toList();
+    return analysis.unit().modes().stream().flatMap(mode -> problem(mode).stream()).toList();
   }
 
   private static Optional<Problem> problem(Mode mode) {

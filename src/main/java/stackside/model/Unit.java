@@ -93,7 +93,7 @@ public record Unit(
             lesions,
             machines,
             machines.stream().flatMap(each -> each.sockets().stream()).toList(),
-            machines.stream().flatMap(each -> each.modes().stream()).toList(),
+            modes(),
             citations,
             profiles,
             assets,
@@ -104,6 +104,11 @@ public record Unit(
             handbook,
             broken)
         .flatMap(List::stream);
+  }
+
+  /** The modes of all machines, machine by machine. */
+  public List<Mode> modes() {
+    return machines.stream().flatMap(machine -> machine.modes().stream()).toList();
   }
 
   /** The thing with this id, linked or broken. */
