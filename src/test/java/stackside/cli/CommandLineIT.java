@@ -35,15 +35,7 @@ final class CommandLineIT {
   void copyTheDemonstration(@TempDir Path given) throws IOException {
     base = given;
     folder = Files.createDirectory(base.resolve("hôpital nord"));
-    copy(Path.of("content"), folder.resolve("content"));
-  }
-
-  private static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> walk = Files.walk(from)) {
-      for (Path path : walk.toList()) {
-        Files.copy(path, to.resolve(from.relativize(path).toString()));
-      }
-    }
+    Office.copy(Path.of("content"), folder.resolve("content"));
   }
 
   private static Ended run(Path workingFolder, List<String> options, String... arguments)
@@ -122,7 +114,7 @@ final class CommandLineIT {
   @Test
   void sameBytesEverywhere() throws Exception {
     Path elsewhere = Files.createDirectory(base.resolve("elsewhere"));
-    copy(Path.of("content"), elsewhere.resolve("other content"));
+    Office.copy(Path.of("content"), elsewhere.resolve("other content"));
     run(folder, List.of(), "draft", "--on", "2026-11-25", "--out", "first");
     run(
         elsewhere,

@@ -80,7 +80,7 @@ final class EveryCommandFailureTest {
     base = folder;
     signed = base.resolve("signed");
     Path content = signed.resolve("content");
-    copy(Path.of("src/test/resources/units/cholla"), content);
+    Office.copy(Path.of("src/test/resources/units/cholla"), content);
     Files.writeString(
         content.resolve("program-readings.csv"),
         """
@@ -277,16 +277,6 @@ final class EveryCommandFailureTest {
     }
     files.keySet().removeIf(name -> name.contains("stackside-"));
     return files;
-  }
-
-  private static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> walk = Files.walk(from)) {
-      for (Path path : walk.toList()) {
-        Path there = to.resolve(from.relativize(path).toString());
-        Files.createDirectories(there.getParent());
-        Files.copy(path, there);
-      }
-    }
   }
 
   /** A copy whose files are second names: nothing that is kept is ever written into. */

@@ -59,7 +59,7 @@ public final class Office {
     return new Office(folder);
   }
 
-  private static void copy(Path from, Path to) throws IOException {
+  static void copy(Path from, Path to) throws IOException {
     try (Stream<Path> walk = Files.walk(from)) {
       for (Path path : walk.toList()) {
         Path target = to.resolve(from.relativize(path).toString());
