@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -25,15 +23,16 @@ final class Lettering {
   static final double PITCH = 1.3;
 
   private static final String FOLDER = "/stackside/fonts/AtkinsonHyperlegibleNext-";
+  private static final int LETTERS = 0x2600;
+  private static final Pattern SPACES = Pattern.compile(" +");
   private static final Lettering REGULAR = read("Regular");
   private static final Lettering BOLD = read("Bold");
 
-  private final Map<Integer, Double> advances;
-  private final double unknown;
+  /** By code point, in em; letters that the font lacks are as wide as its sign for them. */
+  private final double[] advances;
 
-  private Lettering(Map<Integer, Double> advances, double unknown) {
-    this.advances = Collections.unmodifiableMap(advances);
-    this.unknown = unknown;
+  private Lettering(double[] advances) {
+    this.advances = advances;
   }
 
   static Lettering of(Shape.Weight weight) {
@@ -59,44 +58,57 @@ final class Lettering {
     try (TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes))) {
       double em = font.getUnitsPerEm();
       CmapLookup glyphs = font.getUnicodeCmapLookup();
-      Map<Integer, Double> advances = new TreeMap<>();
-      for (int letter = ' '; letter < 0x2600; letter++) {
-        int glyph = glyphs.getGlyphId(letter);
-        if (glyph != 0) {
-          advances.put(letter, font.getAdvanceWidth(glyph) / em);
-        }
+      double[] advances = new double[LETTERS];
+      for (int letter = 0; letter < LETTERS; letter++) {
+        int glyph = letter < ' ' ? 0 : glyphs.getGlyphId(letter);
+        advances[letter] = font.getAdvanceWidth(glyph) / em;
       }
-      return new Lettering(advances, font.getAdvanceWidth(0) / em);
+      return new Lettering(advances);
     }
   }
 
   /** The width of one line of words, in the unit of the size. */
   double width(String words, double size) {
-    return size
-        * words.codePoints().mapToDouble(letter -> advances.getOrDefault(letter, unknown)).sum();
+    double ems = 0;
+    for (int at = 0; at < words.length(); at += Character.charCount(words.codePointAt(at))) {
+      int letter = words.codePointAt(at);
+      ems += advances[letter < LETTERS ? letter : 0];
+    }
+    return size * ems;
   }
 
   /** The words in lines no wider than this; a single word that is wider stands alone. */
   List<String> lines(String words, double size, double width) {
     List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String word : words.strip().split(" +", -1)) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (!line.isEmpty() && width(longer, size) > width) {
-        lines.add(line);
-        line = word;
-      } else {
-        line = longer;
+    StringBuilder line = new StringBuilder();
+    double used = 0;
+    double space = width(" ", size);
+    for (String word : words(words)) {
+      double wide = width(word, size);
+      if (line.length() > 0 && used + space + wide > width) {
+        lines.add(line.toString());
+        line.setLength(0);
+        used = 0;
       }
+      if (line.length() > 0) {
+        line.append(' ');
+        used += space;
+      }
+      line.append(word);
+      used += wide;
     }
-    lines.add(line);
+    lines.add(line.toString());
     return List.copyOf(lines);
+  }
+
+  private static List<String> words(String text) {
+    return List.of(SPACES.split(text.strip(), -1));
   }
 
   /** The width of the widest word. */
   double widestWord(String words, double size) {
     double widest = 0;
-    for (String word : words.strip().split(" +", -1)) {
+    for (String word : words(words)) {
       widest = Math.max(widest, width(word, size));
     }
     return widest;

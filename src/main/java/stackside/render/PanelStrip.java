@@ -76,12 +76,15 @@ public final class PanelStrip {
   private List<Double> columns() {
     int count = places.stream().mapToInt(place -> at(place).column()).max().orElse(1);
     List<Double> best = Collections.nCopies(count, (width - 2 * pad()) / count);
+    double lowest = height(best);
     boolean better = true;
     while (better) {
       better = false;
       for (List<Double> shifted : shifted(best)) {
-        if (height(shifted) < height(best) - 0.01) {
+        double height = height(shifted);
+        if (height < lowest - 0.01) {
           best = shifted;
+          lowest = height;
           better = true;
         }
       }
