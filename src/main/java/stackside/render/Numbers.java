@@ -18,8 +18,8 @@ public final class Numbers {
   private static final Pattern THOUSANDS = Pattern.compile("(?<![\\d.])(\\d{1,3})(\\d{3})(?!\\d)");
   private static final Pattern MEASURED =
       Pattern.compile(
-          "(?<=\\d) (?=(?:W|V|A|mA|kV|mm|cm|m|s|ms|min|kg|ohm|kohm|L/min|A2s|A²s|percent|months?)\\b)");
-  private static final Pattern PEAK = Pattern.compile("(?<=\\bk?V) (?=peak\\b)");
+          " (?<=\\d )(?=(?:W|V|A|mA|kV|mm|cm|m|s|ms|min|kg|ohm|kohm|L/min|A2s|A²s|percent|months?)\\b)");
+  private static final Pattern PEAK = Pattern.compile(" (?<=\\bk?V )(?=peak\\b)");
 
   private Numbers() {}
 

@@ -17,9 +17,14 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 public record LetterHeights(double capital, double small) {
 
   private static final String FOLDER = "/stackside/fonts/AtkinsonHyperlegibleNext-";
+  private static final LetterHeights MEASURED = measure();
 
   /** The heights in the program's own fonts. */
   public static LetterHeights measured() {
+    return MEASURED;
+  }
+
+  private static LetterHeights measure() {
     LetterHeights regular = read("Regular");
     LetterHeights bold = read("Bold");
     return new LetterHeights(

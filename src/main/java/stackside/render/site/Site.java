@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import stackside.derive.Analysis;
 import stackside.derive.signed.SignedFacts;
@@ -30,6 +31,7 @@ final class Site {
   private final Standing standing;
   private final Map<ThingId, Thing> things = new TreeMap<>();
   private final Map<ThingId, List<Profile>> serving = new LinkedHashMap<>();
+  private final Map<String, Set<ThingId>> thingsOnCards = new TreeMap<>();
 
   Site(Publication publication, List<CardPlan> cards) {
     this.publication = publication;
@@ -39,6 +41,7 @@ final class Site {
         Standing.of(unit(), publication.on(), SignedFacts.fingerprints(publication.unit()));
     unit().things().forEach(thing -> things.putIfAbsent(thing.id(), thing));
     unit().rooms().forEach(room -> serving.put(room.id(), unit().profilesServing(room)));
+    cards.forEach(plan -> thingsOnCards.put(plan.path(), CardThings.of(unit(), plan)));
   }
 
   Publication publication() {
@@ -54,7 +57,7 @@ final class Site {
     return cards.stream()
         .filter(plan -> plan.room().id().equals(room.id()))
         .filter(plan -> plan.face() == Face.SETTINGS)
-        .filter(plan -> CardThings.of(unit(), plan).contains(profile.id()))
+        .filter(plan -> thingsOnCards.getOrDefault(plan.path(), Set.of()).contains(profile.id()))
         .toList();
   }
 
