@@ -1,6 +1,5 @@
 package stackside.inspect;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -90,17 +89,20 @@ public final class CardRules {
   public static List<Problem> judge(
       Publication publication, List<CardPlan> plans, List<OutputFile> files) {
     Map<String, Inspection> seen = new TreeMap<>();
-    files.forEach(file -> seen.put(file.path(), Inspection.of(file)));
-    List<Problem> problems = new ArrayList<>();
-    for (CardPlan plan : plans) {
-      Inspection own = seen.getOrDefault(plan.path(), Inspection.nothing(plan.path()));
-      InspectedCard card = new InspectedCard(publication, plan, own, fellows(plan, plans, seen));
-      WORDS.forEach(rule -> problems.addAll(rule.problems(card)));
-      if (seen.containsKey(plan.path())) {
-        PAGES.forEach(rule -> problems.addAll(rule.problems(card)));
-      }
-    }
-    return problems.stream().distinct().sorted().toList();
+    files.parallelStream().map(Inspection::of).forEachOrdered(each -> seen.put(each.path(), each));
+    return plans.parallelStream()
+        .flatMap(plan -> problems(publication, plan, plans, seen))
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private static Stream<Problem> problems(
+      Publication publication, CardPlan plan, List<CardPlan> plans, Map<String, Inspection> seen) {
+    Inspection own = seen.getOrDefault(plan.path(), Inspection.nothing(plan.path()));
+    InspectedCard card = new InspectedCard(publication, plan, own, fellows(plan, plans, seen));
+    List<CardRule> rules = seen.containsKey(plan.path()) ? rules() : WORDS;
+    return rules.stream().flatMap(rule -> rule.problems(card).stream());
   }
 
   private static List<Inspection> fellows(

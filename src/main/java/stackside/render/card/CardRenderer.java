@@ -36,26 +36,21 @@ public final class CardRenderer {
   /** The cards of these plans. */
   public static RenderedCards render(Publication publication, List<CardPlan> plans) {
     CardRenderer renderer = new CardRenderer(publication);
-    List<OutputFile> files = new ArrayList<>();
-    List<OutputFile> printed = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
-    for (CardPlan plan : plans) {
-      List<Problem> found = new ArrayList<>();
-      OutputFile file = renderer.card(plan, found);
-      files.add(file);
-      if (found.isEmpty()) {
-        printed.add(file);
-      }
-      problems.addAll(found);
-    }
-    return new RenderedCards(files, printed, problems.stream().distinct().sorted().toList());
+    List<Painted> painted = plans.parallelStream().map(renderer::card).toList();
+    return new RenderedCards(
+        painted.stream().map(Painted::file).toList(),
+        painted.stream().filter(each -> each.problems().isEmpty()).map(Painted::file).toList(),
+        painted.stream().flatMap(each -> each.problems().stream()).distinct().sorted().toList());
   }
 
-  private OutputFile card(CardPlan plan, List<Problem> found) {
+  /** A finished file, and why it could not be printed as planned. */
+  private record Painted(OutputFile file, List<Problem> problems) {}
+
+  private Painted card(CardPlan plan) {
     Typeface typeface = Typeface.forDocument(plan.name());
     Setting setting = new Setting(typeface, letters, scale);
     CardPage page = new CardPage(plan, setting);
-    found.addAll(page.problems());
+    List<Problem> found = new ArrayList<>(page.problems());
     if (page.overflow() > 0) {
       found.add(Overflow.of(plan, page));
     }
@@ -64,7 +59,7 @@ public final class CardRenderer {
         found.isEmpty()
             ? document.bytes(page::paint)
             : document.bytes(new UnprintableCard(plan, found, setting)::paint);
-    return new OutputFile(plan.path(), bytes);
+    return new Painted(new OutputFile(plan.path(), bytes), found);
   }
 
   /** The day that the finished file carries; an edition keeps its own. */

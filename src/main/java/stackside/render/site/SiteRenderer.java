@@ -55,7 +55,7 @@ public final class SiteRenderer {
     Templates templates = new Templates(own);
     Site site = new Site(own.worded(publication), cards);
     List<OutputFile> files = new ArrayList<>();
-    List<OutputFile> pages = pages(site).map(templates::fill).toList();
+    List<OutputFile> pages = pages(site).parallel().map(templates::fill).toList();
     files.addAll(OutOfUse.marked(pages, site, templates));
     files.addAll(Furniture.files(templates));
     files.add(SearchIndex.of(site));
