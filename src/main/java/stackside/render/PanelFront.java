@@ -25,6 +25,7 @@ final class PanelFront {
   private final double width;
   private final double pad;
   private final Wording wording;
+  private final double scale;
 
   /** Where the words on a socket stand. */
   enum Wording {
@@ -42,6 +43,7 @@ final class PanelFront {
     this.width = width;
     this.pad = 0.7 * pen.text();
     this.wording = wording;
+    this.scale = scale();
   }
 
   /** Whether every word fits into its column, the name beside the label. */
@@ -88,7 +90,7 @@ final class PanelFront {
     for (Place place : inRow) {
       double x = left + middleOf(place);
       heading(place, x, top);
-      PlugOutline.of(place).draw(pen, x, middle, scale(), place.use());
+      PlugOutline.of(place).draw(pen, x, middle, scale, place.use());
       double notes = middle + plug / 2 + 0.5 * pen.text();
       if (place.use() == Use.USED) {
         double turn = middle + plug / 2 + 0.35 * pen.text();
@@ -110,7 +112,7 @@ final class PanelFront {
   /** Round label, name and plug of a socket. */
   private void outline(double middle, double top, double plugEnd, Place place) {
     double heading = wording == Wording.INSIDE ? headingWidth(place) : pen.pillWidth(place.label());
-    double plug = PlugOutline.of(place).width() * scale();
+    double plug = PlugOutline.of(place).width() * scale;
     double room = cellWidth() - gutterWidth(place) - pen.thick();
     double wide = Math.min(Math.max(heading, plug) + 1.1 * pen.text(), room);
     double above = 0.3 * pen.text();
@@ -219,7 +221,7 @@ final class PanelFront {
   }
 
   private double plugHeight(Place place) {
-    return PlugOutline.of(place).height() * scale();
+    return PlugOutline.of(place).height() * scale;
   }
 
   /** One scale for all plugs of a panel, so that their sizes compare; never over life size. */

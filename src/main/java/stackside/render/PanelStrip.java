@@ -25,20 +25,46 @@ public final class PanelStrip {
   private static final int MOST_STEPS = 12;
   private static final double WIDEST_PLUG = 2.4;
 
-  private final List<Place> places;
+  private final List<Cell> cells;
   private final Words words;
   private final Pen pen;
   private final double width;
   private final List<Double> columns;
   private final double scale;
 
+  /**
+   * A socket, measured.
+   *
+   * @param label the width of its label in its frame
+   * @param widest the width of the widest of its words
+   */
+  private record Cell(
+      Place place, PlugOutline plug, double label, List<String> words, double widest) {
+    PanelPlace at() {
+      return place.socket().place().value();
+    }
+  }
+
   private PanelStrip(PanelPlan plan, Sheet sheet) {
-    this.places = plan.places();
     this.words = plan.words();
     this.pen = new Pen(sheet.text());
     this.width = sheet.width();
+    this.cells = plan.places().stream().map(this::cell).toList();
     this.scale = scale();
     this.columns = columns();
+  }
+
+  private Cell cell(Place place) {
+    List<String> lines = words(place);
+    return new Cell(
+        place,
+        PlugOutline.of(place),
+        pen.pillWidth(place.label()),
+        lines,
+        lines.stream()
+            .mapToDouble(line -> Lettering.of(Weight.BOLD).widestWord(line, pen.text()))
+            .max()
+            .orElse(0));
   }
 
   /** The strip with the words of {@link SocketMap} for those who cannot see it. */
@@ -57,15 +83,11 @@ public final class PanelStrip {
     return 0.32 * pen.text();
   }
 
-  private static PanelPlace at(Place place) {
-    return place.socket().place().value();
-  }
-
   /** One scale for all plugs, never over life size. */
   private double scale() {
     double scale = 1;
-    for (Place place : places) {
-      PlugOutline plug = PlugOutline.of(place);
+    for (Cell cell : cells) {
+      PlugOutline plug = cell.plug();
       scale = Math.min(scale, WIDEST_PLUG * pen.text() / plug.width());
       scale = Math.min(scale, TALLEST_PLUG * pen.text() / plug.height());
     }
@@ -74,7 +96,7 @@ public final class PanelStrip {
 
   /** Columns that make the strip lowest: equal at first, then the lower ones give way. */
   private List<Double> columns() {
-    int count = places.stream().mapToInt(place -> at(place).column()).max().orElse(1);
+    int count = cells.stream().mapToInt(cell -> cell.at().column()).max().orElse(1);
     List<Double> best = Collections.nCopies(count, (width - 2 * pad()) / count);
     double lowest = height(best);
     boolean better = true;
@@ -112,50 +134,55 @@ public final class PanelStrip {
   private double height(List<Double> columns) {
     double height = 0;
     for (int row : rows()) {
-      height +=
-          places.stream()
-              .filter(place -> at(place).row() == row)
-              .mapToDouble(place -> height(place, columns.get(at(place).column() - 1)))
-              .max()
-              .orElse(0);
+      double highest = 0;
+      for (Cell cell : cells) {
+        if (cell.at().row() == row) {
+          highest = Math.max(highest, height(cell, columns.get(cell.at().column() - 1)));
+        }
+      }
+      height += highest;
     }
     return height;
   }
 
-  private double height(Place place, double column) {
-    double tall = Math.max(pen.pillHeight(), PlugOutline.of(place).height() * scale);
-    double besideRoom = column - before(place) - gap();
+  private double height(Cell cell, double column) {
+    double besideRoom = column - before(cell) - gap();
     double belowRoom = column - 2 * gap();
-    if (before(place) > column || widest(place) > Math.max(besideRoom, belowRoom)) {
-      return Double.MAX_VALUE / places.size() / 10;
+    if (before(cell) > column || cell.widest() > Math.max(besideRoom, belowRoom)) {
+      return Double.MAX_VALUE / cells.size() / 10;
     }
+    double tall = tall(cell);
     return Math.max(
-        tall, Math.min(beside(place, besideRoom), tall + gap() + lines(place, belowRoom)));
+        tall, Math.min(beside(cell, besideRoom), tall + gap() + lines(cell, belowRoom)));
+  }
+
+  private double tall(Cell cell) {
+    return Math.max(pen.pillHeight(), cell.plug().height() * scale);
   }
 
   /** Where words beside the plug end, or beyond all measure where they do not fit. */
-  private double beside(Place place, double room) {
-    return widest(place) > room
+  private double beside(Cell cell, double room) {
+    return cell.widest() > room
         ? Double.MAX_VALUE
-        : (pen.pillHeight() - pen.capital()) / 2 + lines(place, room);
+        : (pen.pillHeight() - pen.capital()) / 2 + lines(cell, room);
   }
 
-  private double lines(Place place, double room) {
-    return words(new Pen(pen.text()), place, 0, 0, room) - pen.pitch() + pen.text();
+  private double lines(Cell cell, double room) {
+    return words(new Pen(pen.text()), cell, 0, 0, room) - pen.pitch() + pen.text();
   }
 
   private List<Integer> rows() {
-    return places.stream().map(place -> at(place).row()).distinct().sorted().toList();
+    return cells.stream().map(cell -> cell.at().row()).distinct().sorted().toList();
   }
 
-  private double left(Place place) {
-    int column = at(place).column() - 1;
+  private double left(Cell cell) {
+    int column = cell.at().column() - 1;
     return pad() + columns.subList(0, column).stream().mapToDouble(each -> each).sum();
   }
 
   /** Label and plug with the space about them. */
-  private double before(Place place) {
-    return pen.pillWidth(place.label()) + 3 * gap() + PlugOutline.of(place).width() * scale;
+  private double before(Cell cell) {
+    return cell.label() + 3 * gap() + cell.plug().width() * scale;
   }
 
   private double draw() {
@@ -173,46 +200,39 @@ public final class PanelStrip {
 
   private double row(int row, double top) {
     double end = top;
-    for (Place place : places) {
-      if (at(place).row() == row) {
-        end = Math.max(end, socket(place, left(place), top));
+    for (Cell cell : cells) {
+      if (cell.at().row() == row) {
+        end = Math.max(end, socket(cell, left(cell), top));
       }
     }
     return end;
   }
 
   /** Draws one socket; returns where it ends. Its words stand beside it or below, as is lower. */
-  private double socket(Place place, double left, double top) {
-    PlugOutline plug = PlugOutline.of(place);
-    double tall = Math.max(pen.pillHeight(), plug.height() * scale);
-    double pill = pen.pillWidth(place.label());
-    double wide = plug.width() * scale;
+  private double socket(Cell cell, double left, double top) {
+    Place place = cell.place();
+    double tall = tall(cell);
+    double wide = cell.plug().width() * scale;
     double x = left + gap();
     PanelFront.label(place, pen, x, top + (tall - pen.pillHeight()) / 2);
-    plug.draw(pen, x + pill + gap() + wide / 2, top + tall / 2, scale, place.use());
-    double after = left + before(place);
-    double cell = columns.get(at(place).column() - 1);
-    double room = left + cell - after - gap();
-    double below = tall + gap() + lines(place, cell - 2 * gap());
+    cell.plug().draw(pen, x + cell.label() + gap() + wide / 2, top + tall / 2, scale, place.use());
+    double after = left + before(cell);
+    double column = columns.get(cell.at().column() - 1);
+    double room = left + column - after - gap();
+    double below = tall + gap() + lines(cell, column - 2 * gap());
     double end =
-        beside(place, room) <= below
-            ? words(pen, place, after, top + (pen.pillHeight() - pen.capital()) / 2, room)
-            : words(pen, place, x, top + tall + gap(), cell - 2 * gap());
+        beside(cell, room) <= below
+            ? words(pen, cell, after, top + (pen.pillHeight() - pen.capital()) / 2, room)
+            : words(pen, cell, x, top + tall + gap(), column - 2 * gap());
     return Math.max(top + tall, end - pen.pitch() + pen.text());
   }
 
-  private double widest(Place place) {
-    return words(place).stream()
-        .mapToDouble(line -> Lettering.of(Weight.BOLD).widestWord(line, pen.text()))
-        .max()
-        .orElse(0);
-  }
-
-  private double words(Pen pen, Place place, double x, double top, double room) {
-    Ink ink = place.use() == Use.UNUSED ? Ink.GREY : Ink.INK;
+  private double words(Pen pen, Cell cell, double x, double top, double room) {
+    Use use = cell.place().use();
+    Ink ink = use == Use.UNUSED ? Ink.GREY : Ink.INK;
     double y = top;
-    Weight weight = place.use() == Use.ALSO_FITS ? Weight.BOLD : Weight.REGULAR;
-    for (String line : words(place)) {
+    Weight weight = use == Use.ALSO_FITS ? Weight.BOLD : Weight.REGULAR;
+    for (String line : cell.words()) {
       y = pen.block(x, y, room, line, weight, ink);
       weight = Weight.REGULAR;
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import stackside.derive.program.Readings;
 import stackside.model.Asset;
 import stackside.model.Fact;
@@ -32,24 +33,27 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
    * What comes of the faults in one room.
    *
    * @param outcomes by asset, profile, fault
+   * @param ofProfile the same for each profile
    * @param signs the same, summed up for each asset, worst first
    * @param shared the signs grouped by what is seen and heard
    * @param unbuilt answers whose instrument reaches its socket by nothing that the room keeps
    */
   public record InRoom(
       List<Outcome> outcomes,
+      Map<ThingId, List<Outcome>> ofProfile,
       List<FailureSign> signs,
       List<SharedSign> shared,
       List<Unbuilt> unbuilt) {
     public InRoom {
       outcomes = List.copyOf(outcomes);
+      ofProfile = Collections.unmodifiableMap(new LinkedHashMap<>(ofProfile));
       signs = List.copyOf(signs);
       shared = List.copyOf(shared);
       unbuilt = List.copyOf(unbuilt);
     }
 
     static InRoom none() {
-      return new InRoom(List.of(), List.of(), List.of(), List.of());
+      return new InRoom(List.of(), Map.of(), List.of(), List.of(), List.of());
     }
   }
 
@@ -77,7 +81,9 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
       signs.addAll(lines);
       shared.addAll(SharedSign.among(lines));
     }
-    return new InRoom(outcomes, signs, shared, unbuilt);
+    Map<ThingId, List<Outcome>> ofProfile =
+        outcomes.stream().collect(Collectors.groupingBy(outcome -> outcome.profile().id()));
+    return new InRoom(outcomes, ofProfile, signs, shared, unbuilt);
   }
 
   private static List<Outcome> outcomes(
@@ -136,9 +142,7 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
 
   /** What becomes of a profile in a room, in the order of the faults. */
   public List<Outcome> outcomesOf(Profile profile, Room room) {
-    return in(room).outcomes().stream()
-        .filter(outcome -> outcome.profile().id().equals(profile.id()))
-        .toList();
+    return in(room).ofProfile().getOrDefault(profile.id(), List.of());
   }
 
   /** The outcomes of putting the instrument of a profile into a wrong socket. */

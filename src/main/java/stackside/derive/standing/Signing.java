@@ -4,12 +4,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import stackside.model.Fact;
 import stackside.model.Role;
 import stackside.model.Signature;
 import stackside.model.SignedKind;
 import stackside.model.Thing;
+import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.quantity.Months;
 
@@ -18,11 +21,15 @@ final class Signing {
   private final Unit unit;
   private final LocalDate on;
   private final Fingerprints fingerprints;
+  private final Map<ThingId, List<Signature>> given;
 
   private Signing(Unit unit, LocalDate on, Fingerprints fingerprints) {
     this.unit = unit;
     this.on = on;
     this.fingerprints = fingerprints;
+    this.given =
+        unit.signatures().stream()
+            .collect(Collectors.groupingBy(signature -> signature.thing().value()));
   }
 
   static List<SignatureStanding> of(Unit unit, LocalDate on, Fingerprints fingerprints) {
@@ -56,8 +63,7 @@ final class Signing {
 
   private SignatureStanding.Wanted wanted(Thing thing, Fact<Role> role, String today) {
     List<Signature> own =
-        unit.signatures().stream()
-            .filter(signature -> signature.thing().value().equals(thing.id()))
+        given.getOrDefault(thing.id(), List.of()).stream()
             .filter(signature -> signature.role().value().id().equals(role.value().id()))
             .filter(signature -> !signature.date().value().isAfter(on))
             .sorted(Comparator.comparing(signature -> signature.date().value()))

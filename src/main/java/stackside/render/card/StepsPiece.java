@@ -44,8 +44,13 @@ final class StepsPiece implements Piece {
   /** The column that makes the list lowest, the leftmost of those. */
   private double lowest(List<StepLine> steps) {
     double best = FIRST_SEE;
+    double lowest = Double.MAX_VALUE;
     for (int see = FIRST_SEE; see <= LAST_SEE; see++) {
-      best = height(rows(steps, see)) < height(rows(steps, best)) - 0.01 ? see : best;
+      double height = height(rows(steps, see));
+      if (height < lowest - 0.01) {
+        best = see;
+        lowest = height;
+      }
     }
     return best;
   }

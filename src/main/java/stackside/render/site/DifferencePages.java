@@ -30,9 +30,13 @@ final class DifferencePages implements Pages {
 
   @Override
   public Stream<Page> of(Site site) {
+    Map<String, PanelPlan> panels = new LinkedHashMap<>();
+    site.analysis()
+        .differences()
+        .forEach(each -> panels.computeIfAbsent(slug(each.from()), any -> plan(each.from(), site)));
     return Stream.concat(
         Stream.of(index(site)),
-        site.analysis().differences().stream().map(differences -> page(differences, site)));
+        site.analysis().differences().stream().map(differences -> page(differences, panels, site)));
   }
 
   private static String path(Place from, Place to) {
@@ -80,14 +84,14 @@ final class DifferencePages implements Pages {
         .then(Piece.quiet(" " + here.say("differences.count", differences.all().size(), silent)));
   }
 
-  private static Page page(Differences differences, Site site) {
+  private static Page page(Differences differences, Map<String, PanelPlan> plans, Site site) {
     Here here = site.at(path(differences.from(), differences.to()));
     List<Section> sections = new ArrayList<>();
     sections.add(
         here.section(
             "both-panels",
             new Part.Say(Line.of(here.say("differences.outlined"))),
-            panels(differences.from(), differences.to(), here)));
+            panels(differences, plans, here)));
     for (Rank rank : Rank.values()) {
       List<Line> lines = lines(differences.ranked(rank), differences, here);
       sections.add(
@@ -197,16 +201,18 @@ final class DifferencePages implements Pages {
         : Optional.of(Line.of(here.say(key) + " ").then(Line.joined(things, ", ")));
   }
 
-  private static Part panels(Place from, Place to, Here here) {
-    PanelPlan old = plan(from, here);
-    PanelPlan other = plan(to, here);
+  private static Part panels(Differences differences, Map<String, PanelPlan> plans, Here here) {
+    Place from = differences.from();
+    Place to = differences.to();
+    PanelPlan old = plans.get(slug(from));
+    PanelPlan other = plans.get(slug(to));
     return new Part.Pair(
         panel(from, PanelChanges.outlined(old, other), "from", here),
         panel(to, PanelChanges.outlined(other, old), "to", here));
   }
 
-  private static PanelPlan plan(Place place, Here here) {
-    return PanelPlans.in(here.site().publication(), place.room(), place.asset());
+  private static PanelPlan plan(Place place, Site site) {
+    return PanelPlans.in(site.publication(), place.room(), place.asset());
   }
 
   private static Part.Side panel(Place place, PanelPlan plan, String id, Here here) {
