@@ -1,8 +1,10 @@
 package stackside.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import stackside.derive.Analysis;
 import stackside.source.Fault;
 import stackside.source.Problem;
@@ -23,14 +25,16 @@ final class LookAlikeNames implements Rule {
   public List<Problem> problems(Analysis analysis) {
     List<Problem> found = new ArrayList<>();
     for (List<Names.Name> names : Names.of(analysis.unit())) {
-      for (int i = 1; i < names.size(); i++) {
-        Names.Name name = names.get(i);
-        names.subList(0, i).stream()
-            .filter(earlier -> !earlier.words().equals(name.words()))
-            .filter(earlier -> !earlier.owner().equals(name.owner()))
-            .filter(earlier -> seen(earlier.words()).equals(seen(name.words())))
+      Map<String, List<Names.Name>> alike = new HashMap<>();
+      for (Names.Name name : names) {
+        List<Names.Name> earlier =
+            alike.computeIfAbsent(seen(name.words()), any -> new ArrayList<>());
+        earlier.stream()
+            .filter(each -> !each.words().equals(name.words()))
+            .filter(each -> !each.owner().equals(name.owner()))
             .findFirst()
-            .ifPresent(earlier -> found.add(problem(name, earlier)));
+            .ifPresent(each -> found.add(problem(name, each)));
+        earlier.add(name);
       }
     }
     return found;

@@ -26,6 +26,10 @@ import stackside.source.Problem;
 final class ApprovalFiles {
   private static final String KEPT = "approved";
   private static final String ENDING = ".json";
+  private static final String NOT_UTF_8 = "the ledger is not in UTF-8";
+
+  /** As for any file of the content. */
+  private static final int LARGEST = 5 * 1024 * 1024;
 
   private final Disk disk;
   private final Path content;
@@ -52,17 +56,25 @@ final class ApprovalFiles {
     if (disk.at(file) != Disk.Entry.FILE) {
       return new Ledger.Read(Ledger.empty(), List.of());
     }
-    try {
-      return Ledger.read(
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(disk.read(file))).toString());
-    } catch (CharacterCodingException e) {
-      Problem problem =
-          LedgerFaults.ALTERED
-              .at(Location.startOf(Ledger.FILE), "the ledger is not in UTF-8")
-              .help(
-                  "bring the ledger back from a copy; signatures are only ever added, by 'approve'");
-      return new Ledger.Read(Ledger.empty(), List.of(problem));
+    byte[] bytes = disk.read(file);
+    if (bytes.length > LARGEST) {
+      return unreadable("the ledger is larger than 5 MB");
     }
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return text.indexOf('\0') < 0 ? Ledger.read(text) : unreadable(NOT_UTF_8);
+    } catch (CharacterCodingException e) {
+      return unreadable(NOT_UTF_8);
+    }
+  }
+
+  private static Ledger.Read unreadable(String message) {
+    Problem problem =
+        LedgerFaults.ALTERED
+            .at(Location.startOf(Ledger.FILE), message)
+            .help(
+                "bring the ledger back from a copy; signatures are only ever added, by 'approve'");
+    return new Ledger.Read(Ledger.empty(), List.of(problem));
   }
 
   /** Copies that are not as they were signed do not count as kept. */

@@ -12,6 +12,8 @@ import stackside.source.Problem;
 
 /** Reads a CSV file into pieces: one group of keys a row, the keys being the columns' names. */
 final class CsvTable {
+  private static final int MOST_ROWS = 40_000;
+
   private final TextFile file;
   private final RecordForm form;
   private final Findings findings;
@@ -34,6 +36,14 @@ final class CsvTable {
   }
 
   private boolean readAll() {
+    int lines = file.source().lines().size();
+    if (lines > MOST_ROWS) {
+      findings.add(
+          ReadingFaults.FILE_TOO_LARGE
+              .at(Location.startOf(file.name()), "the file has more than " + MOST_ROWS + " lines")
+              .help("look for something pasted into it by mistake"));
+      return false;
+    }
     Optional<Problem> quotes = places.mistakeInQuotes();
     if (quotes.isPresent()) {
       findings.add(quotes.orElseThrow());

@@ -15,6 +15,9 @@ import stackside.source.Location;
 final class Decoder {
   private static final int MOST_REPORTED = 5;
 
+  /** The readers behind take far too long over longer lines; the longest text is shorter. */
+  private static final int LONGEST_LINE = 25_000;
+
   private final Findings findings;
 
   /** The text, and whether every character of it may be used. */
@@ -40,7 +43,7 @@ final class Decoder {
       return new Decoded(loose, false);
     }
     TextFile file = TextFile.of(name, plain(text.orElseThrow()));
-    return new Decoded(file, allVisible(file) && notEmpty(file));
+    return new Decoded(file, allVisible(file) && notEmpty(file) && noEndlessLine(file));
   }
 
   private static boolean looksLikeUtf16(byte[] bytes) {
@@ -94,6 +97,21 @@ final class Decoder {
             .at(Location.startOf(file.name()), "the file is empty")
             .help("write its content, or remove the file"));
     return false;
+  }
+
+  private boolean noEndlessLine(TextFile file) {
+    List<String> lines = file.source().lines();
+    for (int line = 0; line < lines.size(); line++) {
+      int length = lines.get(line).length();
+      if (length > LONGEST_LINE) {
+        findings.add(
+            ReadingFaults.TOO_LONG
+                .at(file.at(line + 1, 1, 1), "this line is " + length + " characters long")
+                .help("look for something pasted into it by mistake"));
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean allVisible(TextFile file) {

@@ -23,8 +23,6 @@ import com.vladsch.flexmark.ext.tables.TableCell;
 import com.vladsch.flexmark.ext.tables.TableHead;
 import com.vladsch.flexmark.ext.tables.TableRow;
 import com.vladsch.flexmark.ext.tables.TableSeparator;
-import com.vladsch.flexmark.ext.tables.TablesExtension;
-import com.vladsch.flexmark.parser.Parser;
 import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
 import com.vladsch.flexmark.util.sequence.Escaping;
@@ -45,9 +43,6 @@ import stackside.source.Location;
  * links to anywhere but things of the unit and https addresses are problems at their place.
  */
 final class MarkdownReader {
-  private static final Parser PARSER =
-      Parser.builder().extensions(List.of(TablesExtension.create())).build();
-
   private static final Pattern SPACES = Pattern.compile("\\s+");
   private static final int DEEPEST = 20;
   private static final int LONGEST_LINE = 3_000;
@@ -66,7 +61,7 @@ final class MarkdownReader {
   Prose prose(Location at, String text) {
     return hasEndlessLine(text)
         ? new Prose(at, List.of())
-        : new Prose(at, blocks(PARSER.parse(text)));
+        : new Prose(at, blocks(MarkdownParser.parse(text)));
   }
 
   /** Reading Markdown takes far too long where a line is absurdly long. */

@@ -27,9 +27,11 @@ import stackside.source.Problem;
  */
 final class YamlReader {
   private static final int DEEPEST = 50;
+  private static final int MOST_PIECES = 100_000;
 
   private final TextFile file;
   private final Iterator<Event> events;
+  private int pieces;
 
   /** Stops the reading of a file that cannot be understood any further. */
   private static final class Unreadable extends Exception {
@@ -124,6 +126,12 @@ final class YamlReader {
           ReadingFaults.NESTED_TOO_DEEP
               .at(start(event), "lists or groups nest more than " + DEEPEST + " deep here")
               .help("look for brackets that are not closed"));
+    }
+    if (++pieces > MOST_PIECES) {
+      throw new Unreadable(
+          ReadingFaults.FILE_TOO_LARGE
+              .at(start(event), "the file holds more than " + MOST_PIECES + " keys and values")
+              .help("look for something pasted into it by mistake"));
     }
     if (event instanceof AliasEvent alias) {
       return refused(alias, ReadingFaults.ALIAS.at(whole(alias), "an alias stands here"));

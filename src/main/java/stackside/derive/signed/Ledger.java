@@ -24,6 +24,11 @@ public record Ledger(List<Line> lines) {
       Pattern.compile(
           "\\d{4}-\\d\\d-\\d\\d,[a-z-]+:[A-Za-z0-9/-]+,[0-9a-z-]+,[a-z0-9-]+,\\p{L}+,[0-9a-z-]+");
 
+  private static final int MOST_TOLD = 100;
+
+  /** As the reader of the content counts lines, so that a message shows the right one. */
+  private static final Pattern LINE_END = Pattern.compile("\r\n|\r|\n");
+
   /** The initials that a line can hold. */
   public static final Pattern INITIALS = Pattern.compile("\\p{L}{1,5}");
 
@@ -127,9 +132,15 @@ public record Ledger(List<Line> lines) {
   public static Read read(String text) {
     List<Line> lines = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
-    String[] written = text.split("\n", -1);
+    String[] written = LINE_END.split(text, -1);
     if (!written[0].equals(HEADER)) {
       problems.add(altered(1, written[0], "the header of the ledger is not '" + HEADER + "'"));
+    }
+    int otherLineEnd = text.indexOf('\r');
+    if (otherLineEnd >= 0) {
+      int line = LINE_END.split(text.substring(0, otherLineEnd), -1).length;
+      problems.add(
+          altered(line, written[line - 1], "this line ends as the ledger's lines never do"));
     }
     String before = "";
     for (int i = 1; i < written.length - 1; i++) {
@@ -148,7 +159,19 @@ public record Ledger(List<Line> lines) {
     if (written.length == 1 || !rest.isEmpty()) {
       problems.add(altered(written.length, rest, "the last line of the ledger has no line end"));
     }
-    return new Read(new Ledger(lines), problems);
+    return new Read(new Ledger(lines), atMost(problems));
+  }
+
+  /** Of a file that is no ledger at all, the first lines say enough. */
+  private static List<Problem> atMost(List<Problem> problems) {
+    int more = problems.size() - MOST_TOLD;
+    if (more <= 0) {
+      return problems;
+    }
+    List<Problem> told = new ArrayList<>(problems.subList(0, MOST_TOLD));
+    int line = problems.get(MOST_TOLD).at().line();
+    told.add(altered(line, "", "from here on, " + more + " more things are wrong with the ledger"));
+    return told;
   }
 
   private static final String BROKEN =
@@ -190,7 +213,7 @@ public record Ledger(List<Line> lines) {
 
   private static Problem altered(int line, String text, String message) {
     return LedgerFaults.ALTERED
-        .at(new Location(FILE, line, 1, text.length()), message)
+        .at(new Location(FILE, line, 1, text.replace("\uFEFF", "").length()), message)
         .help("bring the ledger back from a copy; signatures are only ever added, by 'approve'");
   }
 }
