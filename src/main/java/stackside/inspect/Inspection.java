@@ -52,13 +52,13 @@ public record Inspection(
 
   /** The last filled shape that words lie in, or the paper. */
   Colour ground(PrintedWords words) {
-    Colour ground = Colour.WHITE;
-    for (PaintedArea area : areas) {
+    for (int last = areas.size() - 1; last >= 0; last--) {
+      PaintedArea area = areas.get(last);
       if (area.fill().isPresent() && area.box().holds(words.box())) {
-        ground = area.fill().get();
+        return area.fill().get();
       }
     }
-    return ground;
+    return Colour.WHITE;
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,10 +35,14 @@ final class PageReader extends PDFGraphicsStreamEngine {
   private final List<PaintedArea> areas = new ArrayList<>();
   private final WordCollector words = new WordCollector();
   private final Map<Integer, StringBuilder> text = new TreeMap<>();
+  private final Map<Glyph, Rectangle2D> outlines = new HashMap<>();
   private final Deque<Integer> content = new ArrayDeque<>();
   private GeneralPath path = new GeneralPath();
 
   private static final int ARTIFACT = -1;
+
+  /** A letter of an embedded font, by its number there. */
+  private record Glyph(COSDictionary font, int code) {}
 
   PageReader(PDPage page, Map<Integer, List<String>> roles) {
     super(page);
@@ -106,8 +111,18 @@ final class PageReader extends PDFGraphicsStreamEngine {
             Math.abs(matrix.getShearX()) < 1e-6 && Math.abs(matrix.getShearY()) < 1e-6));
   }
 
+  private Rectangle2D outline(PDFont font, int code) throws IOException {
+    Glyph glyph = new Glyph(font.getCOSObject(), code);
+    Rectangle2D known = outlines.get(glyph);
+    if (known == null) {
+      known = measured(font, code);
+      outlines.put(glyph, known);
+    }
+    return known;
+  }
+
   /** The outline of the embedded letter, in em. */
-  private static Rectangle2D outline(PDFont font, int code) throws IOException {
+  private static Rectangle2D measured(PDFont font, int code) throws IOException {
     if (font instanceof PDVectorFont vectors) {
       Rectangle2D bounds = vectors.getNormalizedPath(code).getBounds2D();
       return new Rectangle2D.Double(

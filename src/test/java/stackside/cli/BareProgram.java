@@ -1,5 +1,7 @@
 package stackside.cli;
 
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,25 +17,40 @@ import stackside.render.plan.CardPlan;
 import stackside.render.plan.CardPlanner;
 import stackside.render.site.PreparedPages;
 
-/** The bare program of the benchmark: prints the processor milliseconds that it needs itself. */
+/**
+ * The bare program of the benchmark: writes the bytes of a draft from values that another process
+ * has made ready, and prints the processor milliseconds that reading those values took.
+ */
 public final class BareProgram {
   private BareProgram() {}
 
-  /** {@code BareProgram CONTENT FOLDER DAY}; without arguments it only starts and ends. */
+  /** {@code BareProgram VALUES FOLDER}, or {@code BareProgram CONTENT VALUES DAY} before it. */
   public static void main(String[] arguments) throws Exception {
     Locale.setDefault(Locale.ROOT);
-    if (arguments.length == 0) {
-      return;
+    if (arguments.length == 3) {
+      prepare(Path.of(arguments[0]), LocalDate.parse(arguments[2])).save(Path.of(arguments[1]));
+    } else {
+      long before = cpu();
+      PreparedPages prepared = PreparedPages.load(Path.of(arguments[0]));
+      System.out.println(cpu() - before);
+      prepared.write(Path.of(arguments[1]));
     }
-    LocalDate day = LocalDate.parse(arguments[2]);
-    Judged judged = Judged.of(Path.of(arguments[0]), new LocalDisk(), day);
+  }
+
+  private static long cpu() {
+    return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+            .getProcessCpuTime()
+        / 1_000_000;
+  }
+
+  private static PreparedPages prepare(Path content, LocalDate day) throws IOException {
+    Judged judged = Judged.of(content, new LocalDisk(), day);
     Publication trial = publication(judged, day);
     List<CardPlan> plans = CardPlanner.plans(trial);
     RenderedCards cards = CardRenderer.render(trial, plans);
     Judged whole =
         judged.with(cards.problems()).with(CardRules.judge(trial, plans, cards.printed()));
-    PreparedPages prepared = PreparedPages.of(publication(whole, day), plans);
-    System.out.println(prepared.write(Path.of(arguments[1])));
+    return PreparedPages.of(publication(whole, day), plans);
   }
 
   private static Publication publication(Judged judged, LocalDate day) {

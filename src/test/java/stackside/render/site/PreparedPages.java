@@ -1,11 +1,24 @@
 package stackside.render.site;
 
+import com.esotericsoftware.kryo.Kryo;
+import com.esotericsoftware.kryo.Serializer;
+import com.esotericsoftware.kryo.io.Input;
+import com.esotericsoftware.kryo.io.Output;
+import com.esotericsoftware.kryo.util.DefaultInstantiatorStrategy;
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.objenesis.strategy.StdInstantiatorStrategy;
+import stackside.model.Unit;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
 import stackside.render.card.CardRenderer;
@@ -13,37 +26,94 @@ import stackside.render.card.RecordRenderer;
 import stackside.render.plan.CardPlan;
 
 /**
- * What a bare program would do that has every value ready: fill the same templates with the same
- * page records, paint the same card plans with the same PDF library, write the same bytes. Values
- * are made beforehand and not counted; what remains is the floor under a draft.
+ * What a bare program would have ready: the records that the templates are filled with, the plans
+ * that the cards are painted from, and the files that are only copied. They are written to one file
+ * by one process, and another reads them, fills the same templates, paints with the same PDF
+ * library, and writes the same bytes.
+ *
+ * @param copied style sheets, scripts, fonts and the search index
  */
-public final class PreparedPages {
-  private final Site site;
-  private final List<Page> pages;
-  private final Publication publication;
-  private final List<CardPlan> plans;
+public record PreparedPages(
+    List<Page> pages, List<OutputFile> copied, Publication publication, List<CardPlan> plans) {
 
-  private PreparedPages(Site site, Publication publication, List<CardPlan> plans) {
-    this.site = site;
-    this.pages = SiteRenderer.pages(site).toList();
-    this.publication = publication;
-    this.plans = plans;
-  }
-
-  /** Makes all values, uncounted. */
+  /** Makes all values. */
   public static PreparedPages of(Publication publication, List<CardPlan> plans) {
     Publication worded = OwnTemplates.none().worded(publication);
-    return new PreparedPages(new Site(worded, plans), worded, plans);
+    Site site = new Site(worded, plans);
+    List<OutputFile> copied = new ArrayList<>(Furniture.files(new Templates(OwnTemplates.none())));
+    copied.add(SearchIndex.of(site));
+    return new PreparedPages(SiteRenderer.pages(site).toList(), copied, worded, plans);
   }
 
-  /** Renders and writes everything; answers the processor milliseconds of the process for it. */
-  public long write(Path folder) throws IOException {
-    long before = cpu();
+  /** Keeps the values in a file. */
+  public void save(Path file) throws IOException {
+    try (Output out = new Output(Files.newOutputStream(file))) {
+      keeper().writeClassAndObject(out, this);
+    }
+  }
+
+  /** The values that were kept. */
+  public static PreparedPages load(Path file) throws IOException {
+    try (Input in = new Input(Files.newInputStream(file))) {
+      return (PreparedPages) keeper().readClassAndObject(in);
+    }
+  }
+
+  private static Kryo keeper() {
+    Kryo kryo = new Kryo();
+    kryo.setRegistrationRequired(false);
+    kryo.setReferences(true);
+    kryo.addDefaultSerializer(URI.class, new As<>(URI::toString, URI::create));
+    kryo.addDefaultSerializer(
+        Collections.unmodifiableMap(Map.of()).getClass(),
+        new As<Map<?, ?>, Map<?, ?>>(LinkedHashMap::new, Collections::unmodifiableMap));
+    kryo.addDefaultSerializer(
+        Collections.unmodifiableSortedMap(new TreeMap<>()).getClass(),
+        new As<SortedMap<Object, ?>, SortedMap<Object, ?>>(
+            TreeMap::new, Collections::unmodifiableSortedMap));
+    kryo.addDefaultSerializer(
+        ownListOf(Unit.class), new As<List<?>, List<?>>(ArrayList::new, List::copyOf));
+    kryo.setInstantiatorStrategy(new DefaultInstantiatorStrategy(new StdInstantiatorStrategy()));
+    return kryo;
+  }
+
+  /** The class of the lists with an index that the model makes for itself. */
+  private static Class<?> ownListOf(Class<?> model) {
+    try {
+      return Class.forName(model.getPackageName() + ".Related");
+    } catch (ClassNotFoundException e) {
+      throw new IllegalStateException("the model has no list of its own any more", e);
+    }
+  }
+
+  /** Keeps a value as another one, and makes it anew from that. */
+  private static final class As<T, K> extends Serializer<T> {
+    private final Function<T, K> kept;
+    private final Function<K, T> anew;
+
+    As(Function<T, K> kept, Function<K, T> anew) {
+      super(false, true);
+      this.kept = kept;
+      this.anew = anew;
+    }
+
+    @Override
+    public void write(Kryo kryo, Output out, T value) {
+      kryo.writeClassAndObject(out, kept.apply(value));
+    }
+
+    @Override
+    @SuppressWarnings("unchecked") // what was written is read
+    public T read(Kryo kryo, Input in, Class<? extends T> type) {
+      return anew.apply((K) kryo.readClassAndObject(in));
+    }
+  }
+
+  /** Fills, paints and writes everything. */
+  public void write(Path folder) throws IOException {
     Templates templates = new Templates(OwnTemplates.none());
-    List<OutputFile> files = new ArrayList<>();
-    files.addAll(OutOfUse.marked(pages.stream().map(templates::fill).toList(), site, templates));
-    files.addAll(Furniture.files(templates));
-    files.add(SearchIndex.of(site));
+    List<OutputFile> files = new ArrayList<>(copied);
+    files.addAll(pages.stream().parallel().map(templates::fill).toList());
     files.addAll(CardRenderer.render(publication, plans).files());
     files.addAll(RecordRenderer.render(publication));
     for (OutputFile file : files) {
@@ -51,12 +121,5 @@ public final class PreparedPages {
       Files.createDirectories(path.getParent());
       Files.write(path, file.bytes());
     }
-    return cpu() - before;
-  }
-
-  private static long cpu() {
-    return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
-            .getProcessCpuTime()
-        / 1_000_000;
   }
 }
