@@ -2,7 +2,9 @@ package stackside.derive.standing;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,30 +27,35 @@ import stackside.quantity.Months;
 /**
  * Where a unit stands on a day with what depends on the ledger and the day: signatures and review
  * dates, stored programs, output checks. What lies after the day is left out.
+ *
+ * @param byThing the standing of everything that the unit wants signed
  */
 public record Standing(
     LocalDate on,
-    List<SignatureStanding> signatures,
+    Map<ThingId, SignatureStanding> byThing,
     ProgramChecks programs,
     List<OutputCheckStanding> outputChecks) {
 
   public Standing {
-    signatures = List.copyOf(signatures);
+    byThing = Collections.unmodifiableMap(new LinkedHashMap<>(byThing));
     outputChecks = List.copyOf(outputChecks);
   }
 
   /** Works out the standing of a unit. */
   public static Standing of(Unit unit, LocalDate on, Fingerprints fingerprints) {
-    return new Standing(
-        on,
-        Signing.of(unit, on, fingerprints),
-        ProgramChecks.onDay(unit, on),
-        outputChecks(unit, on));
+    Map<ThingId, SignatureStanding> signed = new LinkedHashMap<>();
+    Signing.of(unit, on, fingerprints).forEach(each -> signed.put(each.thing().id(), each));
+    return new Standing(on, signed, ProgramChecks.onDay(unit, on), outputChecks(unit, on));
+  }
+
+  /** The standing of everything that the unit wants signed, by kind. */
+  public List<SignatureStanding> signatures() {
+    return List.copyOf(byThing.values());
   }
 
   /** The standing of one thing's signatures; absent for things that are not signed. */
   public Optional<SignatureStanding> signaturesOf(ThingId thing) {
-    return signatures.stream().filter(each -> each.thing().id().equals(thing)).findFirst();
+    return Optional.ofNullable(byThing.get(thing));
   }
 
   private static List<OutputCheckStanding> outputChecks(Unit unit, LocalDate on) {

@@ -1,5 +1,6 @@
 package stackside.render.site;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ final class Site {
   private final Standing standing;
   private final Map<ThingId, Thing> things = new TreeMap<>();
   private final Map<ThingId, List<Profile>> serving = new LinkedHashMap<>();
+  private final Map<ThingId, List<Room>> served = new TreeMap<>();
   private final Map<String, Set<ThingId>> thingsOnCards = new TreeMap<>();
 
   Site(Publication publication, List<CardPlan> cards) {
@@ -40,8 +42,15 @@ final class Site {
     this.standing =
         Standing.of(unit(), publication.on(), SignedFacts.fingerprints(publication.unit()));
     unit().things().forEach(thing -> things.putIfAbsent(thing.id(), thing));
-    unit().rooms().forEach(room -> serving.put(room.id(), unit().profilesServing(room)));
+    unit().rooms().forEach(this::serve);
     cards.forEach(plan -> thingsOnCards.put(plan.path(), CardThings.of(unit(), plan)));
+  }
+
+  private void serve(Room room) {
+    List<Profile> answers = unit().profilesServing(room);
+    serving.put(room.id(), answers);
+    answers.forEach(
+        answer -> served.computeIfAbsent(answer.id(), any -> new ArrayList<>()).add(room));
   }
 
   Publication publication() {
@@ -98,6 +107,6 @@ final class Site {
 
   /** The rooms that an answer serves. */
   List<Room> served(Profile profile) {
-    return unit().rooms().stream().filter(room -> serving(room).contains(profile)).toList();
+    return served.getOrDefault(profile.id(), List.of());
   }
 }
