@@ -9,17 +9,16 @@ import java.util.Locale;
 final class Birds {
   private static final List<String> WORDS =
       List.of(
-          ("Avocet Bittern Brambling Bunting Chiffchaff Chough Coot Cormorant Corncrake Crossbill"
-                  + " Cuckoo Curlew Dabchick Dipper Dotterel Dunlin Dunnock Eider Fieldfare Firecrest"
-                  + " Fulmar Gadwall Gannet Garganey Godwit Goldcrest Goldeneye Goosander Goshawk"
-                  + " Grebe Greenfinch Greenshank Guillemot Heron Hoopoe Jackdaw Kittiwake Knot"
-                  + " Lapwing Linnet Magpie Mallard Martin Merganser Moorhen Nightjar Nuthatch Oriole"
-                  + " Ouzel Partridge Petrel Phalarope Pintail Pipit Plover Pochard Puffin Quail"
-                  + " Razorbill Redpoll Redshank Redstart Redwing Reedling Robin Rook Ruff Sanderling"
-                  + " Sandpiper Scaup Scoter Serin Shelduck Shoveler Siskin Skua Skylark Smew Snipe"
-                  + " Sparrow Spoonbill Starling Stint Stonechat Swallow Teal Tern Thrush"
-                  + " Treecreeper Turnstone Twite Wagtail Warbler Waxwing Wheatear Whimbrel Whinchat"
-                  + " Whitethroat Wigeon Woodcock Woodlark Wren Wryneck")
+          ("Avocet Bittern Bunting Chough Coot Cuckoo Curlew Dabchick Dipper Dotterel"
+                  + " Dunlin Dunnock Eider Fulmar Gadwall Gannet Garganey Godwit Goshawk Grebe Heron"
+                  + " Hoopoe Jackdaw Knot Lapwing Linnet Magpie Mallard Martin Moorhen Nightjar"
+                  + " Nuthatch Oriole Ouzel Petrel Pintail Pipit Plover Pochard Puffin Quail Redpoll"
+                  + " Redshank Redstart Redwing Reedling Robin Rook Ruff Scaup Scoter Serin Shelduck"
+                  + " Shoveler Siskin Skua Skylark Smew Snipe Sparrow Starling Stint Swallow Teal"
+                  + " Tern Thrush Twite Wagtail Warbler Waxwing Wheatear Whimbrel Whinchat Wigeon"
+                  + " Woodcock Woodlark Wren Wryneck Auk Brant Bustard Buzzard Crake Crow Dove"
+                  + " Dovekie Egret Finch Gull Harrier Hawfinch Ibis Jay Kestrel Kite Lark Noddy"
+                  + " Osprey Rail Raven Shag Shrike Stork Swift Diver")
               .split(" "));
 
   private Birds() {}

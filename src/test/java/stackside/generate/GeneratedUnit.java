@@ -88,24 +88,43 @@ public record GeneratedUnit(SortedMap<String, String> files) {
           } else if (RECORDS.contains(name)) {
             files.merge(name, renaming.in(text.substring(text.indexOf('\n') + 1)), String::concat);
           } else if (name.contains("/") && !text.contains("\nfor: all\n")) {
-            addFile(files, name, text, renaming, bird);
+            addFile(files, name, text, renaming, part);
           }
         });
   }
 
   private static void addFile(
-      SortedMap<String, String> files, String name, String text, Renaming renaming, String bird) {
+      SortedMap<String, String> files, String name, String text, Renaming renaming, int part) {
     String folder = name.substring(0, name.indexOf('/') + 1);
     String id = name.substring(folder.length(), name.lastIndexOf('.'));
     String ending = name.substring(name.lastIndexOf('.'));
     boolean prose = OF_PROSE.contains(folder);
-    String named = OWN_NAME.matcher(text).replaceFirst("$1: $2$3 " + bird + "$4");
-    String headed = HEADING.matcher(named).replaceFirst("# $1, " + bird);
+    String named =
+        OWN_NAME
+            .matcher(text)
+            .replaceFirst(
+                it ->
+                    it.group(1)
+                        + ": "
+                        + it.group(2)
+                        + name(folder, it.group(3), part)
+                        + it.group(4));
+    String headed = HEADING.matcher(named).replaceFirst("# $1, " + Birds.name(part));
     String renamed = renaming.in(headed);
     if (prose) {
       renamed = OWN_ID.matcher(renamed).replaceFirst(it -> "id: " + renaming.ofProse(it.group(1)));
     }
     files.put(folder + (prose ? renaming.ofProse(id) : renaming.id(id)) + ending, renamed);
+  }
+
+  /** As long as the pattern's, for rooms and machines stand in large letters on every card. */
+  private static String name(String folder, String name, int part) {
+    String bird = Birds.name(part);
+    return switch (folder) {
+      case "rooms/" -> bird + " " + name.replaceFirst("^Room ", "").charAt(0);
+      case "machines/" -> name.replaceFirst(" .*", "") + " " + part;
+      default -> name + " " + bird;
+    };
   }
 
   private static String listed(String text, String bird) {
