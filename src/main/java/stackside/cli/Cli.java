@@ -71,8 +71,11 @@ public final class Cli {
     if (e instanceof BrokenTemplate) {
       return say(words(e), ExitCode.FAILED);
     }
-    if (e instanceof IOException) {
-      return say("the disk refused: " + words(e), ExitCode.FAILED);
+    if (e instanceof IOException refused) {
+      String reason = Printable.of(PublishFailure.words(refused)).text();
+      return say(
+          "the disk refused: " + reason + ". Mend that, then run the command again",
+          ExitCode.FAILED);
     }
     return say("Stackside itself failed, not your content. " + traceOf(e), ExitCode.FAILED);
   }

@@ -72,7 +72,9 @@ final class IssueCommand implements Callable<Integer> {
       List<Problem> ledger = ledgerProblems(judged, before);
       Optional<String> blocked = blocked(judged, ledger);
       if (blocked.isPresent()) {
-        return stopped(judged.with(ledger), "nothing was issued: " + blocked.get());
+        List<String> told = new ArrayList<>(folder.notices());
+        told.add("nothing was issued: " + blocked.get());
+        return stopped(judged.with(ledger), told);
       }
       progress.stage("making the pages and cards");
       OutputFile unit = KeptUnit.of(desk.surroundings().disk(), content);
@@ -100,8 +102,8 @@ final class IssueCommand implements Callable<Integer> {
         .map(problem -> "the error at " + problem.at() + " may touch every card");
   }
 
-  private int stopped(Judged judged, String why) {
-    ended(judged, List.of(why), Optional.empty());
+  private int stopped(Judged judged, List<String> told) {
+    ended(judged, told, Optional.empty());
     return ExitCode.CONTENT.number();
   }
 

@@ -61,7 +61,8 @@ public final class PublishFailure extends IOException {
     return reason;
   }
 
-  private static String words(IOException cause) {
+  /** Why a disk refused, and which file, as far as it says so. */
+  public static String words(IOException cause) {
     String detail =
         cause instanceof FileSystemException e && e.getReason() != null
             ? e.getReason()

@@ -1,14 +1,9 @@
 package stackside.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -38,9 +33,7 @@ import stackside.publish.OutputFolder;
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class EveryCommandFailureTest {
-  private static final LocalDate DAY = LocalDate.of(2026, 3, 1);
   private static final boolean EVERY = "every".equals(System.getProperty("stackside.failures"));
-  private static final String CHANGED = "    cold: Cold snare.\n";
 
   /** A command that writes, and what it writes to. */
   enum Writing {
@@ -79,55 +72,23 @@ final class EveryCommandFailureTest {
   void makeAUnitThatHasIssuedOnceAndChangedSince(@TempDir Path folder) throws IOException {
     base = folder;
     signed = base.resolve("signed");
-    Path content = signed.resolve("content");
-    Office.copy(Path.of("src/test/resources/units/cholla"), content);
-    Files.writeString(
-        content.resolve("program-readings.csv"),
-        """
-        asset,date,slot,shown-as,socket,pedal,mode,level,limit,initials
-        EQ-1,2026-02-01,3,EMR R,mono-1,yellow,pulsed-cut,2,60 W,AB
-        EQ-1,2026-02-01,3,EMR R,mono-1,blue,forced,1,40 W,AB
-        EQ-1,2026-02-01,4,RECTO,mono-1,yellow,pulsed-cut,2,80 W,AB
-        EQ-1,2026-02-01,4,RECTO,mono-1,blue,forced,1,45 W,AB
-        EQ-1,2026-02-01,7,BIPOLAR,bi,yellow,,,,AB
-        EQ-1,2026-02-01,7,BIPOLAR,bi,blue,bipolar,low,20 W,AB
-        """);
-    Files.writeString(
-        content.resolve("output-checks.csv"),
-        """
-        asset,date,mode,level,limit,load,watts,method,initials
-        EQ-1,2026-02-01,pulsed-cut,2,60 W,500 ohm,60 W,Analyser,AB
-        EQ-1,2026-02-01,forced,1,40 W,500 ohm,40 W,Analyser,AB
-        EQ-1,2026-02-01,bipolar,low,20 W,100 ohm,20 W,Analyser,AB
-        """);
-    for (String role : List.of("medical-physics", "lead-nurse", "lead-endoscopist")) {
-      assertThat(run(signed, new LocalDisk(), "approve", "--role", role, "--initials", "AB"))
-          .as(err)
-          .isZero();
-    }
-    assertThat(run(signed, new LocalDisk(), "issue", "--first")).as(out + err).isZero();
-    assertThat(run(signed, new LocalDisk(), "draft")).as(err).isZero();
-    Path profiles = content.resolve("profiles/alder.yaml");
-    String text = Files.readString(profiles);
-    assertThat(text).contains(CHANGED);
-    Files.writeString(
-        profiles, text.replace(CHANGED, CHANGED + "    technique: Rinse the cut and look.\n"));
+    SmallOffice.issuedAndChanged(signed);
   }
 
   @ParameterizedTest
   @EnumSource
   void nothingIsLost(Writing command) throws IOException {
     Path start = base.resolve("start-" + command);
-    link(signed, start);
+    SmallOffice.link(signed, start);
     if (command == Writing.ISSUE) {
       run(start, new LocalDisk(), Writing.APPROVE.arguments);
     }
-    SortedMap<String, Fingerprint> before = contents(start.resolve(command.target));
+    SortedMap<String, Fingerprint> before = SmallOffice.contents(start.resolve(command.target));
     Path whole = base.resolve("whole-" + command);
-    link(start, whole);
+    SmallOffice.link(start, whole);
     FailingDisk sound = new FailingDisk(Integer.MAX_VALUE, Moment.BEFORE, Then.STAYS_DEAD);
     assertThat(run(whole, sound, command.arguments)).as(out + err).isLessThan(2);
-    SortedMap<String, Fingerprint> after = contents(whole.resolve(command.target));
+    SortedMap<String, Fingerprint> after = SmallOffice.contents(whole.resolve(command.target));
     assertThat(after).isNotEqualTo(before);
     cases = 0;
     boolean every = EVERY || command == Writing.APPROVE;
@@ -135,9 +96,9 @@ final class EveryCommandFailureTest {
       for (Moment moment : momentsOf(sound.done().get(operation - 1))) {
         for (Then then : every ? Then.values() : one(operation + cases)) {
           Path here = base.resolve("case-" + command + "-" + cases);
-          link(start, here);
+          SmallOffice.link(start, here);
           fails(command, here, new FailingDisk(operation, moment, then), before, after);
-          delete(here);
+          SmallOffice.delete(here);
         }
       }
     }
@@ -164,9 +125,9 @@ final class EveryCommandFailureTest {
     if (code == 3) {
       assertThat(err).as(told).contains("stackside: ");
     }
-    assertThat(contents(here.resolve("content")).keySet())
+    assertThat(SmallOffice.contents(here.resolve("content")).keySet())
         .as(told)
-        .containsAll(contents(signed.resolve("content")).keySet());
+        .containsAll(SmallOffice.contents(signed.resolve("content")).keySet());
     if (command == Writing.APPROVE) {
       ledgerIsWhole(here, told, before, after);
     } else {
@@ -181,7 +142,7 @@ final class EveryCommandFailureTest {
       SortedMap<String, Fingerprint> before,
       SortedMap<String, Fingerprint> after)
       throws IOException {
-    SortedMap<String, Fingerprint> now = contents(here.resolve("content"));
+    SortedMap<String, Fingerprint> now = SmallOffice.contents(here.resolve("content"));
     assertThat(now.get(Ledger.FILE)).as(told).isIn(before.get(Ledger.FILE), after.get(Ledger.FILE));
     boolean signed = now.get(Ledger.FILE).equals(after.get(Ledger.FILE));
     (signed ? after : before)
@@ -199,13 +160,13 @@ final class EveryCommandFailureTest {
       throws IOException {
     Path target = here.resolve(command.target);
     Path recovery = target.resolveSibling(target.getFileName() + ".stackside-previous");
-    SortedMap<String, Fingerprint> there = contents(target);
+    SortedMap<String, Fingerprint> there = SmallOffice.contents(target);
     if (!there.equals(before) && !there.equals(after)) {
-      assertThat(contents(recovery)).as(told).isEqualTo(before);
+      assertThat(SmallOffice.contents(recovery)).as(told).isEqualTo(before);
       assertThat(told).contains(recovery.toString(), "the next run puts them");
     }
     try (OutputFolder folder = OutputFolder.hold(new LocalDisk(), target)) {
-      SortedMap<String, Fingerprint> restored = contents(target);
+      SortedMap<String, Fingerprint> restored = SmallOffice.contents(target);
       assertThat(restored).as(told).isIn(before, after);
       if (code < 2) {
         assertThat(restored).as(told).isEqualTo(after);
@@ -215,19 +176,10 @@ final class EveryCommandFailureTest {
   }
 
   private int run(Path folder, Disk disk, String... arguments) {
-    ByteArrayOutputStream results = new ByteArrayOutputStream();
-    ByteArrayOutputStream problems = new ByteArrayOutputStream();
-    Surroundings surroundings =
-        new Surroundings(
-            folder,
-            () -> DAY,
-            disk,
-            Surroundings.Audience.PIPE,
-            new ByteArrayInputStream("yes\n".repeat(100).getBytes(UTF_8)));
-    int code = new Cli(results, problems, surroundings).run(arguments);
-    out = results.toString(UTF_8);
-    err = problems.toString(UTF_8);
-    return code;
+    SmallOffice.Ended ended = SmallOffice.run(folder, disk, arguments);
+    out = ended.out();
+    err = ended.err();
+    return ended.code();
   }
 
   private static List<Integer> all(FailingDisk sound) {
@@ -264,42 +216,5 @@ final class EveryCommandFailureTest {
       chosen.add(numbers.get(numbers.size() - 1));
     }
     return chosen;
-  }
-
-  private static SortedMap<String, Fingerprint> contents(Path folder) throws IOException {
-    SortedMap<String, Fingerprint> files = new TreeMap<>();
-    if (Files.exists(folder)) {
-      try (Stream<Path> walk = Files.walk(folder)) {
-        for (Path file : walk.filter(Files::isRegularFile).toList()) {
-          files.put(folder.relativize(file).toString(), Fingerprint.of(Files.readAllBytes(file)));
-        }
-      }
-    }
-    files.keySet().removeIf(name -> name.contains("stackside-"));
-    return files;
-  }
-
-  /** A copy whose files are second names: nothing that is kept is ever written into. */
-  private static void link(Path from, Path to) throws IOException {
-    try (Stream<Path> walk = Files.walk(from)) {
-      for (Path path : walk.toList()) {
-        Path there = to.resolve(from.relativize(path).toString());
-        if (Files.isDirectory(path)) {
-          Files.createDirectories(there);
-        } else {
-          Files.createLink(there, path);
-        }
-      }
-    }
-  }
-
-  private static void delete(Path folder) throws IOException {
-    List<Path> paths = new ArrayList<>();
-    try (Stream<Path> walk = Files.walk(folder)) {
-      walk.forEach(paths::add);
-    }
-    for (int i = paths.size() - 1; i >= 0; i--) {
-      Files.delete(paths.get(i));
-    }
   }
 }
