@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -204,8 +205,8 @@ final class DifferencePages implements Pages {
   private static Part panels(Differences differences, Map<String, PanelPlan> plans, Here here) {
     Place from = differences.from();
     Place to = differences.to();
-    PanelPlan old = plans.get(slug(from));
-    PanelPlan other = plans.get(slug(to));
+    PanelPlan old = Objects.requireNonNull(plans.get(slug(from)));
+    PanelPlan other = Objects.requireNonNull(plans.get(slug(to)));
     return new Part.Pair(
         panel(from, PanelChanges.outlined(old, other), "from", here),
         panel(to, PanelChanges.outlined(other, old), "to", here));
