@@ -50,6 +50,10 @@ final class Monsters {
       text(file, "itself", "a: &a [*a, *a]\n");
     }
     text("instruments.yaml", "many alike", alike(2_000));
+    text(
+        "drills/a.yaml",
+        "endless title in quotes",
+        "make-safe: '[x](a \"" + "w ".repeat(9_500) + "'");
     text("sites.yaml", "groups in a circle", circle(2_000));
     text(
         "unit.yaml",
@@ -137,6 +141,11 @@ final class Monsters {
         text("handbook/a.md", start.isEmpty() + " " + shown(bait), start + bait.repeat(10_000));
         text("handbook/a.md", start.isEmpty() + " short " + shown(bait), start + bait.repeat(700));
       }
+      for (String bait : List.of("[x](a \"", "[x](<", "[", "<a b=\"", "![x](a '", "[y]: <", "&#")) {
+        text("handbook/a.md", "endless " + start.isEmpty() + bait, start + bait + words(49_000));
+      }
+      text("handbook/a.md", "endless id", start + "[a](machine:" + "a-".repeat(1_450) + "a)");
+      text("handbook/a.md", "endless address", start + "[a](https://a" + "/a".repeat(1_450) + ")");
       text(
           "handbook/a.md",
           "wide table",
