@@ -61,7 +61,18 @@ public final class AttackUnit {
           "text",
           "situation",
           "explain",
-          "explanation");
+          "explanation",
+          "language",
+          "verbs",
+          "lamps",
+          "software");
+
+  /** Keys whose values are groups of words. */
+  private static final Set<String> GROUPS = Set.of("because", "lamps");
+
+  /** Columns of sheets whose cells are words. */
+  private static final Set<String> CELLS =
+      Set.of("software", "software-after", "note", "shown-as", "method", "initials", "seal");
 
   private final List<String> attacks;
   private int next;
@@ -102,7 +113,7 @@ public final class AttackUnit {
     try (Stream<Path> walk = Files.walk(content)) {
       for (Path file : walk.filter(Files::isRegularFile).sorted().toList()) {
         String name = content.relativize(file).toString().replace('\\', '/');
-        if (!name.startsWith("approv")) {
+        if (!name.startsWith("approved/")) {
           Path to = folder.resolve(name);
           Files.createDirectories(to.getParent());
           Files.writeString(to, unit.attacked(name, Files.readString(file)), UTF_8);
@@ -113,12 +124,21 @@ public final class AttackUnit {
 
   private String attacked(String name, String text) {
     if (name.endsWith(".yaml")) {
-      return yaml(text);
+      return yaml(withWhatTheDemonstrationLacks(name, text));
     }
     if (name.endsWith(".md")) {
       return prose(text);
     }
-    return name.equals("service-events.csv") ? notes(text) : text;
+    return name.endsWith(".csv") ? sheet(text) : text;
+  }
+
+  private static String withWhatTheDemonstrationLacks(String name, String text) {
+    if (name.equals("unit.yaml")) {
+      return text + "verbs: [Seek]\n";
+    }
+    return name.startsWith("profiles/")
+        ? text.replaceFirst("(?m)^(  - id: .*\n)", "$1    because: {thin-wall-higher: So it is}\n")
+        : text;
   }
 
   private String attack() {
@@ -143,13 +163,40 @@ public final class AttackUnit {
     if (node instanceof MappingNode map) {
       List<NodeTuple> pairs = new ArrayList<>();
       for (NodeTuple pair : map.getValue()) {
-        boolean words = WORDS.contains(((ScalarNode) pair.getKeyNode()).getValue());
-        Node value = words ? words(pair.getValueNode()) : attacked(pair.getValueNode());
-        pairs.add(new NodeTuple(pair.getKeyNode(), value));
+        String key = ((ScalarNode) pair.getKeyNode()).getValue();
+        pairs.add(new NodeTuple(pair.getKeyNode(), value(key, pair.getValueNode())));
       }
       return new MappingNode(map.getTag(), pairs, map.getFlowStyle());
     }
     return node;
+  }
+
+  private Node value(String key, Node value) {
+    boolean listed = key.equals("names") || key.equals("software");
+    if (listed && value instanceof SequenceNode list) {
+      return withOneMore(list);
+    }
+    if (GROUPS.contains(key) && value instanceof MappingNode map) {
+      return eachValue(key, map);
+    }
+    return WORDS.contains(key) ? words(value) : attacked(value);
+  }
+
+  /** What others refer to stays, and one more stands beside it. */
+  private Node withOneMore(SequenceNode list) {
+    List<Node> items = new ArrayList<>(list.getValue());
+    items.add(words(new ScalarNode(Tag.STR, "more", null, null, ScalarStyle.DOUBLE_QUOTED)));
+    return new SequenceNode(list.getTag(), items, list.getFlowStyle());
+  }
+
+  /** The same attack in each lamp, for the colour of a sign is compared with that of an answer. */
+  private Node eachValue(String key, MappingNode map) {
+    List<NodeTuple> pairs = new ArrayList<>();
+    for (NodeTuple pair : map.getValue()) {
+      next = key.equals("lamps") ? 0 : next;
+      pairs.add(new NodeTuple(pair.getKeyNode(), words(pair.getValueNode())));
+    }
+    return new MappingNode(map.getTag(), pairs, map.getFlowStyle());
   }
 
   private Node words(Node node) {
@@ -175,7 +222,11 @@ public final class AttackUnit {
 
   private String prose(String text) {
     StringBuilder attacked = new StringBuilder();
-    text.lines().forEach(line -> attacked.append(line).append('\n'));
+    text.lines()
+        .map(line -> line.startsWith("# ") ? line + " `" + attack() + "`" : line)
+        .forEach(line -> attacked.append(line).append('\n'));
+    attacked.append("\n<svg onload=window.attacked=1><script>window.attacked=1</script></svg>\n");
+    attacked.append("\nWords <img src=x onerror=window.attacked=1> and more.\n");
     for (int i = 0; i < attacks.size(); i++) {
       attacked.append("\nWords and `").append(attack()).append("`.\n");
     }
@@ -184,20 +235,21 @@ public final class AttackUnit {
     return attacked.toString();
   }
 
-  private String notes(String text) {
-    StringBuilder attacked = new StringBuilder();
-    text.lines()
-        .forEach(
-            line ->
-                attacked
-                    .append(
-                        attacked.length() == 0
-                            ? line
-                            : line.substring(0, line.lastIndexOf(',') + 1)
-                                + '"'
-                                + attack().replace("\"", "\"\"")
-                                + '"')
-                    .append('\n'));
+  private String sheet(String text) {
+    List<String> columns = List.of(text.lines().findFirst().orElseThrow().split(",", -1));
+    StringBuilder attacked = new StringBuilder(String.join(",", columns)).append('\n');
+    List<String> rows = text.lines().skip(1).toList();
+    for (int row = 0; row < rows.size(); row++) {
+      String[] cells = rows.get(row).split(",", columns.size());
+      for (int i = 0; i < cells.length; i++) {
+        boolean last = columns.get(i).equals("level") || columns.get(i).equals("fingerprint");
+        if (CELLS.contains(columns.get(i)) || (last && row == rows.size() - 1)) {
+          cells[i] =
+              '"' + (cells[i].replace("\"", "") + " " + attack()).replace("\"", "\"\"") + '"';
+        }
+      }
+      attacked.append(String.join(",", cells)).append('\n');
+    }
     return attacked.toString();
   }
 }

@@ -1,0 +1,146 @@
+package stackside.generate;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.lang.reflect.RecordComponent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stackside.Units;
+import stackside.content.Reading;
+import stackside.model.Broken;
+import stackside.model.Fact;
+import stackside.model.Prose;
+import stackside.model.ThingId;
+import stackside.source.Location;
+
+/**
+ * The attack leaves out no text: every component of the model that holds words, found by
+ * reflection, carries an attack somewhere in the unit, or stands on the list of those whose form
+ * lets none in.
+ */
+final class AttackUnitTest {
+  private static final Path CLASSES = Path.of("target/classes/stackside/model");
+  private static final Pattern ATTACK =
+      Pattern.compile("(?s).*(attacked|<[a-z/!]|javascript:|\\$\\{|127\\.0\\.0\\.1).*");
+
+  /** Why no attack can stand there: the reader refuses all but this form. */
+  private static final Map<String, String> CLOSED =
+      Map.of(
+          "CardPart.name", "small letters, digits and single hyphens or blanks",
+          "ConnectorId.slug", "small letters, digits and single hyphens",
+          "LampId.slug", "small letters, digits and single hyphens",
+          "ContactHours.words", "days and hours of the week",
+          "Cold.how", "what Profile.cold says, as an answer",
+          "NotApproved.instead", "what Profile.notApproved says, as an answer");
+
+  private final TreeSet<String> attacked = new TreeSet<>();
+
+  @Test
+  void everyTextOfTheModelIsAttacked(@TempDir Path folder) throws IOException {
+    AttackUnit.write(folder, "http://127.0.0.1:9");
+    Reading reading = Units.reading(folder);
+    inside(reading.unit().orElseThrow());
+    TreeSet<String> missing = new TreeSet<>(texts());
+    missing.removeAll(attacked);
+    missing.removeAll(CLOSED.keySet());
+    assertThat(texts()).hasSizeGreaterThan(40).containsAll(CLOSED.keySet());
+    assertThat(attacked.stream().filter(CLOSED::containsKey)).isEmpty();
+    System.out.printf(
+        "attacked unit: %d texts of the model, %d attacked, %d closed by their form%n",
+        texts().size(), attacked.size(), CLOSED.size());
+    assertThat(missing).as(Units.printed(reading)).isEmpty();
+  }
+
+  /** The components that hold words. */
+  private static List<String> texts() throws IOException {
+    try (Stream<Path> files = Files.list(CLASSES)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".class") && !name.startsWith("package-info"))
+          .map(name -> load("stackside.model." + name.replace(".class", "")))
+          .filter(AttackUnitTest::isOfAuthors)
+          .flatMap(
+              type ->
+                  Arrays.stream(type.getRecordComponents())
+                      .filter(AttackUnitTest::holdsWords)
+                      .map(part -> name(type, part)))
+          .sorted()
+          .toList();
+    }
+  }
+
+  private static boolean isOfAuthors(Class<?> type) {
+    return type.isRecord()
+        && type != Broken.class
+        && type != Fact.class
+        && type != ThingId.class
+        && type != Prose.class
+        && !type.getName().startsWith(Prose.class.getName() + "$");
+  }
+
+  private static boolean holdsWords(RecordComponent part) {
+    String type = part.getGenericType().getTypeName();
+    return type.contains("java.lang.String") || type.contains("model.Prose");
+  }
+
+  private static Class<?> load(String name) {
+    try {
+      return Class.forName(name);
+    } catch (ClassNotFoundException e) {
+      throw new IllegalStateException(name, e);
+    }
+  }
+
+  private static String name(Class<?> type, RecordComponent part) {
+    return type.getSimpleName() + "." + part.getName();
+  }
+
+  private void inside(Object value) {
+    if (value.getClass().isRecord()
+        && isOfAuthors(value.getClass())
+        && !(value instanceof Location)) {
+      for (RecordComponent part : value.getClass().getRecordComponents()) {
+        component(name(value.getClass(), part), read(value, part));
+      }
+    }
+  }
+
+  private void component(String component, Object value) {
+    if (value instanceof Optional<?> some) {
+      some.ifPresent(each -> component(component, each));
+    } else if (value instanceof Collection<?> list) {
+      list.forEach(each -> component(component, each));
+    } else if (value instanceof Map<?, ?> map) {
+      map.values().forEach(each -> component(component, each));
+    } else if (value instanceof Fact<?> fact) {
+      component(component, fact.value());
+    } else if (value instanceof String || value instanceof Prose) {
+      String words = value instanceof Prose prose ? prose.plain() : (String) value;
+      if (ATTACK.matcher(words).matches()) {
+        attacked.add(component);
+      }
+    } else {
+      inside(value);
+    }
+  }
+
+  private static Object read(Object value, RecordComponent part) {
+    try {
+      part.getAccessor().setAccessible(true);
+      return part.getAccessor().invoke(value);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(part.toString(), e);
+    }
+  }
+}
