@@ -17,4 +17,4 @@ public record OutputCheck(
     Fact<Ohms> load,
     Fact<Watts> watts,
     Fact<String> method,
-    Fact<String> initials) {}
+    Fact<Initials> initials) {}

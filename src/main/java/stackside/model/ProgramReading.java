@@ -21,4 +21,4 @@ public record ProgramReading(
     Optional<Fact<Mode>> mode,
     Optional<Fact<Level>> level,
     Optional<Fact<Watts>> limit,
-    Fact<String> initials) {}
+    Fact<Initials> initials) {}

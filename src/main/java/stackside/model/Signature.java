@@ -10,5 +10,5 @@ public record Signature(
     Fact<ThingId> thing,
     Fact<String> fingerprint,
     Fact<Role> role,
-    Fact<String> initials,
+    Fact<Initials> initials,
     Fact<String> seal) {}

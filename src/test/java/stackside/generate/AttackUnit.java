@@ -72,7 +72,7 @@ public final class AttackUnit {
 
   /** Columns of sheets whose cells are words. */
   private static final Set<String> CELLS =
-      Set.of("software", "software-after", "note", "shown-as", "method", "initials", "seal");
+      Set.of("software", "software-after", "note", "shown-as", "method", "seal");
 
   private final List<String> attacks;
   private int next;

@@ -37,6 +37,7 @@ final class AttackUnitTest {
   /** Why no attack can stand there: the reader refuses all but this form. */
   private static final Map<String, String> CLOSED =
       Map.of(
+          "Initials.text", "one to five letters",
           "CardPart.name", "small letters, digits and single hyphens or blanks",
           "ConnectorId.slug", "small letters, digits and single hyphens",
           "LampId.slug", "small letters, digits and single hyphens",

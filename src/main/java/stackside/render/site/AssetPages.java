@@ -118,7 +118,7 @@ final class AssetPages implements Pages {
         Line.of(here.choice(reading.pedal().value())),
         stored,
         Line.of(here.date(reading.date().value())),
-        Line.of(reading.initials().value()));
+        Line.of(reading.initials().value().text()));
   }
 
   private static String setting(Optional<Fact<Level>> level, Optional<Fact<Watts>> limit) {
@@ -151,7 +151,7 @@ final class AssetPages implements Pages {
         Line.of(Numbers.text(check.watts().value())),
         Line.of(check.method().value()),
         Line.of(here.date(check.date().value())),
-        Line.of(check.initials().value()));
+        Line.of(check.initials().value().text()));
   }
 
   private static Part service(Asset asset, Here here) {

@@ -31,6 +31,7 @@ import stackside.model.EnergyKind;
 import stackside.model.Evidence;
 import stackside.model.Fact;
 import stackside.model.FootSwitch;
+import stackside.model.Initials;
 import stackside.model.Instrument;
 import stackside.model.Kept;
 import stackside.model.Kind;
@@ -649,7 +650,7 @@ final class Bench {
             set.map(PedalSetting::mode),
             set.flatMap(PedalSetting::level),
             set.flatMap(PedalSetting::limit),
-            fact("AP")));
+            fact(new Initials("AP"))));
   }
 
   private Instrument instrument(String name) {
