@@ -84,7 +84,7 @@ public record GeneratedUnit(SortedMap<String, String> files) {
           if (name.equals("unit.yaml")) {
             files.merge(name, text, (all, more) -> withLocations(all, more, renaming, bird));
           } else if (KIT.contains(name) && Renaming.startsCatalogue(part)) {
-            files.merge(name, renaming.in(listed(text, bird)), String::concat);
+            files.merge(name, renaming.in(listed(text, part)), String::concat);
           } else if (RECORDS.contains(name)) {
             files.merge(name, renaming.in(text.substring(text.indexOf('\n') + 1)), String::concat);
           } else if (name.contains("/") && !text.contains("\nfor: all\n")) {
@@ -117,21 +117,23 @@ public record GeneratedUnit(SortedMap<String, String> files) {
     files.put(folder + (prose ? renaming.ofProse(id) : renaming.id(id)) + ending, renamed);
   }
 
-  /** As long as the pattern's, for rooms and machines stand in large letters on every card. */
+  /** Hardly longer than the pattern's wherever it stands on a card. */
   private static String name(String folder, String name, int part) {
     String bird = Birds.name(part);
     return switch (folder) {
       case "rooms/" -> bird + " " + name.replaceFirst("^Room ", "").charAt(0);
+      case "drills/", "checklists/" -> name + " " + part;
       case "machines/" -> name.replaceFirst(" .*", "") + " " + part;
       default -> name + " " + bird;
     };
   }
 
-  private static String listed(String text, String bird) {
+  private static String listed(String text, int part) {
+    char catalogue = (char) ('A' + part / Renaming.PARTS_A_CATALOGUE);
     StringBuilder lines = new StringBuilder();
     text.lines()
         .filter(line -> line.startsWith("- "))
-        .map(line -> LISTED_NAME.matcher(line).replaceFirst("name: $1$2 " + bird + "$3"))
+        .map(line -> LISTED_NAME.matcher(line).replaceFirst("name: $1$2 " + catalogue + "$3"))
         .forEach(line -> lines.append(line).append('\n'));
     return lines.toString();
   }

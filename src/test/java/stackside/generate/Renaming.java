@@ -20,7 +20,7 @@ import stackside.model.Unit;
  * for ten parts, since hospitals buy from one catalogue; anatomy, lesions and sources never are.
  */
 final class Renaming {
-  private static final int PARTS_A_CATALOGUE = 10;
+  static final int PARTS_A_CATALOGUE = 10;
 
   private final SortedMap<String, String> ids = new TreeMap<>();
   private final Pattern anyId;
@@ -35,7 +35,7 @@ final class Renaming {
     put(Stream.of(unit.drills().stream().filter(Renaming::isOfOneMachine).toList()));
     unit.assets().stream()
         .map(Asset::id)
-        .forEach(id -> ids.put(id.local(), id.local().replace("-", "-" + part)));
+        .forEach(id -> ids.put(id.local(), id.local().replaceFirst("-0?", "-" + part)));
     if (startsCatalogue(part - part % PARTS_A_CATALOGUE)) {
       String kit = "-" + Birds.id(part - part % PARTS_A_CATALOGUE);
       Stream.of(unit.instruments(), unit.cables(), unit.electrodes(), unit.footSwitches())
