@@ -26,6 +26,9 @@ public record Ledger(List<Line> lines) {
 
   private static final int MOST_TOLD = 100;
 
+  /** After so many problems a file is no ledger, and the rest of it is not read. */
+  private static final int HOPELESS = 10_000;
+
   /** As the reader of the content counts lines, so that a message shows the right one. */
   private static final Pattern LINE_END = Pattern.compile("\r\n|\r|\n");
 
@@ -143,7 +146,7 @@ public record Ledger(List<Line> lines) {
           altered(line, written[line - 1], "this line ends as the ledger's lines never do"));
     }
     String before = "";
-    for (int i = 1; i < written.length - 1; i++) {
+    for (int i = 1; i < written.length - 1 && problems.size() < HOPELESS; i++) {
       Optional<Line> line = line(written[i]);
       if (line.isEmpty()) {
         problems.add(altered(i + 1, written[i], "this is no line of a ledger"));
@@ -170,7 +173,9 @@ public record Ledger(List<Line> lines) {
     }
     List<Problem> told = new ArrayList<>(problems.subList(0, MOST_TOLD));
     int line = problems.get(MOST_TOLD).at().line();
-    told.add(altered(line, "", "from here on, " + more + " more things are wrong with the ledger"));
+    told.add(
+        altered(
+            line, "", "at least " + more + " more things are wrong with the ledger from here on"));
     return told;
   }
 

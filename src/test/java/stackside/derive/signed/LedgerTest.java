@@ -83,6 +83,15 @@ final class LedgerTest {
   }
 
   @Test
+  void fileThatIsNoLedger_bringsAHundredProblemsAndTheirNumber() {
+    assertThat(problems("x\n".repeat(5_000)))
+        .hasSize(101)
+        .last()
+        .asString()
+        .contains("at least 4900 more things are wrong with the ledger");
+  }
+
+  @Test
   void everyLineTakenOutButTheLast_isNoticed() {
     for (int at = 0; at < lines().size() - 1; at++) {
       List<String> fewer = lines();
