@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import stackside.derive.signed.Fingerprint;
 import stackside.derive.signed.Ledger;
 import stackside.publish.LocalDisk;
+import stackside.publish.PausingDisk;
 
 /**
  * The commands that write, on disks that really are full, read-only or another one, without rights,
@@ -323,9 +324,15 @@ final class RealDiskTest {
       Path here = copy(command, "kill-" + kill);
       Path target = here.resolve(command.target);
       Path staged = target.resolveSibling("." + target.getFileName() + ".stackside-new");
-      Running running = new Running(here, List.of(), command.arguments);
-      while (running.process.isAlive() && !Files.exists(staged)) {
+      boolean betweenRenames = kill % 5 == 4;
+      Running running =
+          new Running(
+              here, List.of(), betweenRenames ? Pausing.class : Main.class, command.arguments);
+      while (running.process.isAlive() && !running.isPausing() && !Files.exists(staged)) {
         TimeUnit.MILLISECONDS.sleep(1);
+      }
+      while (betweenRenames && running.process.isAlive() && !running.isPausing()) {
+        TimeUnit.MILLISECONDS.sleep(5);
       }
       TimeUnit.MILLISECONDS.sleep(chance.nextInt(60));
       boolean alive = running.process.isAlive();
@@ -347,6 +354,7 @@ final class RealDiskTest {
         "kills: %d of draft and issue, %d while writing, %d restored, 0 losses%n",
         KILLS, writing, restored);
     assertThat(writing).isGreaterThan(KILLS / 2);
+    assertThat(restored).isGreaterThanOrEqualTo(KILLS / 5);
   }
 
   // What must hold after every case.
@@ -425,6 +433,19 @@ final class RealDiskTest {
     assertThat(process.waitFor()).as(Arrays.toString(command) + told).isZero();
   }
 
+  /** The program on a disk that waits between the renames to be killed. */
+  static final class Pausing {
+    private Pausing() {}
+
+    public static void main(String[] arguments) {
+      Surroundings real = Surroundings.real();
+      Surroundings pausing =
+          new Surroundings(
+              real.folder(), real.today(), PausingDisk.local(), real.terminal(), real.in());
+      System.exit(new Cli(System.out, System.err, pausing).run(arguments));
+    }
+  }
+
   /** A command in a process of its own. */
   private static final class Running {
     private final Path out;
@@ -432,6 +453,11 @@ final class RealDiskTest {
     private final Process process;
 
     Running(Path folder, List<String> under, List<String> arguments) throws IOException {
+      this(folder, under, Main.class, arguments);
+    }
+
+    Running(Path folder, List<String> under, Class<?> main, List<String> arguments)
+        throws IOException {
       out = Files.createTempFile("out", ".txt");
       err = Files.createTempFile("err", ".txt");
       Path answers = Files.createTempFile("in", ".txt");
@@ -439,7 +465,7 @@ final class RealDiskTest {
       List<String> line = new ArrayList<>(under);
       line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
       line.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", classPath()));
-      line.add(Main.class.getName());
+      line.add(main.getName());
       line.addAll(arguments);
       line.addAll(List.of("--on", SmallOffice.DAY.toString()));
       process =
@@ -456,6 +482,10 @@ final class RealDiskTest {
           .map(entry -> Path.of(entry).toAbsolutePath().toString())
           .reduce((one, two) -> one + ":" + two)
           .orElseThrow();
+    }
+
+    boolean isPausing() throws IOException {
+      return Files.readString(out, UTF_8).indexOf(PausingDisk.HERE) >= 0;
     }
 
     SmallOffice.Ended ended() throws Exception {

@@ -3,7 +3,6 @@ package stackside.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.lang.reflect.Proxy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -42,26 +41,8 @@ final class KilledRunTest {
     BETWEEN_RENAMES
   }
 
-  /** A disk that, if asked, stops between the two renames, says so, and waits to be killed. */
   private static Disk disk(String moment) {
-    Disk disk = new LocalDisk();
-    if (Moment.valueOf(moment) == Moment.ANY) {
-      return disk;
-    }
-    return (Disk)
-        Proxy.newProxyInstance(
-            Disk.class.getClassLoader(),
-            new Class<?>[] {Disk.class},
-            (proxy, operation, given) -> {
-              Object done = operation.invoke(disk, given);
-              if (operation.getName().equals("move")
-                  && given[1].toString().endsWith(".stackside-previous")) {
-                System.out.write('!');
-                System.out.flush();
-                TimeUnit.MINUTES.sleep(1);
-              }
-              return done;
-            });
+    return Moment.valueOf(moment) == Moment.ANY ? new LocalDisk() : PausingDisk.local();
   }
 
   private static List<OutputFile> tree(int edition) {
@@ -107,7 +88,9 @@ final class KilledRunTest {
       assertThat(builder.getInputStream().read()).as("the first build").isEqualTo('.');
       TimeUnit.MILLISECONDS.sleep(moreMillis);
     } else {
-      assertThat(builder.getInputStream().read()).as("between the renames").isEqualTo('!');
+      assertThat(builder.getInputStream().read())
+          .as("between the renames")
+          .isEqualTo(PausingDisk.HERE);
     }
     builder.destroyForcibly().waitFor();
   }
