@@ -99,6 +99,7 @@ public final class Catalogue {
           new ContactHoursHole(),
           new PhoneUnusable(),
           new PolicyImplausible(),
+          new ToleranceWiderThanStandard(),
           new ClinicalAtExampleAddress(),
           // Names and what nothing uses
           new NameTwice(),
@@ -107,6 +108,7 @@ public final class Catalogue {
           new KindNeverSigned(),
           // Records
           new ReadingCannotBe(),
+          new SlotReadTwoWays(),
           new OutputCheckCannotBe(),
           new UpdateWithoutVersion(),
           new TestLoadOutsideRange(),

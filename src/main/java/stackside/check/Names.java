@@ -15,6 +15,7 @@ import stackside.model.Lesion;
 import stackside.model.Machine;
 import stackside.model.Mode;
 import stackside.model.Profile;
+import stackside.model.Role;
 import stackside.model.Room;
 import stackside.model.Settings;
 import stackside.model.Site;
@@ -46,6 +47,7 @@ final class Names {
     all.add(things(unit.lesions(), Lesion::name));
     all.add(things(unit.steps(), Step::name));
     all.add(things(unit.drills(), Drill::name));
+    all.add(things(unit.details().roles(), Role::name));
     all.add(things(unit.machines(), Machine::name));
     unit.machines().forEach(machine -> all.add(things(machine.modes(), Mode::name)));
     unit.machines().forEach(machine -> all.add(lamps(machine)));

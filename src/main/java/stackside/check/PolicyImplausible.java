@@ -30,7 +30,13 @@ final class PolicyImplausible implements Rule {
 
   private static final double LONGEST_MONTHS = 60;
   private static final double WHOLE = 100;
-  private static final double NEAREST_MM = 200;
+
+  /** Standing at the stack, at arm's length: common practice, no source. */
+  private static final double NEAREST_MM = 500;
+
+  /** From the other side of the patient: common practice, no source. */
+  private static final double LEAST_FAR_MM = 1_000;
+
   private static final double FARTHEST_MM = 5_000;
 
   @Override
@@ -89,10 +95,25 @@ final class PolicyImplausible implements Rule {
               .note(distance.far().at(), "the far distance")
               .help("correct one of the two"));
     } else if (near < NEAREST_MM) {
-      found.add(outOfReach(distance.near().at(), distance.near().value().text()));
+      found.add(
+          tooNear(
+              distance.near().at(),
+              "a card on the stack is not read from as near as " + distance.near().value().text()));
+    } else if (far < LEAST_FAR_MM) {
+      found.add(
+          tooNear(
+              distance.far().at(),
+              "%s is no far distance: who stands across the patient reads the card from farther"
+                  .formatted(distance.far().value().text())));
     } else if (far > FARTHEST_MM) {
       found.add(outOfReach(distance.far().at(), distance.far().value().text()));
     }
+  }
+
+  private static Problem tooNear(stackside.source.Location at, String message) {
+    return FAULT
+        .at(at, message)
+        .help("measure from the eye to the card; letters sized for a nearer eye are too small");
   }
 
   private static Problem outOfReach(stackside.source.Location at, String text) {

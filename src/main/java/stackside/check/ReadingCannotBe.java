@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import stackside.derive.Analysis;
 import stackside.model.Fact;
+import stackside.model.Mode;
 import stackside.model.PedalSetting;
 import stackside.model.ProgramReading;
+import stackside.model.Socket;
 import stackside.model.Unit;
 import stackside.source.Fault;
 import stackside.source.Problem;
@@ -27,9 +29,42 @@ final class ReadingCannotBe implements Rule {
   @Override
   public List<Problem> problems(Analysis analysis) {
     return analysis.unit().programReadings().stream()
-        .filter(reading -> !asApproved(analysis.unit(), reading))
-        .flatMap(reading -> problem(reading).stream())
+        .flatMap(reading -> problem(analysis.unit(), reading).stream())
         .toList();
+  }
+
+  private static Optional<Problem> problem(Unit unit, ProgramReading reading) {
+    Optional<Problem> setting = asApproved(unit, reading) ? Optional.empty() : problem(reading);
+    return setting.or(() -> reading.mode().flatMap(mode -> wrongSocket(unit, reading, mode)));
+  }
+
+  /** A mode leaves a machine by the sockets of its kind; a profile that differs is the mistake. */
+  private static Optional<Problem> wrongSocket(Unit unit, ProgramReading reading, Fact<Mode> mode) {
+    Socket socket = reading.socket().value();
+    boolean fits = socket.kind().value().energy().equals(Optional.of(mode.value().kind().value()));
+    if (fits || isApproved(unit, socket, mode.value())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        FAULT
+            .at(
+                mode.at(),
+                "slot %s was read with %s for socket %s, and a %s mode does not come out there"
+                    .formatted(
+                        reading.slot().value(),
+                        Wording.quoted(mode.value()),
+                        Wording.quoted(socket),
+                        mode.value().kind().value().spoken()))
+            .note(socket.kind().at(), "the machine's description of the socket")
+            .help("read the slot again, or correct what was mistyped"));
+  }
+
+  private static boolean isApproved(Unit unit, Socket socket, Mode mode) {
+    return unit.profiles().stream()
+        .flatMap(profile -> profile.settings().stream())
+        .filter(settings -> settings.socket().value().equals(socket))
+        .flatMap(settings -> settings.assigned().stream())
+        .anyMatch(setting -> setting.mode().value().equals(mode));
   }
 
   /** What a profile says too is that profile's mistake, or the description's. */

@@ -77,6 +77,7 @@ final class ValueBinder {
     if (type instanceof ParameterizedType generic) {
       Type[] arguments = generic.getActualTypeArguments();
       if (generic.getRawType() == List.class && piece instanceof Piece.Sequence sequence) {
+        refuseRepetitions(arguments[0], sequence);
         return Optional.of(present(items(arguments[0], sequence.items(), frame)));
       }
       if (generic.getRawType() == Map.class && piece instanceof Piece.Mapping mapping) {

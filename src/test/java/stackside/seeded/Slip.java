@@ -80,6 +80,13 @@ enum Slip {
       return isNumber(spot) ? scaled(spot, lines, new BigDecimal("0.5")) : Optional.empty();
     }
   },
+  /** One number twice as large. */
+  DOUBLED {
+    @Override
+    Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
+      return isNumber(spot) ? scaled(spot, lines, new BigDecimal("2")) : Optional.empty();
+    }
+  },
   /** A quantity without its unit. */
   WITHOUT_UNIT {
     @Override

@@ -23,13 +23,30 @@ public record FactChange(String name, Optional<String> before, Optional<String> 
     Map<String, String> now = leaves(after);
     Set<String> names = new LinkedHashSet<>(old.keySet());
     names.addAll(now.keySet());
-    return names.stream()
-        .map(
-            name ->
-                new FactChange(
-                    name, Optional.ofNullable(old.get(name)), Optional.ofNullable(now.get(name))))
-        .filter(change -> !change.before().equals(change.after()))
-        .toList();
+    List<FactChange> changes =
+        names.stream()
+            .map(
+                name ->
+                    new FactChange(
+                        name,
+                        Optional.ofNullable(old.get(name)),
+                        Optional.ofNullable(now.get(name))))
+            .filter(change -> !change.before().equals(change.after()))
+            .toList();
+    return changes.isEmpty()
+        ? order(List.copyOf(old.keySet()), List.copyOf(now.keySet()))
+        : changes;
+  }
+
+  /** The first place at which the same facts stand in another order: nothing else shows it. */
+  private static List<FactChange> order(List<String> before, List<String> after) {
+    for (int i = 0; i < before.size(); i++) {
+      if (!before.get(i).equals(after.get(i))) {
+        return List.of(
+            new FactChange("order", Optional.of(before.get(i)), Optional.of(after.get(i))));
+      }
+    }
+    return List.of();
   }
 
   /** All facts, one a line: {@code settings yellow limit: 60 W}. */
