@@ -47,6 +47,13 @@ public final class WholeChain {
         .orElse("");
   }
 
+  /** Whether an author wrote this somewhere, so that a message may quote it. */
+  public boolean isWritten(String words) {
+    return judged.sources().files().values().stream()
+        .flatMap(file -> file.lines().stream())
+        .anyMatch(line -> line.contains(words));
+  }
+
   /** What a person reads, of both streams. */
   public String text() {
     ByteArrayOutputStream words = new ByteArrayOutputStream();

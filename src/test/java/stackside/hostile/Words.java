@@ -2,6 +2,7 @@ package stackside.hostile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stackside.cli.WholeChain;
 import stackside.derive.signed.Json;
@@ -22,7 +23,7 @@ final class Words {
   static List<String> wrong(WholeChain chain, String text, String printed) {
     List<String> wrong = new ArrayList<>();
     for (Problem problem : chain.problems()) {
-      of(problem, chain.line(problem)).forEach(what -> wrong.add(what + ": " + problem));
+      of(problem, chain).forEach(what -> wrong.add(what + ": " + problem));
     }
     if (CONTROL.matcher(text).find()) {
       wrong.add("a control character goes to the terminal");
@@ -39,7 +40,8 @@ final class Words {
     return wrong;
   }
 
-  private static List<String> of(Problem problem, String line) {
+  private static List<String> of(Problem problem, WholeChain chain) {
+    String line = chain.line(problem);
     List<String> wrong = new ArrayList<>();
     String message = problem.message();
     if (message.isBlank() || message.contains("\n") || message.endsWith(".")) {
@@ -48,7 +50,8 @@ final class Words {
     if (message.length() > LONGEST) {
       wrong.add("a message of " + message.length() + " characters");
     }
-    if (TRACE.matcher(message).find()) {
+    Matcher trace = TRACE.matcher(message);
+    if (trace.find() && !chain.isWritten(trace.group())) {
       wrong.add("the program's insides");
     }
     if (problem.at().column() - 1 + problem.at().length()
