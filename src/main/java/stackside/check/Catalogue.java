@@ -127,6 +127,7 @@ public final class Catalogue {
           new TestSparkAdvised(),
           new PowerRaiseAdvised(),
           new PlugMovedUnderPower(),
+          new OnePedalUnsaid(),
           new SetUpChecklistMissing(),
           new ChecklistTwice(),
           new GuardWithoutSight(),

@@ -24,7 +24,7 @@ final class AnswersPiece implements Piece {
   private static final int SOCKET = 1;
 
   /** Where the columns begin, from the left edge of the table. */
-  private static final double[] LEFT = {0, 27.5, 46.5, 87, 138.5, Setting.WIDTH + GUTTER};
+  private static final double[] LEFT = {0, 27.5, 46.5, 88.5, 139.5, Setting.WIDTH + GUTTER};
 
   private final Setting setting;
   private final List<Paragraph> heads = new ArrayList<>();
@@ -96,7 +96,7 @@ final class AnswersPiece implements Piece {
     double near = setting.scale().near();
     Run what = Run.bold(stopped(scope.what()), near);
     List<Run> rest = new ArrayList<>();
-    rest.add(Run.regular(stopped(scope.where()), near));
+    rest.add(Run.bold(stopped(scope.where()), near));
     List<Run> last = new ArrayList<>();
     scope.alternative().map(each -> Run.regular(stopped(each), near)).ifPresent(last::add);
     caution
@@ -158,7 +158,7 @@ final class AnswersPiece implements Piece {
     Paragraph instrument = setting.near(settings.instrument(), width(2));
     return settings
         .argonFlow()
-        .map(flow -> instrument.thenOnNewLine(List.of(Run.regular(flow, setting.scale().near()))))
+        .map(flow -> instrument.thenOnNewLine(List.of(Run.bold(flow, setting.scale().near()))))
         .orElse(instrument);
   }
 
@@ -175,7 +175,7 @@ final class AnswersPiece implements Piece {
   private Run level(Phrase level, boolean alone) {
     return alone
         ? Run.bold(level, setting.scale().numeral())
-        : Run.regular(level, setting.scale().near());
+        : Run.bold(level, setting.scale().near());
   }
 
   private double headHeight() {

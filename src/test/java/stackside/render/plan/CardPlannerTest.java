@@ -35,7 +35,7 @@ final class CardPlannerTest {
   void everyQuestionStandsInOneRow_byLesionAndSite() {
     assertThat(rows(EditedUnit.untouched(), SETTINGS))
         .containsExactly(
-            "Flat, under 10 mm: resection | Colon and rectum | Cold. | Cold snare.",
+            "Flat, under 10 mm: resection | Colon and rectum | Cold, no current. | Cold snare.",
             "Flat, 10 mm and over: resection, adult only | Caecum | 3 | EMR CAECUM | 1 | Oval snare |"
                 + " Pulsed cut | effect 2 | 60 W | Forced | effect 1 | 40 W",
             "Flat, 10 mm and over: resection, child only | Colon and rectum | Not approved. |"
@@ -106,9 +106,9 @@ final class CardPlannerTest {
             """);
     assertThat(rows(unit, SETTINGS))
         .contains(
-            "Flat, under 10 mm: resection | Caecum | Caution: The wall is thin here. | Cold. |"
+            "Flat, under 10 mm: resection | Caecum | Caution: The wall is thin here. | Cold, no current. |"
                 + " Cold snare.",
-            "Flat, under 10 mm: resection | Rectum | Cold. | Cold snare.");
+            "Flat, under 10 mm: resection | Rectum | Cold, no current. | Cold snare.");
   }
 
   @Test
