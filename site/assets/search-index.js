@@ -173,7 +173,7 @@ window.stacksideIndex = [
 ["After a resection: bleeding (Colon and rectum; Samphire)","Answer","profiles/samphire-bleeding.html","samphire bleeding Colon and rectum Caecum Ascending colon Transverse colon Descending colon Sigmoid colon Rectum Coagulation forceps 5 “Stop bleed”",2],
 ["Sphincterotomy: incision (Papilla; Samphire)","Answer","profiles/samphire-papilla-incision.html","samphire papilla incision Papilla Papilla Sphincterotome 11 “Papilla”",2],
 ["Sphincterotomy: incision, Precut (Papilla; Samphire)","Answer","profiles/samphire-papilla-precut.html","samphire papilla precut Papilla Papilla Needle knife 11 “Papilla”",2],
-["Sphincterotomy: bleeding (Papilla; Samphire)","Answer","profiles/samphire-papilla-bleeding.html","samphire papilla bleeding Papilla Papilla Cold, no current Balloon against the cut, then dilute adrenaline or a clip.",2],
+["Sphincterotomy: bleeding (Papilla; Samphire)","Answer","profiles/samphire-papilla-bleeding.html","samphire papilla bleeding Papilla Papilla Cold, no current Balloon, then dilute adrenaline or a clip.",2],
 ["Sphincterotomy: bleeding, Probe (Papilla; Samphire)","Answer","profiles/samphire-papilla-probe.html","samphire papilla probe Papilla Papilla Bipolar probe 9 “Probe”",2],
 ["Flat under 10 mm: resection (Colon and rectum; Samphire)","Answer","profiles/samphire-child-cold.html","samphire child cold Colon and rectum Caecum Ascending colon Transverse colon Descending colon Sigmoid colon Rectum Cold, no current 1 mm to 2 mm clear margin.",2],
 ["On a stalk, head under 20 mm: resection (Transverse to rectum; Samphire)","Answer","profiles/samphire-child-stalk.html","samphire child stalk Transverse to rectum Transverse colon Descending colon Sigmoid colon Rectum Small snare 10 mm 7 “Child stalk”",2],

@@ -142,7 +142,7 @@ final class SocketMapTest {
     PanelPlan plan = PanelPlans.in(DEMONSTRATION, room, room.assets().get(0).value());
     assertThat(plan.places().stream().flatMap(place -> place.misfits().stream()))
         .extracting(PanelPlan.Misfit::what)
-        .containsExactly("Oval snare 15\u00a0mm or Crescent snare 25\u00a0mm here");
+        .containsExactly("Not Oval snare 15\u00a0mm or Crescent snare 25\u00a0mm");
     assertThat(plan.places().stream().flatMap(place -> place.misfits().stream()))
         .noneMatch(misfit -> misfit.outcome().contains("current as set"));
   }

@@ -84,7 +84,7 @@ final class CardToolsTest {
 
   private static String answer(Profile profile) {
     if (profile.cold().isPresent()) {
-      return "Cold. " + profile.cold().get().value();
+      return "Cold, no current. " + profile.cold().get().value();
     }
     if (profile.notApproved().isPresent()) {
       return "Not approved. " + profile.notApproved().get().value().replaceFirst("\\.$", "") + ".";
