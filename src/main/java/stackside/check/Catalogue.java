@@ -109,6 +109,7 @@ public final class Catalogue {
           // Records
           new ReadingCannotBe(),
           new SlotReadTwoWays(),
+          new SlotReadInPart(),
           new OutputCheckCannotBe(),
           new UpdateWithoutVersion(),
           new TestLoadOutsideRange(),

@@ -1,0 +1,3 @@
+package stackside.check;
+
+final class SlotReadInPartTest extends RuleFixtures {}
