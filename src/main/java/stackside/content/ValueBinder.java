@@ -194,7 +194,8 @@ final class ValueBinder {
   }
 
   /**
-   * An item that says the same as one before it; two things of one id are a mistake of their own.
+   * An item that says the same as one before it; two things of one id are a mistake of their own,
+   * and a place that is still to be filled is told as that.
    */
   private void refuseRepetitions(Type item, Piece.Sequence sequence) {
     if (item instanceof Class<?> type
@@ -205,8 +206,9 @@ final class ValueBinder {
     }
     Map<String, Location> first = new HashMap<>();
     for (Piece piece : sequence.items()) {
-      Location earlier = first.putIfAbsent(piece.words(), piece.at());
-      if (earlier != null && !piece.words().isBlank()) {
+      String words = piece.words();
+      Location earlier = first.putIfAbsent(words, piece.at());
+      if (earlier != null && !words.isBlank() && !ScalarReader.isPlaceToFill(words)) {
         findings.add(ReadingFaults.repeated(piece, earlier));
       }
     }

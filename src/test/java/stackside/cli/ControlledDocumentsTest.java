@@ -297,8 +297,8 @@ final class ControlledDocumentsTest {
       }
     }
     assertThat(withdraw("asset:EQ-0417")).as(office.told()).isZero();
-    assertThat(office.out.lines().filter(line -> line.startsWith("take down: Room 2"))).hasSize(4);
-    assertThat(office.page("cards.html")).contains("out of use", "20 cards in use");
+    assertThat(office.out.lines().filter(line -> line.startsWith("take down: Room 2"))).hasSize(5);
+    assertThat(office.page("cards.html")).contains("out of use", "22 cards in use");
     assertThat(office.page("changes.html")).contains("Withdrawal 2", "Lead nurse");
     assertThat(office.site("cards/room-2-eq-0417-set-up.pdf")).doesNotExist();
     for (String page : List.of("assets/EQ-0417.html", "rooms/room-2.html")) {

@@ -124,8 +124,8 @@ final class StartTest {
     List<String> lines = new ArrayList<>(Files.readAllLines(file));
     int index = problem.at().line() - 1;
     String line = lines.get(index);
-    String value = FILLED.getOrDefault(key.group(1), "Something");
     int place = line.indexOf(PLACE);
+    String value = FILLED.getOrDefault(key.group(1), "Something at " + place);
     boolean quoted = place > 0 && line.charAt(place - 1) == '"';
     String plain = quoted ? value.replace("\"", "") : value;
     lines.set(index, line.substring(0, place) + plain + line.substring(place + PLACE.length()));

@@ -63,7 +63,7 @@ final class RowNotAsApprovedTest {
         .satisfies(
             problem ->
                 assertThat(problem.message())
-                    .contains("Caution: The wall is thin here. | Cold. Cold snare."));
+                    .contains("Caution: The wall is thin here. | Cold, no current. Cold snare."));
   }
 
   @Test
