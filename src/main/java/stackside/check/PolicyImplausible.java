@@ -9,6 +9,7 @@ import stackside.model.ReadingDistance;
 import stackside.model.UnitDetails;
 import stackside.quantity.Months;
 import stackside.source.Fault;
+import stackside.source.Location;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
@@ -110,13 +111,13 @@ final class PolicyImplausible implements Rule {
     }
   }
 
-  private static Problem tooNear(stackside.source.Location at, String message) {
+  private static Problem tooNear(Location at, String message) {
     return FAULT
         .at(at, message)
         .help("measure from the eye to the card; letters sized for a nearer eye are too small");
   }
 
-  private static Problem outOfReach(stackside.source.Location at, String text) {
+  private static Problem outOfReach(Location at, String text) {
     return FAULT
         .at(at, "nobody reads a card from " + text)
         .help("look for a digit too many or too few");

@@ -8,6 +8,7 @@ import stackside.model.Mode;
 import stackside.model.PedalSetting;
 import stackside.model.ProgramReading;
 import stackside.model.Socket;
+import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.source.Fault;
 import stackside.source.Problem;
@@ -42,7 +43,7 @@ final class ReadingCannotBe implements Rule {
   private static Optional<Problem> wrongSocket(Unit unit, ProgramReading reading, Fact<Mode> mode) {
     Socket socket = reading.socket().value();
     boolean fits = socket.kind().value().energy().equals(Optional.of(mode.value().kind().value()));
-    if (fits || isApproved(unit, socket, mode.value())) {
+    if (fits || isApproved(unit, reading, mode.value())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -59,12 +60,13 @@ final class ReadingCannotBe implements Rule {
             .help("read the slot again, or correct what was mistyped"));
   }
 
-  private static boolean isApproved(Unit unit, Socket socket, Mode mode) {
-    return unit.profiles().stream()
+  private static boolean isApproved(Unit unit, ProgramReading reading, Mode mode) {
+    ThingId socket = reading.socket().value().id();
+    return unit.profilesOn(reading.asset().value().machine().value()).stream()
         .flatMap(profile -> profile.settings().stream())
-        .filter(settings -> settings.socket().value().equals(socket))
+        .filter(settings -> settings.socket().value().id().equals(socket))
         .flatMap(settings -> settings.assigned().stream())
-        .anyMatch(setting -> setting.mode().value().equals(mode));
+        .anyMatch(setting -> setting.mode().value().id().equals(mode.id()));
   }
 
   /** What a profile says too is that profile's mistake, or the description's. */

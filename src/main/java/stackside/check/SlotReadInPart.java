@@ -1,11 +1,9 @@
 package stackside.check;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stackside.derive.Analysis;
+import stackside.derive.program.ReadingDay;
 import stackside.model.ProgramReading;
 import stackside.source.Fault;
 import stackside.source.Problem;
@@ -29,31 +27,13 @@ final class SlotReadInPart implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    List<Problem> found = new ArrayList<>();
-    analysis.unit().programReadings().stream()
-        .collect(
-            Collectors.groupingBy(
-                row -> List.of(row.asset().value().id(), row.date().value()),
-                LinkedHashMap::new,
-                Collectors.toList()))
-        .values()
-        .forEach(day -> found.addAll(inPart(day)));
-    return found;
+    return ReadingDay.of(analysis.unit()).stream().flatMap(SlotReadInPart::inPart).toList();
   }
 
-  private static List<Problem> inPart(List<ProgramReading> day) {
-    Map<Integer, List<ProgramReading>> slots =
-        day.stream()
-            .collect(
-                Collectors.groupingBy(
-                    row -> row.slot().value(), LinkedHashMap::new, Collectors.toList()));
-    if (slots.values().stream().noneMatch(rows -> pedals(rows) > 1)) {
-      return List.of();
-    }
-    return slots.values().stream()
-        .filter(rows -> pedals(rows) == 1)
-        .map(rows -> problem(rows.get(0)))
-        .toList();
+  private static Stream<Problem> inPart(ReadingDay day) {
+    return day.slots().stream().noneMatch(rows -> pedals(rows) > 1)
+        ? Stream.empty()
+        : day.slots().stream().filter(rows -> pedals(rows) == 1).map(rows -> problem(rows.get(0)));
   }
 
   private static long pedals(List<ProgramReading> rows) {

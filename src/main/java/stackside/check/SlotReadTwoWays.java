@@ -1,12 +1,9 @@
 package stackside.check;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import stackside.derive.Analysis;
+import stackside.derive.program.ReadingDay;
 import stackside.model.Fact;
 import stackside.model.ProgramReading;
 import stackside.source.Fault;
@@ -28,17 +25,10 @@ final class SlotReadTwoWays implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    Map<List<Object>, List<ProgramReading>> slots =
-        analysis.unit().programReadings().stream()
-            .collect(
-                Collectors.groupingBy(
-                    row ->
-                        List.of(row.asset().value().id(), row.date().value(), row.slot().value()),
-                    LinkedHashMap::new,
-                    Collectors.toList()));
-    List<Problem> found = new ArrayList<>();
-    slots.values().forEach(rows -> check(rows).ifPresent(found::add));
-    return found;
+    return ReadingDay.of(analysis.unit()).stream()
+        .flatMap(day -> day.slots().stream())
+        .flatMap(rows -> check(rows).stream())
+        .toList();
   }
 
   /** One problem a slot: the rows after the first mistyped one tell nothing more. */

@@ -25,6 +25,7 @@ import stackside.derive.signed.FactWords;
 import stackside.derive.signed.Ledger;
 import stackside.derive.signed.SignedFacts;
 import stackside.derive.signed.Subjects;
+import stackside.model.Initials;
 import stackside.model.Role;
 import stackside.model.ThingId;
 import stackside.model.Unit;
@@ -107,7 +108,7 @@ final class ApproveCommand implements Callable<Integer> {
   }
 
   private int sign(ApprovalFiles files) throws IOException, UsageException {
-    if (!Ledger.INITIALS.matcher(initials).matches()) {
+    if (!Initials.are(initials)) {
       throw new UsageException(
           "'" + initials + "' are no initials; give one to five letters with --initials");
     }

@@ -17,7 +17,7 @@ import stackside.derive.Analysis;
 import stackside.derive.edition.CardEntry;
 import stackside.derive.edition.Editions;
 import stackside.derive.edition.Register;
-import stackside.derive.signed.Ledger;
+import stackside.model.Initials;
 import stackside.model.Unit;
 import stackside.publish.OutputFolder;
 import stackside.render.Marking;
@@ -82,7 +82,7 @@ final class WithdrawCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, UsageException {
-    if (!Ledger.INITIALS.matcher(initials).matches()) {
+    if (!Initials.are(initials)) {
       throw new UsageException("'" + initials + "' are no initials; give one to five letters");
     }
     if (reason.isBlank()) {

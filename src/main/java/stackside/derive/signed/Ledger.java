@@ -32,9 +32,6 @@ public record Ledger(List<Line> lines) {
   /** As the reader of the content counts lines, so that a message shows the right one. */
   private static final Pattern LINE_END = Pattern.compile("\r\n|\r|\n");
 
-  /** The initials that a line can hold. */
-  public static final Pattern INITIALS = Pattern.compile("\\p{L}{1,5}");
-
   public Ledger {
     lines = List.copyOf(lines);
   }
