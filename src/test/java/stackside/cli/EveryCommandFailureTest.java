@@ -35,33 +35,6 @@ import stackside.publish.OutputFolder;
 final class EveryCommandFailureTest {
   private static final boolean EVERY = "every".equals(System.getProperty("stackside.failures"));
 
-  /** A command that writes, and what it writes to. */
-  enum Writing {
-    DRAFT("target/draft", "draft"),
-    APPROVE("content", "approve", "--role", "lead-endoscopist", "--initials", "AB"),
-    ISSUE("site", "issue"),
-    WITHDRAW(
-        "site",
-        "withdraw",
-        "asset:EQ-1",
-        "--reason",
-        "Smoke",
-        "--role",
-        "lead-nurse",
-        "--initials",
-        "AB");
-
-    private final String target;
-
-    @SuppressWarnings("ImmutableEnumChecker") // nobody writes into it
-    private final String[] arguments;
-
-    Writing(String target, String... arguments) {
-      this.target = target;
-      this.arguments = arguments;
-    }
-  }
-
   private Path base;
   private Path signed;
   private int cases;
@@ -81,14 +54,14 @@ final class EveryCommandFailureTest {
     Path start = base.resolve("start-" + command);
     SmallOffice.link(signed, start);
     if (command == Writing.ISSUE) {
-      run(start, new LocalDisk(), Writing.APPROVE.arguments);
+      run(start, new LocalDisk(), Writing.APPROVE.arguments());
     }
-    SortedMap<String, Fingerprint> before = SmallOffice.contents(start.resolve(command.target));
+    SortedMap<String, Fingerprint> before = SmallOffice.contents(start.resolve(command.target()));
     Path whole = base.resolve("whole-" + command);
     SmallOffice.link(start, whole);
     FailingDisk sound = new FailingDisk(Integer.MAX_VALUE, Moment.BEFORE, Then.STAYS_DEAD);
-    assertThat(run(whole, sound, command.arguments)).as(out + err).isLessThan(2);
-    SortedMap<String, Fingerprint> after = SmallOffice.contents(whole.resolve(command.target));
+    assertThat(run(whole, sound, command.arguments())).as(out + err).isLessThan(2);
+    SortedMap<String, Fingerprint> after = SmallOffice.contents(whole.resolve(command.target()));
     assertThat(after).isNotEqualTo(before);
     cases = 0;
     boolean every = EVERY || command == Writing.APPROVE;
@@ -104,7 +77,7 @@ final class EveryCommandFailureTest {
     }
     System.out.printf(
         "%s: %d operations, %d failures, 0 losses%n",
-        command.arguments[0], sound.operations(), cases);
+        command.arguments().get(0), sound.operations(), cases);
     assertThat(cases).isGreaterThan(100);
   }
 
@@ -115,7 +88,7 @@ final class EveryCommandFailureTest {
       SortedMap<String, Fingerprint> before,
       SortedMap<String, Fingerprint> after)
       throws IOException {
-    int code = run(here, disk, command.arguments);
+    int code = run(here, disk, command.arguments());
     disk.giveLocksBack();
     String told = "%s, code %d: %s%s".formatted(disk, code, out, err);
     assertThat(disk.failed()).as(told).isTrue();
@@ -158,7 +131,7 @@ final class EveryCommandFailureTest {
       SortedMap<String, Fingerprint> before,
       SortedMap<String, Fingerprint> after)
       throws IOException {
-    Path target = here.resolve(command.target);
+    Path target = here.resolve(command.target());
     Path recovery = target.resolveSibling(target.getFileName() + ".stackside-previous");
     SortedMap<String, Fingerprint> there = SmallOffice.contents(target);
     if (!there.equals(before) && !there.equals(after)) {
@@ -175,8 +148,8 @@ final class EveryCommandFailureTest {
     }
   }
 
-  private int run(Path folder, Disk disk, String... arguments) {
-    SmallOffice.Ended ended = SmallOffice.run(folder, disk, arguments);
+  private int run(Path folder, Disk disk, List<String> arguments) {
+    SmallOffice.Ended ended = SmallOffice.run(folder, disk, arguments.toArray(String[]::new));
     out = ended.out();
     err = ended.err();
     return ended.code();
@@ -205,7 +178,7 @@ final class EveryCommandFailureTest {
       FailingDisk.Done done = sound.done().get(i);
       Path place = folder.relativize(done.path());
       String kind = done.name() + " " + place.subpath(0, Math.min(2, place.getNameCount()));
-      if (!command.target.contains("/")) {
+      if (!command.target().contains("/")) {
         kind = done.name() + " " + place.getName(0);
       }
       kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(i + 1);

@@ -36,37 +36,6 @@ final class RealDiskTest {
   private static final boolean CI = "true".equals(System.getenv("CI"));
   private static final int KILLS = 20;
 
-  /** A command that writes, and what it writes into. */
-  enum Writing {
-    DRAFT("target/draft", "draft"),
-    APPROVE("content", "approve", "--role", "lead-endoscopist", "--initials", "AB"),
-    ISSUE("site", "issue"),
-    WITHDRAW(
-        "site",
-        "withdraw",
-        "asset:EQ-1",
-        "--reason",
-        "Smoke",
-        "--role",
-        "lead-nurse",
-        "--initials",
-        "AB");
-
-    private final String target;
-
-    @SuppressWarnings("ImmutableEnumChecker") // made by List.of
-    private final List<String> arguments;
-
-    Writing(String target, String... arguments) {
-      this.target = target;
-      this.arguments = List.of(arguments);
-    }
-
-    SmallOffice.Ended run(Path folder) {
-      return SmallOffice.run(folder, new LocalDisk(), arguments.toArray(String[]::new));
-    }
-  }
-
   /** A unit before a command, and what the command makes of it on a sound disk. */
   private record Case(
       Path start, SortedMap<String, Fingerprint> before, SortedMap<String, Fingerprint> after) {}
@@ -94,8 +63,8 @@ final class RealDiskTest {
       Case made =
           new Case(
               start,
-              SmallOffice.contents(start.resolve(command.target)),
-              SmallOffice.contents(whole.resolve(command.target)));
+              SmallOffice.contents(start.resolve(command.target())),
+              SmallOffice.contents(whole.resolve(command.target())));
       assertThat(made.after()).isNotEqualTo(made.before());
       cases.put(command, made);
     }
@@ -162,7 +131,7 @@ final class RealDiskTest {
       SmallOffice.Ended ended = command.run(here);
       assertThat(ended.code()).as(ended.told()).isEqualTo(3);
       assertThat(ended.err()).as(ended.told()).contains("the disk can only be read");
-      assertThat(SmallOffice.contents(here.resolve(command.target)))
+      assertThat(SmallOffice.contents(here.resolve(command.target())))
           .isEqualTo(of(command).before());
       system("mount", "-o", "remount,rw", disk.toString());
       goesOn(command, here);
@@ -178,11 +147,11 @@ final class RealDiskTest {
   void folderThatMayNotBeWrittenTo() throws Exception {
     int count = 0;
     for (Writing command : Writing.values()) {
-      for (String closed : List.of(command.target, "")) {
+      for (String closed : List.of(command.target(), "")) {
         Path here = copy(command, "closed-" + closed.length());
         Path folder = here.resolve(closed);
-        Path parent = closed.isEmpty() ? here.resolve(command.target).getParent() : folder;
-        SmallOffice.Ended ended = underMode(parent, "r-xr-xr-x", here, command.arguments);
+        Path parent = closed.isEmpty() ? here.resolve(command.target()).getParent() : folder;
+        SmallOffice.Ended ended = underMode(parent, "r-xr-xr-x", here, command.arguments());
         if (ended.code() == 3) {
           assertThat(ended.err()).as(ended.told()).contains("no permission");
         }
@@ -198,7 +167,8 @@ final class RealDiskTest {
   void contentThatMayNotBeRead() throws Exception {
     int count = 0;
     for (List<String> command :
-        List.of(List.of("check"), List.of("draft"), Writing.APPROVE.arguments, List.of("issue"))) {
+        List.of(
+            List.of("check"), List.of("draft"), Writing.APPROVE.arguments(), List.of("issue"))) {
       Path some = approvedCopy();
       for (String closed :
           List.of(
@@ -259,8 +229,8 @@ final class RealDiskTest {
     for (Writing command : Writing.values()) {
       for (int time = 0; time < 3; time++) {
         Path here = copy(command, "twice-" + time);
-        Running one = new Running(here, List.of(), command.arguments);
-        Running two = new Running(here, List.of(), command.arguments);
+        Running one = new Running(here, List.of(), command.arguments());
+        Running two = new Running(here, List.of(), command.arguments());
         for (SmallOffice.Ended ended : List.of(one.ended(), two.ended())) {
           speaksPlainly(ended);
           if (ended.code() == 3) {
@@ -270,7 +240,7 @@ final class RealDiskTest {
         }
         assertThat(one.ended().code() < 2 || two.ended().code() < 2).isTrue();
         if (command != Writing.APPROVE) {
-          assertThat(SmallOffice.contents(here.resolve(command.target)))
+          assertThat(SmallOffice.contents(here.resolve(command.target())))
               .isEqualTo(of(command).after());
         }
         goesOn(command, here);
@@ -289,9 +259,9 @@ final class RealDiskTest {
     for (Writing command : List.of(Writing.DRAFT, Writing.ISSUE, Writing.WITHDRAW)) {
       Path here = copy(command, "here");
       Path there = disk.resolve(command.name());
-      Office.copy(here.resolve(command.target), there);
+      Office.copy(here.resolve(command.target()), there);
       assertThat(Files.getFileStore(there)).isNotEqualTo(Files.getFileStore(here));
-      List<String> arguments = new ArrayList<>(command.arguments);
+      List<String> arguments = new ArrayList<>(command.arguments());
       arguments.addAll(List.of("--out", there.toString()));
       SmallOffice.Ended ended =
           SmallOffice.run(here, new LocalDisk(), arguments.toArray(String[]::new));
@@ -301,7 +271,7 @@ final class RealDiskTest {
     }
     Path elsewhere = disk.resolve("content");
     Office.copy(of(Writing.APPROVE).start().resolve("content"), elsewhere);
-    List<String> arguments = new ArrayList<>(Writing.APPROVE.arguments);
+    List<String> arguments = new ArrayList<>(Writing.APPROVE.arguments());
     arguments.add(elsewhere.toString());
     SmallOffice.Ended ended =
         SmallOffice.run(base, new LocalDisk(), arguments.toArray(String[]::new));
@@ -322,12 +292,12 @@ final class RealDiskTest {
     for (int kill = 0; kill < KILLS; kill++) {
       Writing command = kill % 2 == 0 ? Writing.DRAFT : Writing.ISSUE;
       Path here = copy(command, "kill-" + kill);
-      Path target = here.resolve(command.target);
+      Path target = here.resolve(command.target());
       Path staged = target.resolveSibling("." + target.getFileName() + ".stackside-new");
       boolean betweenRenames = kill % 5 == 4;
       Running running =
           new Running(
-              here, List.of(), betweenRenames ? Pausing.class : Main.class, command.arguments);
+              here, List.of(), betweenRenames ? Pausing.class : Main.class, command.arguments());
       while (running.process.isAlive() && !running.isPausing() && !Files.exists(staged)) {
         TimeUnit.MILLISECONDS.sleep(1);
       }
@@ -363,7 +333,7 @@ final class RealDiskTest {
   private void survives(Writing command, Path here, SmallOffice.Ended ended) throws IOException {
     speaksPlainly(ended);
     assertThat(ended.code()).as(ended.told()).isIn(0, 1, 3);
-    SortedMap<String, Fingerprint> now = SmallOffice.contents(here.resolve(command.target));
+    SortedMap<String, Fingerprint> now = SmallOffice.contents(here.resolve(command.target()));
     if (command == Writing.APPROVE) {
       assertThat(now.get(Ledger.FILE))
           .as(ended.told())
@@ -389,7 +359,7 @@ final class RealDiskTest {
   /** Once the disk works, the same command does what it would have done. */
   private void goesOn(Writing command, Path here) throws IOException {
     SmallOffice.Ended ended = command.run(here);
-    SortedMap<String, Fingerprint> now = SmallOffice.contents(here.resolve(command.target));
+    SortedMap<String, Fingerprint> now = SmallOffice.contents(here.resolve(command.target()));
     if (command == Writing.WITHDRAW && ended.code() == 2) {
       assertThat(ended.err()).contains("no card in use");
     } else if (command != Writing.ISSUE || ended.code() < 2) {

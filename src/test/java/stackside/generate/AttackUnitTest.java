@@ -4,21 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stackside.ModelRecords;
 import stackside.Units;
 import stackside.content.Reading;
-import stackside.model.Broken;
 import stackside.model.Fact;
 import stackside.model.Prose;
 import stackside.model.ThingId;
@@ -30,7 +27,6 @@ import stackside.source.Location;
  * lets none in.
  */
 final class AttackUnitTest {
-  private static final Path CLASSES = Path.of("target/classes/stackside/model");
   private static final Pattern ATTACK =
       Pattern.compile("(?s).*(attacked|<[a-z/!]|javascript:|\\$\\{|127\\.0\\.0\\.1).*");
 
@@ -64,30 +60,12 @@ final class AttackUnitTest {
   }
 
   /** The components that hold words. */
-  private static List<String> texts() throws IOException {
-    try (Stream<Path> files = Files.list(CLASSES)) {
-      return files
-          .map(file -> file.getFileName().toString())
-          .filter(name -> name.endsWith(".class") && !name.startsWith("package-info"))
-          .map(name -> load("stackside.model." + name.replace(".class", "")))
-          .filter(AttackUnitTest::isOfAuthors)
-          .flatMap(
-              type ->
-                  Arrays.stream(type.getRecordComponents())
-                      .filter(AttackUnitTest::holdsWords)
-                      .map(part -> name(type, part)))
-          .sorted()
-          .toList();
-    }
+  private static List<String> texts() {
+    return ModelRecords.components(AttackUnitTest::isOfAuthors, AttackUnitTest::holdsWords);
   }
 
   private static boolean isOfAuthors(Class<?> type) {
-    return type.isRecord()
-        && type != Broken.class
-        && type != Fact.class
-        && type != ThingId.class
-        && type != Prose.class
-        && !type.getName().startsWith(Prose.class.getName() + "$");
+    return ModelRecords.isWritten(type) && type != ThingId.class;
   }
 
   private static boolean holdsWords(RecordComponent part) {
@@ -95,24 +73,10 @@ final class AttackUnitTest {
     return type.contains("java.lang.String") || type.contains("model.Prose");
   }
 
-  private static Class<?> load(String name) {
-    try {
-      return Class.forName(name);
-    } catch (ClassNotFoundException e) {
-      throw new IllegalStateException(name, e);
-    }
-  }
-
-  private static String name(Class<?> type, RecordComponent part) {
-    return type.getSimpleName() + "." + part.getName();
-  }
-
   private void inside(Object value) {
-    if (value.getClass().isRecord()
-        && isOfAuthors(value.getClass())
-        && !(value instanceof Location)) {
+    if (isOfAuthors(value.getClass()) && !(value instanceof Location)) {
       for (RecordComponent part : value.getClass().getRecordComponents()) {
-        component(name(value.getClass(), part), read(value, part));
+        component(ModelRecords.name(value.getClass(), part), read(value, part));
       }
     }
   }

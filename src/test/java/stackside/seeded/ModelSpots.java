@@ -1,21 +1,15 @@
 package stackside.seeded;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.lang.reflect.RecordComponent;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import stackside.model.Broken;
+import stackside.ModelRecords;
 import stackside.model.Evidence;
 import stackside.model.Fact;
-import stackside.model.Prose;
 import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
@@ -23,8 +17,6 @@ import stackside.source.Location;
 
 /** Finds by reflection every component of the model, and every place that a unit writes one. */
 final class ModelSpots {
-  private static final Path CLASSES = Path.of("target/classes/stackside/model");
-
   private final List<Spot> spots = new ArrayList<>();
 
   private ModelSpots() {}
@@ -36,55 +28,19 @@ final class ModelSpots {
     return found.spots;
   }
 
-  /**
-   * The components of all records of the model that an author writes. Not written are places, what
-   * could not be read, and the pieces into which prose falls, which are one text of its owner.
-   */
+  /** The components of all records of the model that an author writes; places are not written. */
   static List<String> components() {
-    try (Stream<Path> files = Files.list(CLASSES)) {
-      return files
-          .map(file -> file.getFileName().toString())
-          .filter(name -> name.endsWith(".class") && !name.startsWith("package-info"))
-          .map(name -> "stackside.model." + name.replace(".class", ""))
-          .map(ModelSpots::load)
-          .filter(Class::isRecord)
-          .filter(type -> type != Broken.class && type != Fact.class && !isProse(type))
-          .flatMap(
-              type ->
-                  Arrays.stream(type.getRecordComponents())
-                      .filter(ModelSpots::isWritten)
-                      .map(part -> name(type, part)))
-          .sorted()
-          .toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static Class<?> load(String name) {
-    try {
-      return Class.forName(name);
-    } catch (ClassNotFoundException e) {
-      throw new IllegalStateException(name, e);
-    }
-  }
-
-  private static boolean isProse(Class<?> type) {
-    return type == Prose.class || type.getName().startsWith(Prose.class.getName() + "$");
+    return ModelRecords.components(type -> true, ModelSpots::isWritten);
   }
 
   private static boolean isWritten(RecordComponent part) {
     return part.getType() != Location.class && !part.getGenericType().toString().contains("Broken");
   }
 
-  private static String name(Class<?> type, RecordComponent part) {
-    return type.getSimpleName() + "." + part.getName();
-  }
-
   private void inside(Object value, Location near) {
     if (!value.getClass().isRecord()
         || !value.getClass().getPackageName().equals("stackside.model")
-        || isProse(value.getClass())) {
+        || ModelRecords.isProse(value.getClass())) {
       return;
     }
     for (RecordComponent part : value.getClass().getRecordComponents()) {
@@ -92,9 +48,12 @@ final class ModelSpots {
         Object held = read(value, part);
         if (held instanceof Collection<?> list && !list.isEmpty()) {
           spots.add(
-              new Spot(name(value.getClass(), part), held, placeOf(list.iterator().next(), near)));
+              new Spot(
+                  ModelRecords.name(value.getClass(), part),
+                  held,
+                  placeOf(list.iterator().next(), near)));
         }
-        component(name(value.getClass(), part), held, near);
+        component(ModelRecords.name(value.getClass(), part), held, near);
       }
     }
   }

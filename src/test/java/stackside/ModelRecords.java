@@ -1,0 +1,69 @@
+package stackside;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.lang.reflect.RecordComponent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import stackside.model.Broken;
+import stackside.model.Fact;
+import stackside.model.Prose;
+
+/**
+ * The records of the model that an author writes, found by reflection. Not written are what could
+ * not be read, and the pieces into which prose falls, which are one text of its owner.
+ */
+public final class ModelRecords {
+  private static final Path CLASSES = Path.of("target/classes/stackside/model");
+
+  private ModelRecords() {}
+
+  /** The names of those components that are asked for, sorted. */
+  public static List<String> components(
+      Predicate<Class<?>> ofRecord, Predicate<RecordComponent> asked) {
+    try (Stream<Path> files = Files.list(CLASSES)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".class") && !name.startsWith("package-info"))
+          .<Class<?>>map(name -> load("stackside.model." + name.replace(".class", "")))
+          .filter(ModelRecords::isWritten)
+          .filter(ofRecord)
+          .flatMap(
+              type ->
+                  Arrays.stream(type.getRecordComponents())
+                      .filter(asked)
+                      .map(part -> name(type, part)))
+          .sorted()
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Class<?> load(String name) {
+    try {
+      return Class.forName(name);
+    } catch (ClassNotFoundException e) {
+      throw new IllegalStateException(name, e);
+    }
+  }
+
+  /** Whether an author writes the components of this type. */
+  public static boolean isWritten(Class<?> type) {
+    return type.isRecord() && type != Broken.class && type != Fact.class && !isProse(type);
+  }
+
+  /** Prose and its pieces. */
+  public static boolean isProse(Class<?> type) {
+    return type == Prose.class || type.getName().startsWith(Prose.class.getName() + "$");
+  }
+
+  /** {@code Profile.cold}. */
+  public static String name(Class<?> type, RecordComponent part) {
+    return type.getSimpleName() + "." + part.getName();
+  }
+}
