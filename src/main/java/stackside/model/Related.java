@@ -11,7 +11,7 @@ import java.util.function.Function;
 
 /**
  * A list that cannot be changed and that knows which of its members have to do with a thing, so
- * that nobody searches all of it.
+ * that nobody searches all of it. A thing has to do with itself.
  */
 final class Related<T> extends AbstractList<T> implements RandomAccess {
   private final List<T> members;
@@ -21,15 +21,28 @@ final class Related<T> extends AbstractList<T> implements RandomAccess {
     this.members = List.copyOf(members);
   }
 
-  /** A copy of a list, with the things that each member has to do with. */
+  /** A copy of a list of things, each of which has to do with itself alone. */
+  static <T extends Thing> Related<T> toThemselves(List<T> members) {
+    return to(members, each -> List.of());
+  }
+
+  /** A copy of a list, with the things that each member has to do with besides itself. */
   static <T> Related<T> to(List<T> members, Function<T, Collection<ThingId>> things) {
     Related<T> related = new Related<>(members);
     for (int place = 0; place < members.size(); place++) {
-      for (ThingId thing : things.apply(members.get(place))) {
-        related.places.computeIfAbsent(thing, id -> new ArrayList<>()).add(place);
+      T member = members.get(place);
+      if (member instanceof Thing thing) {
+        related.add(thing.id(), place);
+      }
+      for (ThingId other : things.apply(member)) {
+        related.add(other, place);
       }
     }
     return related;
+  }
+
+  private void add(ThingId thing, int place) {
+    places.computeIfAbsent(thing, id -> new ArrayList<>(1)).add(place);
   }
 
   /** Those members of a list that have to do with any of some things, in order, each once. */

@@ -37,29 +37,35 @@ public record Unit(
     List<Broken> broken) {
 
   public Unit {
-    footSwitches = List.copyOf(footSwitches);
-    instruments = List.copyOf(instruments);
-    cables = List.copyOf(cables);
-    electrodes = List.copyOf(electrodes);
-    sites = List.copyOf(sites);
-    siteGroups = List.copyOf(siteGroups);
-    steps = List.copyOf(steps);
-    lesions = List.copyOf(lesions);
-    machines = List.copyOf(machines);
-    citations = List.copyOf(citations);
+    footSwitches = Related.toThemselves(footSwitches);
+    instruments = Related.toThemselves(instruments);
+    cables = Related.toThemselves(cables);
+    electrodes = Related.toThemselves(electrodes);
+    sites = Related.toThemselves(sites);
+    siteGroups = Related.toThemselves(siteGroups);
+    steps = Related.toThemselves(steps);
+    lesions = Related.toThemselves(lesions);
+    machines = Related.to(machines, Unit::partsOf);
+    citations = Related.toThemselves(citations);
     profiles = Related.to(profiles, each -> List.of(each.machine().value().id()));
     assets = Related.to(assets, each -> List.of(each.machine().value().id()));
     programReadings = List.copyOf(programReadings);
     serviceEvents = Related.to(serviceEvents, each -> List.of(each.asset().value().id()));
     outputChecks = List.copyOf(outputChecks);
     rooms = Related.to(rooms, Unit::whatStandsIn);
-    checklists = List.copyOf(checklists);
+    checklists = Related.toThemselves(checklists);
     List<ThingId> models = machines.stream().map(Machine::id).toList();
     drills = Related.to(drills, each -> machinesOf(each, models));
-    paths = List.copyOf(paths);
-    handbook = List.copyOf(handbook);
+    paths = Related.toThemselves(paths);
+    handbook = Related.toThemselves(handbook);
     signatures = List.copyOf(signatures);
-    broken = List.copyOf(broken);
+    broken = Related.toThemselves(broken);
+  }
+
+  private static List<ThingId> partsOf(Machine machine) {
+    return Stream.concat(machine.sockets().stream(), machine.modes().stream())
+        .map(Thing::id)
+        .toList();
   }
 
   private static List<ThingId> whatStandsIn(Room room) {
@@ -113,7 +119,39 @@ public record Unit(
 
   /** The thing with this id, linked or broken. */
   public Optional<Thing> find(ThingId id) {
-    return things().filter(thing -> thing.id().equals(id)).findFirst();
+    List<ThingId> wanted = List.of(id);
+    return Stream.concat(whole(wanted, id.kind()), Related.of(broken, wanted).stream())
+        .filter(thing -> thing.id().equals(id))
+        .map(Thing.class::cast)
+        .findFirst();
+  }
+
+  private Stream<? extends Thing> whole(List<ThingId> wanted, Kind kind) {
+    return switch (kind) {
+      case LOCATION -> details.locations().stream();
+      case CONTACT -> details.locations().stream().flatMap(each -> each.contacts().stream());
+      case ROLE -> details.roles().stream();
+      case PATIENT_GROUP -> details.patients().stream();
+      case MACHINE -> Related.of(machines, wanted).stream();
+      case SOCKET -> Related.of(machines, wanted).stream().flatMap(of -> of.sockets().stream());
+      case MODE -> Related.of(machines, wanted).stream().flatMap(of -> of.modes().stream());
+      case ASSET -> Related.of(assets, wanted).stream();
+      case INSTRUMENT -> Related.of(instruments, wanted).stream();
+      case CABLE -> Related.of(cables, wanted).stream();
+      case ELECTRODE -> Related.of(electrodes, wanted).stream();
+      case FOOT_SWITCH -> Related.of(footSwitches, wanted).stream();
+      case SITE -> Related.of(sites, wanted).stream();
+      case SITE_GROUP -> Related.of(siteGroups, wanted).stream();
+      case STEP -> Related.of(steps, wanted).stream();
+      case LESION -> Related.of(lesions, wanted).stream();
+      case PROFILE -> Related.of(profiles, wanted).stream();
+      case CHECKLIST -> Related.of(checklists, wanted).stream();
+      case DRILL -> Related.of(drills, wanted).stream();
+      case ROOM -> Related.of(rooms, wanted).stream();
+      case PATH -> Related.of(paths, wanted).stream();
+      case HANDBOOK -> Related.of(handbook, wanted).stream();
+      case CITATION -> Related.of(citations, wanted).stream();
+    };
   }
 
   /** Whether something of this kind is broken, so that its absence says nothing. */

@@ -3,9 +3,7 @@ package stackside.derive.path;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.derive.signed.Fingerprint;
@@ -30,15 +28,7 @@ public record PathReading(ThingId id, Optional<Thing> thing, int minutes, String
 
   /** What a path has people read, in its order. */
   public static List<PathReading> of(LearningPath path, Unit unit) {
-    Set<ThingId> read = path.reads().stream().map(Fact::value).collect(Collectors.toSet());
-    Map<ThingId, Thing> things =
-        unit.things()
-            .filter(thing -> read.contains(thing.id()))
-            .collect(Collectors.toMap(Thing::id, thing -> thing, (first, second) -> first));
-    return path.reads().stream()
-        .map(Fact::value)
-        .map(id -> of(id, Optional.ofNullable(things.get(id)), unit))
-        .toList();
+    return path.reads().stream().map(Fact::value).map(id -> of(id, unit.find(id), unit)).toList();
   }
 
   private static PathReading of(ThingId id, Optional<Thing> thing, Unit unit) {

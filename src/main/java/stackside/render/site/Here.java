@@ -60,7 +60,7 @@ record Here(Site site, String path) {
 
   /** The link to a thing, if the unit has it, whole or broken. */
   Optional<String> href(ThingId id) {
-    return site.find(id).map(thing -> Links.to(id).from(path));
+    return unit().find(id).map(thing -> Links.to(id).from(path));
   }
 
   /** The name of a thing, linked to its page; an answer goes by its question. */
@@ -74,7 +74,7 @@ record Here(Site site, String path) {
   }
 
   Line link(ThingId id) {
-    return site.find(id).map(this::link).orElseGet(() -> Line.of(id.slug()));
+    return unit().find(id).map(this::link).orElseGet(() -> Line.of(id.slug()));
   }
 
   /** A thing with its kind before it, for lists of unlike things. */
@@ -147,7 +147,7 @@ record Here(Site site, String path) {
   Section mentions(ThingId id) {
     List<Line> lines =
         site.mentions().of(id).stream()
-            .filter(other -> site.find(other).isPresent())
+            .filter(other -> unit().find(other).isPresent())
             .map(this::linkWithKind)
             .toList();
     return section(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import stackside.derive.Analysis;
@@ -12,7 +11,6 @@ import stackside.derive.signed.SignedFacts;
 import stackside.derive.standing.Standing;
 import stackside.model.Profile;
 import stackside.model.Room;
-import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.render.Publication;
@@ -30,7 +28,6 @@ final class Site {
   private final List<CardPlan> cards;
   private final Mentions mentions;
   private final Standing standing;
-  private final Map<ThingId, Thing> things = new TreeMap<>();
   private final Map<ThingId, List<Profile>> serving = new LinkedHashMap<>();
   private final Map<ThingId, List<Room>> served = new TreeMap<>();
   private final Map<String, Set<ThingId>> thingsOnCards = new TreeMap<>();
@@ -41,7 +38,6 @@ final class Site {
     this.mentions = Mentions.of(publication.unit());
     this.standing =
         Standing.of(unit(), publication.on(), SignedFacts.fingerprints(publication.unit()));
-    unit().things().forEach(thing -> things.putIfAbsent(thing.id(), thing));
     unit().rooms().forEach(this::serve);
     cards.forEach(plan -> thingsOnCards.put(plan.path(), CardThings.of(unit(), plan)));
   }
@@ -93,11 +89,6 @@ final class Site {
   /** The point of view of a page at a path. */
   Here at(String path) {
     return new Here(this, path);
-  }
-
-  /** The thing with this id, whole or broken. */
-  Optional<Thing> find(ThingId id) {
-    return Optional.ofNullable(things.get(id));
   }
 
   /** The answers that serve a room. */

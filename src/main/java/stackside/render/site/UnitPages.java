@@ -124,7 +124,7 @@ final class UnitPages implements Pages {
     }
     List<Line> mentions =
         here.site().mentions().of(thing.id()).stream()
-            .filter(other -> here.site().find(other).isPresent())
+            .filter(other -> here.unit().find(other).isPresent())
             .map(here::linkWithKind)
             .toList();
     if (mentions.isEmpty()) {
