@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stackside.derive.standing.SignatureStanding;
+import stackside.model.Alternative;
 import stackside.model.Answer;
 import stackside.model.Cold;
 import stackside.model.NotApproved;
@@ -106,22 +107,41 @@ final class Answers {
         .orElse(here.say("answer.by-hand"));
   }
 
-  /** What to set, in a few short lines; for cold or not approved, what to do. */
+  /** An alternative's name, and when to take it. */
+  static Line alternative(Alternative alternative, Here here) {
+    return Line.of(
+        Piece.strong(alternative.name().value()),
+        Piece.of(". " + here.say("answer.alternative", alternative.when().value())));
+  }
+
+  /**
+   * When to take it and what to mind, then what to set, in a few short lines; for cold or not
+   * approved, what to do.
+   */
   static List<Line> summary(Profile profile, Here here) {
+    List<Line> lines = new ArrayList<>();
+    profile.alternative().ifPresent(each -> lines.add(alternative(each, here)));
+    profile
+        .caution()
+        .ifPresent(
+            prose ->
+                lines.add(
+                    Line.of(
+                        Piece.strong(
+                            here.say("card.caution", Numbers.bind(prose.plain().strip()))))));
     Answer answer = profile.answer();
     if (answer instanceof Settings settings) {
-      List<Line> lines = new ArrayList<>();
       lines.add(Line.of(program(settings, here)));
       for (PedalColour colour : PedalColour.values()) {
         String words = String.join(", ", PedalPlan.words(settings.pedal(colour), here.words()));
         lines.add(Line.of(here.say("fact.pedal-" + colour.word()) + ": " + words));
       }
-      return lines;
+    } else if (answer instanceof Cold cold) {
+      lines.add(Line.of(Numbers.bind(cold.how().value())));
+    } else if (answer instanceof NotApproved not) {
+      lines.add(Line.of(Numbers.bind(not.instead().value())));
     }
-    if (answer instanceof Cold cold) {
-      return List.of(Line.of(Numbers.bind(cold.how().value())));
-    }
-    return List.of(Line.of(Numbers.bind(((NotApproved) answer).instead().value())));
+    return lines;
   }
 
   /** All facts of an answer, in the order in which hands set them up. */

@@ -147,6 +147,14 @@ public sealed interface Part {
     }
   }
 
+  /** Prose of the unit in a box with a heavy frame: what to mind before what stands below. */
+  record Caution(String title, Html html) implements Part {
+    @Override
+    public String kind() {
+      return "caution";
+    }
+  }
+
   /** Large links of which one is picked. */
   record Picks(List<Pick> picks) implements Part {
     public Picks {

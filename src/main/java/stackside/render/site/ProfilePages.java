@@ -40,7 +40,7 @@ final class ProfilePages implements Pages {
   private static Page page(Profile profile, Site site) {
     Here here = site.at("profiles/" + profile.id().slug() + ".html");
     List<Section> sections = new ArrayList<>();
-    sections.add(here.section("answer", Answers.facts(profile, here)));
+    sections.add(answer(profile, Answers.facts(profile, here), here));
     sections.add(here.section("for", question(profile, here)));
     sections.addAll(remarks(profile, here));
     List<Line> rooms =
@@ -69,6 +69,20 @@ final class ProfilePages implements Pages {
         sections);
   }
 
+  /** When to take it and what to mind stand before all that is set, as on the card. */
+  private static Section answer(Profile profile, Facts facts, Here here) {
+    List<Part> parts = new ArrayList<>();
+    profile
+        .alternative()
+        .ifPresent(each -> parts.add(new Part.Say(Answers.alternative(each, here))));
+    profile
+        .caution()
+        .ifPresent(
+            prose -> parts.add(new Part.Caution(here.say("answer.caution"), here.prose(prose))));
+    parts.add(facts);
+    return here.section("answer", parts.toArray(Part[]::new));
+  }
+
   private static Facts question(Profile profile, Here here) {
     List<Facts.Fact> facts = new ArrayList<>();
     facts.add(Answers.fact(here, "machine", here.link(profile.machine().value())));
@@ -87,24 +101,6 @@ final class ProfilePages implements Pages {
 
   private static List<Section> remarks(Profile profile, Here here) {
     List<Section> sections = new ArrayList<>();
-    profile
-        .alternative()
-        .ifPresent(
-            alternative ->
-                sections.add(
-                    here.section(
-                        "alternative",
-                        new Part.Say(
-                            Line.of(
-                                Piece.strong(alternative.name().value()),
-                                Piece.of(
-                                    ". "
-                                        + here.say(
-                                            "answer.alternative", alternative.when().value())))))));
-    profile
-        .caution()
-        .ifPresent(
-            prose -> sections.add(here.section("caution", new Part.Text(here.prose(prose)))));
     profile
         .technique()
         .ifPresent(
@@ -135,7 +131,7 @@ final class ProfilePages implements Pages {
     List<Section> sections = new ArrayList<>();
     List<Facts.Fact> facts = new ArrayList<>(Answers.facts(profile, here).facts());
     onCards(room, profile, here).ifPresent(facts::add);
-    sections.add(here.section("answer", new Facts(facts)));
+    sections.add(answer(profile, new Facts(facts), here));
     if (profile.settings().isPresent()) {
       sections.add(drawings(room, profile, here));
     }

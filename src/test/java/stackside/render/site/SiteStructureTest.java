@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import stackside.Units;
 import stackside.model.HandbookPage;
+import stackside.model.Profile;
 import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
@@ -306,5 +307,38 @@ final class SiteStructureTest {
                 .doesNotContain("{0}")
                 .doesNotContain("[pieces=")
                 .doesNotContain("null"));
+  }
+
+  @Test
+  void whatToMindStandsBeforeAllThatIsSet() {
+    List<Profile> minded =
+        Units.demonstration().profiles().stream()
+            .filter(profile -> profile.caution().isPresent())
+            .toList();
+    assertThat(minded).hasSizeGreaterThan(5);
+    for (Profile profile : minded) {
+      String caution = profile.caution().orElseThrow().plain().strip();
+      List<String> found = answersWith(profile.id().slug());
+      assertThat(found).as(profile.title()).hasSizeGreaterThan(1);
+      for (String answer : found) {
+        String before = answer.split("\\d W\\b|Dial|Unassigned|unassigned", 2)[0];
+        assertThat(before).contains(caution);
+      }
+    }
+  }
+
+  /** What pages say of an answer: its own, its pages in rooms, its places in the choosers. */
+  private static List<String> answersWith(String slug) {
+    List<String> found = new ArrayList<>();
+    PAGES.forEach(
+        (path, page) -> {
+          if (path.equals("profiles/" + slug + ".html")
+              || path.matches("answers/[^/]+/" + slug + "\\.html")) {
+            found.add(page.select("main").text());
+          }
+          page.select("ul.answers > li:has(a[href$=/" + slug + ".html])")
+              .forEach(answer -> found.add(answer.text()));
+        });
+    return found.stream().map(words -> words.replace('\u00a0', ' ')).toList();
   }
 }
