@@ -28,20 +28,41 @@ final class KindNeverSigned implements Rule {
     UnitDetails details = analysis.unit().details();
     List<Problem> found = new ArrayList<>();
     for (SignedKind kind : SignedKind.values()) {
-      if (!details.signatures().containsKey(kind) && !analysis.unit().anyBroken(Kind.ROLE)) {
+      if (isListed(kind)
+          && !details.signatures().containsKey(kind)
+          && !analysis.unit().anyBroken(Kind.ROLE)) {
         found.add(
             FAULT
-                .at(details.name().at(), "nobody signs a " + kind.word())
+                .at(details.name().at(), "nobody signs " + spoken(kind))
                 .help("add the kind and its roles under 'signatures'"));
-      } else if (!details.reviewAfter().containsKey(kind)) {
+      } else if (kind != SignedKind.ROLE && !details.reviewAfter().containsKey(kind)) {
         found.add(
             FAULT
-                .at(
-                    details.name().at(),
-                    "a %s is signed once and never reviewed".formatted(kind.word()))
+                .at(details.name().at(), never(kind))
                 .help("add the kind and its interval under 'review-after'"));
       }
     }
     return found;
+  }
+
+  /** The policies are signed by whoever signs anything, and what a role signs by the role. */
+  private static boolean isListed(SignedKind kind) {
+    return kind != SignedKind.POLICIES && kind != SignedKind.ROLE;
+  }
+
+  private static String spoken(SignedKind kind) {
+    return switch (kind) {
+      case SOURCES, POLICIES -> "the " + kind.word();
+      case ASSET -> "an asset";
+      case PROFILE, MACHINE, DRILL, CHECKLIST, ROOM, ROLE -> "a " + kind.word();
+    };
+  }
+
+  private static String never(SignedKind kind) {
+    return switch (kind) {
+      case SOURCES, POLICIES -> spoken(kind) + " are signed once and never reviewed";
+      case PROFILE, MACHINE, DRILL, CHECKLIST, ROOM, ROLE, ASSET ->
+          spoken(kind) + " is signed once and never reviewed";
+    };
   }
 }

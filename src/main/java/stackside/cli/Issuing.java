@@ -20,8 +20,10 @@ import stackside.derive.edition.Register;
 import stackside.derive.signed.Fingerprint;
 import stackside.derive.signed.SignedFacts;
 import stackside.derive.signed.Subjects;
+import stackside.derive.standing.SignatureStanding;
 import stackside.derive.standing.Standing;
 import stackside.inspect.CardRules;
+import stackside.model.SignedKind;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.render.Marking;
@@ -237,13 +239,16 @@ final class Issuing {
         .min(Comparator.naturalOrder());
   }
 
-  /** What pages may not show: what is wrong, and what is not signed as it is now. */
+  /**
+   * What pages may not show: what is wrong, and what is not signed as it is now. A generator is
+   * shown all the same, for that one was taken out of use must be seen at once.
+   */
   private Set<ThingId> held() {
     Set<ThingId> held = new TreeSet<>(wrong);
-    Stream.of(unsettled.keySet())
-        .flatMap(Set::stream)
-        .filter(thing -> standing.signaturesOf(thing).isPresent())
-        .forEach(held::add);
+    standing.signatures().stream()
+        .filter(each -> each.state() != SignatureStanding.State.SIGNED)
+        .filter(each -> each.kind() != SignedKind.ASSET)
+        .forEach(each -> held.add(each.thing().id()));
     return held;
   }
 

@@ -13,7 +13,7 @@ final class Layout {
 
   /** A file that stands at the top of the folder. */
   enum Single {
-    UNIT_DETAILS(UNIT, Kind.LOCATION, Kind.CONTACT, Kind.ROLE, Kind.PATIENT_GROUP),
+    UNIT_DETAILS(UNIT, Kind.LOCATION, Kind.CONTACT, Kind.ROLE, Kind.PATIENT_GROUP, Kind.UNIT),
     FOOT_SWITCHES("foot-switches.yaml", Kind.FOOT_SWITCH),
     INSTRUMENTS("instruments.yaml", Kind.INSTRUMENT),
     CABLES("cables.yaml", Kind.CABLE),

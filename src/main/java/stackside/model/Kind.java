@@ -27,7 +27,9 @@ public enum Kind {
   ROOM("room"),
   PATH("path"),
   HANDBOOK("handbook"),
-  CITATION("source");
+  CITATION("source"),
+  /** A part of the unit as a whole, which only signatures name. */
+  UNIT("unit");
 
   private final String word;
 

@@ -6,5 +6,13 @@ public enum SignedKind implements Word {
   MACHINE,
   DRILL,
   CHECKLIST,
-  ROOM
+  ROOM,
+  /** One generator with its number: that it may be used, since when, with which software. */
+  ASSET,
+  /** The list of publications, as one. */
+  SOURCES,
+  /** What holds for the whole unit. Whoever signs anything signs it too. */
+  POLICIES,
+  /** What one role signs. It signs that itself, so that nobody loses a say unasked. */
+  ROLE
 }

@@ -112,6 +112,16 @@ public record Unit(
         .flatMap(List::stream);
   }
 
+  /** What holds for the whole unit, as one thing to sign. */
+  public UnitPart policies() {
+    return UnitPart.policies(details);
+  }
+
+  /** The list of publications, as one thing to sign. */
+  public UnitPart sources() {
+    return UnitPart.sources();
+  }
+
   /** The modes of all machines, machine by machine. */
   public List<Mode> modes() {
     return machines.stream().flatMap(machine -> machine.modes().stream()).toList();
@@ -151,6 +161,7 @@ public record Unit(
       case PATH -> Related.of(paths, wanted).stream();
       case HANDBOOK -> Related.of(handbook, wanted).stream();
       case CITATION -> Related.of(citations, wanted).stream();
+      case UNIT -> Stream.of(policies(), sources());
     };
   }
 

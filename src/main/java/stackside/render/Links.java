@@ -31,6 +31,7 @@ public final class Links {
       case LOCATION, CONTACT -> part("contacts.html", id);
       case ROLE, PATIENT_GROUP -> part("unit.html", id);
       case CITATION -> part("sources.html", id);
+      case UNIT -> Address.page(id.slug().equals("sources") ? "sources.html" : "unit.html");
       case SOCKET -> part("socket-maps/" + owner(id) + ".html", id);
       case SITE_GROUP -> folder("site-groups", id);
       case MACHINE -> folder("machines", id);

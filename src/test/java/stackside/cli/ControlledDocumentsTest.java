@@ -119,6 +119,50 @@ final class ControlledDocumentsTest {
     assertThat(office.register().last().orElseThrow().cards()).isEmpty();
   }
 
+  private void sign(String role) {
+    office.answering(
+        "yes\n".repeat(200), "approve", "--role", role, "--initials", "AB", "--on", "2026-11-22");
+  }
+
+  @Test
+  void aRoleTakenOut_signsNoLessUntilAllAndItselfHaveAgreed() throws Exception {
+    String two = "profile: [lead-endoscopist, medical-physics]";
+    office.edit("unit.yaml", two, "profile: [lead-endoscopist]");
+    assertThat(run("check")).isZero();
+    assertThat(office.out)
+        .contains("unit:policies: signatures profile: lead-endoscopist, medical-physics → lead")
+        .contains("role:medical-physics: signs: profile, machine, asset → machine, asset");
+    for (String role : List.of("lead-nurse", "lead-endoscopist")) {
+      sign(role);
+    }
+    changeOneProfile();
+    sign("lead-endoscopist");
+    assertThat(run("issue", "--on", "2026-11-23")).isEqualTo(1);
+    assertThat(office.out)
+        .contains("role:medical-physics: changed since it was signed")
+        .doesNotContain("print these");
+    sign("medical-physics");
+    assertThat(run("issue", "--on", "2026-11-24")).as(office.told()).isZero();
+    assertThat(office.out).doesNotContain("stays up");
+  }
+
+  @Test
+  void aRoleTakenOutOfEveryList_stillHasToAgree() throws IOException {
+    office.edit(
+        "unit.yaml", "profile: [lead-endoscopist, medical-physics]", "profile: [lead-nurse]");
+    office.edit("unit.yaml", "machine: [medical-physics]", "machine: [lead-nurse]");
+    office.edit("unit.yaml", "asset: [medical-physics]", "asset: [lead-nurse]");
+    for (String role : List.of("lead-nurse", "lead-endoscopist")) {
+      sign(role);
+    }
+    assertThat(run("issue", "--on", "2026-11-23")).isEqualTo(1);
+    assertThat(office.out)
+        .contains("role:medical-physics: changed since it was signed")
+        .doesNotContain("print these");
+    sign("medical-physics");
+    assertThat(run("issue", "--on", "2026-11-24")).as(office.told()).isZero();
+  }
+
   @Test
   void withdrawal_takesDownAtOnceAndOnlyAnIssueBringsBack() throws Exception {
     CardEntry card = office.register().cards().values().iterator().next();

@@ -57,6 +57,9 @@ final class StartTest {
           Map.entry("drill", "6 months"),
           Map.entry("checklist", "6 months"),
           Map.entry("room", "6 months"),
+          Map.entry("asset", "6 months"),
+          Map.entry("sources", "6 months"),
+          Map.entry("policies", "6 months"),
           Map.entry("tolerance", "15 percent"),
           Map.entry("above", "10 percent of rated power"),
           Map.entry("every", "6 months"));

@@ -13,6 +13,8 @@ class UnitTest {
   @Test
   void everyThingOfTheDemonstrationIsFoundByItsId() {
     assertThat(unit.things()).isNotEmpty().allSatisfy(this::isFound);
+    assertThat(unit.find(unit.policies().id())).isPresent();
+    assertThat(unit.find(unit.sources().id())).isPresent();
   }
 
   private void isFound(Thing thing) {
@@ -23,6 +25,7 @@ class UnitTest {
   void theDemonstrationHasThingsOfEveryKind() {
     Set<Kind> kinds = EnumSet.noneOf(Kind.class);
     unit.things().forEach(thing -> kinds.add(thing.id().kind()));
+    kinds.add(unit.policies().id().kind());
     assertThat(kinds).containsExactlyInAnyOrder(Kind.values());
   }
 

@@ -7,9 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import stackside.model.Fact;
+import stackside.derive.standing.Signers;
 import stackside.model.Role;
-import stackside.model.SignedKind;
 import stackside.model.Thing;
 import stackside.model.Unit;
 import stackside.source.Location;
@@ -115,13 +114,6 @@ public record Approvals(Ledger ledger, SortedMap<String, Json.Members> kept) {
     return role.id().slug().equals(entry.role());
   }
 
-  /** The roles that sign things of a kind. */
-  public static List<Role> rolesFor(Unit unit, SignedKind kind) {
-    return unit.details().signatures().getOrDefault(kind, List.of()).stream()
-        .map(Fact::value)
-        .toList();
-  }
-
   /** Whether a role has signed a thing as it is now. */
   public boolean signed(SignedFacts now, Role role) {
     Fingerprint fingerprint = now.fingerprint();
@@ -138,7 +130,9 @@ public record Approvals(Ledger ledger, SortedMap<String, Json.Members> kept) {
   public List<SignedFacts> toSign(Unit unit, Role role) {
     return SignedFacts.allOf(unit)
         .filter(
-            facts -> rolesFor(unit, facts.kind()).stream().anyMatch(r -> r.id().equals(role.id())))
+            facts ->
+                Signers.of(unit, facts.kind(), thing(unit, facts)).stream()
+                    .anyMatch(each -> each.value().id().equals(role.id())))
         .filter(facts -> !signed(facts, role))
         .toList();
   }

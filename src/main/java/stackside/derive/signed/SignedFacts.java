@@ -1,17 +1,21 @@
 package stackside.derive.signed;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.derive.standing.Fingerprints;
+import stackside.model.Asset;
 import stackside.model.Checklist;
 import stackside.model.Drill;
 import stackside.model.Machine;
 import stackside.model.Profile;
+import stackside.model.Role;
 import stackside.model.Room;
 import stackside.model.SignedKind;
 import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
+import stackside.model.UnitPart;
 
 /**
  * What a signature under one thing covers: a closed list of facts for each kind, under a version of
@@ -40,17 +44,41 @@ public record SignedFacts(ThingId thing, SignedKind kind, Json.Members facts) {
     if (thing instanceof Room room) {
       return of(thing, SignedKind.ROOM, RoomFacts.of(unit.details(), room));
     }
-    return Optional.empty();
+    if (thing instanceof Asset asset) {
+      return of(thing, SignedKind.ASSET, UnitFacts.of(asset));
+    }
+    if (thing instanceof Role role) {
+      return of(thing, SignedKind.ROLE, UnitFacts.duties(unit.details(), role));
+    }
+    return thing instanceof UnitPart part ? Optional.of(of(unit, part)) : Optional.empty();
+  }
+
+  private static SignedFacts of(Unit unit, UnitPart part) {
+    return part.id().equals(unit.sources().id())
+        ? new SignedFacts(part.id(), SignedKind.SOURCES, UnitFacts.sources(unit).json())
+        : new SignedFacts(
+            part.id(), SignedKind.POLICIES, UnitFacts.policies(unit.details()).json());
   }
 
   private static Optional<SignedFacts> of(Thing thing, SignedKind kind, FactList facts) {
     return Optional.of(new SignedFacts(thing.id(), kind, facts.json()));
   }
 
-  /** The facts of everything in the unit that is signed, machines first, rooms last. */
+  /**
+   * The facts of everything in the unit that is signed: what holds for the whole unit first, then
+   * machines, rooms last.
+   */
   public static Stream<SignedFacts> allOf(Unit unit) {
     return Stream.of(
-            unit.machines(), unit.checklists(), unit.drills(), unit.profiles(), unit.rooms())
+            List.of(unit.policies()),
+            unit.details().roles(),
+            List.of(unit.sources()),
+            unit.machines(),
+            unit.assets(),
+            unit.checklists(),
+            unit.drills(),
+            unit.profiles(),
+            unit.rooms())
         .flatMap(things -> things.stream())
         .flatMap(thing -> of(unit, thing).stream());
   }

@@ -36,7 +36,9 @@ final class Signing {
     Signing signing = new Signing(unit, on, fingerprints);
     List<SignatureStanding> all = new ArrayList<>();
     for (SignedKind kind : SignedKind.values()) {
-      things(unit, kind).forEach(thing -> all.add(signing.standing(kind, thing)));
+      things(unit, kind).stream()
+          .filter(thing -> kind != SignedKind.ROLE || !Signers.of(unit, kind, thing).isEmpty())
+          .forEach(thing -> all.add(signing.standing(kind, thing)));
     }
     return all;
   }
@@ -49,12 +51,16 @@ final class Signing {
       case DRILL -> unit.drills();
       case CHECKLIST -> unit.checklists();
       case ROOM -> unit.rooms();
+      case ASSET -> unit.assets();
+      case SOURCES -> List.of(unit.sources());
+      case POLICIES -> List.of(unit.policies());
+      case ROLE -> unit.details().roles();
     };
   }
 
   private SignatureStanding standing(SignedKind kind, Thing thing) {
     String today = fingerprints.of(thing);
-    List<Fact<Role>> roles = unit.details().signatures().getOrDefault(kind, List.of());
+    List<Fact<Role>> roles = Signers.of(unit, kind, thing);
     List<SignatureStanding.Wanted> wanted =
         roles.stream().map(role -> wanted(thing, role, today)).toList();
     Optional<LocalDate> reviewBy = reviewBy(kind, wanted);

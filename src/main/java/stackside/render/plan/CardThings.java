@@ -30,12 +30,19 @@ public final class CardThings {
 
   public static Set<ThingId> of(Unit unit, CardPlan plan) {
     CardThings card = new CardThings(unit, plan);
+    card.addWhoAnswersForIt();
     card.addWhereItHangs();
     switch (plan.face()) {
       case SETTINGS -> card.addAnswers();
       case SET_UP -> card.addInstructions();
     }
     return card.things;
+  }
+
+  /** Who signs, and how long that holds, is what every approval on the card rests on. */
+  private void addWhoAnswersForIt() {
+    add(Stream.of(unit.policies()));
+    add(unit.details().roles().stream());
   }
 
   private Machine machine() {

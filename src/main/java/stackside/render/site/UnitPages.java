@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import stackside.model.Citation;
 import stackside.model.Fact;
 import stackside.model.Premises;
+import stackside.model.SignedKind;
 import stackside.model.Term;
 import stackside.model.Thing;
 import stackside.model.UnitDetails;
@@ -144,16 +145,27 @@ final class UnitPages implements Pages {
     return new Grid(
         here.say("section.signatures"),
         List.of(here.say("column.kind"), here.say("column.signed-by"), here.say("column.review")),
-        details.signatures().entrySet().stream()
-            .map(
-                entry ->
-                    Grid.Row.of(
-                        Line.of(here.choice(entry.getKey())),
-                        here.listed(entry.getValue()),
-                        Optional.ofNullable(details.reviewAfter().get(entry.getKey()))
-                            .map(months -> Line.of(Numbers.text(months.value())))
-                            .orElse(Line.of(here.say("none")))))
+        Stream.concat(
+                details.signatures().entrySet().stream()
+                    .filter(entry -> !isSignedByAll(entry.getKey()))
+                    .map(entry -> signs(entry.getKey(), here.listed(entry.getValue()), here)),
+                Stream.of(
+                    signs(SignedKind.POLICIES, Line.of(here.say("signatures.all")), here),
+                    signs(SignedKind.ROLE, Line.of(here.say("signatures.own")), here)))
             .toList());
+  }
+
+  private static boolean isSignedByAll(SignedKind kind) {
+    return kind == SignedKind.POLICIES || kind == SignedKind.ROLE;
+  }
+
+  private static Grid.Row signs(SignedKind kind, Line roles, Here here) {
+    return Grid.Row.of(
+        Line.of(here.choice(kind)),
+        roles,
+        Optional.ofNullable(here.unit().details().reviewAfter().get(kind))
+            .map(months -> Line.of(Numbers.text(months.value())))
+            .orElse(Line.of(here.say("none"))));
   }
 
   private static Grid words(Here here) {
@@ -172,10 +184,19 @@ final class UnitPages implements Pages {
     return new PlainPage(
         here.frame(here.say("menu.sources")),
         "plain",
-        Optional.of(Line.of(here.say("sources.lead"))),
+        Optional.of(Line.of(here.say("sources.lead") + unsigned(site, here))),
         sections.isEmpty()
             ? List.of(here.section("sources", new Part.Say(Line.of(here.say("none")))))
             : sections);
+  }
+
+  /** The list goes out unsigned too, for no card waits for it; then it says so. */
+  private static String unsigned(Site site, Here here) {
+    return site.standing()
+        .signaturesOf(site.unit().sources().id())
+        .filter(standing -> !standing.missing().isEmpty())
+        .map(standing -> " " + here.say("sources.unsigned"))
+        .orElse("");
   }
 
   private static Section source(Citation citation, Here here) {

@@ -2,21 +2,29 @@ package stackside.derive.signed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stackside.Units;
+import stackside.model.Asset;
 import stackside.model.Checklist;
+import stackside.model.Citation;
 import stackside.model.Drill;
 import stackside.model.Machine;
+import stackside.model.OutputCheckPolicy;
 import stackside.model.Profile;
+import stackside.model.ReadingDistance;
 import stackside.model.Room;
 import stackside.model.SignedKind;
 import stackside.model.Thing;
 import stackside.model.Unit;
+import stackside.model.UnitDetails;
+import stackside.source.Location;
 
 /**
  * Changes every component of everything that is signed, found by reflection: each change makes the
@@ -26,8 +34,21 @@ final class SignedFieldsTest {
   private static final Unit WHOLE = Units.read("whole");
   private static final Unit DEMONSTRATION = Units.demonstration();
 
+  /** What is signed once for the whole unit, and what has no text of its own. */
+  private static final EnumSet<SignedKind> OF_THE_UNIT =
+      EnumSet.of(SignedKind.SOURCES, SignedKind.POLICIES, SignedKind.ROLE);
+
+  /** Signed with each room or profile, and the form that the reader holds the content to. */
+  private static final Set<String> SIGNED_ELSEWHERE =
+      Set.of(
+          "UnitDetails.format",
+          "UnitDetails.locations",
+          "UnitDetails.makeSafe",
+          "UnitDetails.patients");
+
   static Stream<Class<? extends Thing>> signed() {
-    return Stream.of(Profile.class, Machine.class, Drill.class, Checklist.class, Room.class);
+    return Stream.of(
+        Profile.class, Machine.class, Drill.class, Checklist.class, Room.class, Asset.class);
   }
 
   private static Stream<Thing> things(Unit unit, Class<?> type) {
@@ -75,7 +96,56 @@ final class SignedFieldsTest {
   @ParameterizedTest
   @MethodSource("signed")
   void everyKindThatIsSigned_isAmongThem(Class<? extends Thing> type) {
-    assertThat(SignedKind.values()).hasSize((int) signed().count());
+    assertThat(EnumSet.complementOf(OF_THE_UNIT)).hasSize((int) signed().count());
     assertThat(things(WHOLE, type)).as("things of the unit that holds everything").isNotEmpty();
+  }
+
+  @Test
+  void everyChangedPolicyOfTheUnit_makesItsSignatureVoid() {
+    SignedFacts before = SignedFacts.of(WHOLE, WHOLE.policies()).orElseThrow();
+    Set<String> noticed = new TreeSet<>();
+    Variations.components(WHOLE.details())
+        .forEach(
+            change -> {
+              Unit changed = Variations.with(WHOLE, "details", change.value());
+              SignedFacts after = SignedFacts.of(changed, changed.policies()).orElseThrow();
+              if (!FactChange.between(before.facts(), after.facts()).isEmpty()) {
+                noticed.add(change.component());
+              }
+            });
+    Set<String> wanted =
+        new TreeSet<>(
+            Stream.of(UnitDetails.class.getRecordComponents())
+                .filter(part -> part.getType() != Location.class)
+                .map(part -> "UnitDetails." + part.getName())
+                .toList());
+    wanted.removeAll(SIGNED_ELSEWHERE);
+    wanted.removeAll(Set.of("UnitDetails.readingDistance", "UnitDetails.outputCheck"));
+    wanted.addAll(Variations.components(ReadingDistance.class));
+    wanted.addAll(Variations.components(OutputCheckPolicy.class));
+    assertThat(noticed).containsAll(wanted);
+  }
+
+  @Test
+  void everyChangedSource_makesTheSignatureOfTheListVoid() {
+    SignedFacts before = SignedFacts.of(WHOLE, WHOLE.sources()).orElseThrow();
+    Set<String> noticed = new TreeSet<>();
+    for (Citation citation : WHOLE.citations()) {
+      Variations.of(citation)
+          .forEach(
+              change -> {
+                List<Citation> others =
+                    WHOLE.citations().stream()
+                        .map(each -> each == citation ? (Citation) change.value() : each)
+                        .toList();
+                Unit changed = Variations.with(WHOLE, "citations", others);
+                SignedFacts after = SignedFacts.of(changed, changed.sources()).orElseThrow();
+                assertThat(FactChange.between(before.facts(), after.facts()))
+                    .as(change.component())
+                    .isNotEmpty();
+                noticed.add(change.component());
+              });
+    }
+    assertThat(noticed).containsAll(Variations.components(Citation.class));
   }
 }

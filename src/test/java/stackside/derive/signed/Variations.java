@@ -5,6 +5,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.net.URI;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,6 +24,7 @@ import stackside.model.SiteGroup;
 import stackside.model.Socket;
 import stackside.model.Thing;
 import stackside.model.ThingId;
+import stackside.model.Unit;
 import stackside.source.Location;
 
 /**
@@ -46,6 +48,22 @@ final class Variations {
 
   static Stream<Variation> of(Thing thing) {
     return components(thing, (Record) thing);
+  }
+
+  /** Those of a record that is no thing. */
+  static Stream<Variation> components(Record record) {
+    return components(record, record);
+  }
+
+  /** A unit with another value in one of its components. */
+  static Unit with(Unit unit, String component, Object value) {
+    RecordComponent[] components = Unit.class.getRecordComponents();
+    int index =
+        IntStream.range(0, components.length)
+            .filter(i -> components[i].getName().equals(component))
+            .findFirst()
+            .orElseThrow();
+    return (Unit) with((Record) unit, index, value).findFirst().orElseThrow();
   }
 
   private static Stream<Variation> components(Object owner, Record record) {
@@ -195,6 +213,9 @@ final class Variations {
     if (value instanceof Enum<?> word) {
       Object[] all = word.getDeclaringClass().getEnumConstants();
       return Stream.of(all).filter(other -> other != word);
+    }
+    if (value instanceof URI address) {
+      return Stream.of(URI.create(address + "/other"));
     }
     if (value instanceof Record record) {
       return parts(record);

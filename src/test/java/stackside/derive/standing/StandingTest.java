@@ -3,6 +3,7 @@ package stackside.derive.standing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -114,6 +115,57 @@ final class StandingTest {
                 .orElseThrow()
                 .state())
         .isEqualTo(SignatureStanding.State.SIGNED);
+  }
+
+  private static final ThingId POLICIES = new ThingId(Kind.UNIT, "policies");
+  private static final ThingId PHYSICS = new ThingId(Kind.ROLE, "medical-physics");
+  private static final String WITHOUT_PHYSICS =
+      """
+      === unit.yaml
+      -  machine: [medical-physics]
+      +  machine: [lead-nurse]
+      === unit.yaml
+      -  asset: [medical-physics]
+      +  asset: [lead-nurse]
+      """;
+
+  private static List<String> missing(String patch, ThingId thing) {
+    return standing(patch, "2026-11-25").signaturesOf(thing).orElseThrow().missing().stream()
+        .map(each -> each.role().value().id().slug())
+        .sorted()
+        .toList();
+  }
+
+  @Test
+  void whoeverSignsAnythingSignsThePolicies() {
+    assertThat(missing("", POLICIES))
+        .containsExactly("lead-endoscopist", "lead-nurse", "medical-physics");
+    assertThat(missing(WITHOUT_PHYSICS, POLICIES))
+        .containsExactly("lead-endoscopist", "lead-nurse");
+  }
+
+  @Test
+  void eachRoleSignsWhatItSigns() {
+    assertThat(missing("", PHYSICS)).containsExactly("medical-physics");
+  }
+
+  @Test
+  void aRoleThatOnlyGetsAsked_signsNothing() {
+    assertThat(standing(WITHOUT_PHYSICS, "2026-11-25").signaturesOf(PHYSICS)).isEmpty();
+  }
+
+  @Test
+  void aRoleThatSignedEarlier_mustSignThatItSignsNoMore() {
+    String patch =
+        WITHOUT_PHYSICS
+            + LEDGER
+            + "+2026-03-01,role:medical-physics,%s,medical-physics,EF,cccc-0003%n"
+                .formatted(EARLIER);
+    assertThat(missing(patch, PHYSICS)).containsExactly("medical-physics");
+    String agreed =
+        patch
+            + "+2026-04-01,role:medical-physics,%s,medical-physics,EF,cccc-0004%n".formatted(TODAY);
+    assertThat(missing(agreed, PHYSICS)).isEmpty();
   }
 
   // --- output checks

@@ -1,0 +1,98 @@
+package stackside.derive.signed;
+
+import java.util.Comparator;
+import java.util.List;
+import stackside.model.Asset;
+import stackside.model.Citation;
+import stackside.model.OutputCheckPolicy;
+import stackside.model.Role;
+import stackside.model.SignedKind;
+import stackside.model.Unit;
+import stackside.model.UnitDetails;
+
+/**
+ * What signatures under the unit as a whole cover: its policies, what each role signs, the list of
+ * its sources, and each generator as it stands in the list of assets.
+ */
+final class UnitFacts {
+  private static final Comparator<Json.Members> BY_ID =
+      Comparator.comparing(members -> members.text("id").orElse(""));
+
+  private UnitFacts() {}
+
+  /** All that {@code unit.yaml} says for the whole unit and no room, profile or card signs. */
+  static FactList policies(UnitDetails unit) {
+    FactList signatures = new FactList();
+    unit.signatures().forEach((kind, roles) -> signatures.ids(kind.word(), roles));
+    FactList reviews = new FactList();
+    unit.reviewAfter().forEach((kind, every) -> reviews.quantity(kind.word(), every));
+    FactList words = new FactList();
+    unit.words().forEach((term, word) -> words.text(term.word(), word));
+    FactList distances =
+        new FactList()
+            .quantity("near", unit.readingDistance().near())
+            .quantity("far", unit.readingDistance().far());
+    return new FactList()
+        .text("name", unit.name())
+        .word("status", unit.status())
+        .text("language", unit.language())
+        .text("address", unit.address().value().toString())
+        .members("reading-distance", distances)
+        .list("roles", unit.roles().stream().map(UnitFacts::named).sorted(BY_ID).toList())
+        .members("signatures", signatures)
+        .members("review-after", reviews)
+        .members("output-check", of(unit.outputCheck()))
+        .members("words", words)
+        .list("verbs", unit.verbs().stream().map(verb -> Json.text(verb.value())).toList());
+  }
+
+  private static FactList of(OutputCheckPolicy policy) {
+    return new FactList()
+        .quantity("tolerance", policy.tolerance())
+        .text("above", policy.above().value().text())
+        .quantity("every", policy.every());
+  }
+
+  private static Json.Members named(Role role) {
+    return new FactList().text("id", role.id().slug()).text("name", role.name()).json();
+  }
+
+  /** The kinds of things that a role signs; none where it only gets asked. */
+  static FactList duties(UnitDetails unit, Role role) {
+    List<Json> kinds =
+        unit.signatures().entrySet().stream()
+            .filter(
+                entry ->
+                    entry.getValue().stream().anyMatch(each -> each.value().id().equals(role.id())))
+            .map(entry -> entry.getKey())
+            .sorted()
+            .map(SignedKind::word)
+            .map(Json::text)
+            .toList();
+    return new FactList().text("name", role.name()).list("signs", kinds);
+  }
+
+  static FactList sources(Unit unit) {
+    return new FactList()
+        .list("sources", unit.citations().stream().map(UnitFacts::of).sorted(BY_ID).toList());
+  }
+
+  private static Json.Members of(Citation citation) {
+    return new FactList()
+        .text("id", citation.id().slug())
+        .text("by", citation.by())
+        .text("title", citation.work())
+        .number("year", citation.year())
+        .text("in", citation.in())
+        .word("basis", citation.basis())
+        .json();
+  }
+
+  static FactList of(Asset asset) {
+    return new FactList()
+        .text("machine", asset.machine().value().id().slug())
+        .text("software", asset.software())
+        .word("status", asset.status())
+        .text("since", asset.since().value().toString());
+  }
+}
