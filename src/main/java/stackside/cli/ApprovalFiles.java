@@ -21,15 +21,13 @@ import stackside.publish.Disk;
 import stackside.publish.SafeFile;
 import stackside.source.Location;
 import stackside.source.Problem;
+import stackside.source.SizeLimit;
 
 /** The ledger and the kept copies of what was signed, as they lie in a content folder. */
 final class ApprovalFiles {
   private static final String KEPT = "approved";
   private static final String ENDING = ".json";
   private static final String NOT_UTF_8 = "the ledger is not in UTF-8";
-
-  /** As for any file of the content. */
-  private static final int LARGEST = 5 * 1024 * 1024;
 
   private final Disk disk;
   private final Path content;
@@ -56,10 +54,12 @@ final class ApprovalFiles {
     if (disk.at(file) != Disk.Entry.FILE) {
       return new Ledger.Read(Ledger.empty(), List.of());
     }
-    byte[] bytes = disk.read(file);
-    if (bytes.length > LARGEST) {
-      return unreadable("the ledger is larger than 5 MB");
-    }
+    return disk.read(file, SizeLimit.WRITTEN)
+        .map(ApprovalFiles::decoded)
+        .orElseGet(() -> unreadable("the ledger is " + SizeLimit.WRITTEN.exceeded()));
+  }
+
+  private static Ledger.Read decoded(byte[] bytes) {
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return text.indexOf('\0') < 0 ? Ledger.read(text) : unreadable(NOT_UTF_8);
@@ -86,7 +86,9 @@ final class ApprovalFiles {
         String name = String.valueOf(file.getFileName());
         if (name.endsWith(ENDING) && disk.at(file) == Disk.Entry.FILE) {
           String fingerprint = name.substring(0, name.length() - ENDING.length());
-          copy(disk.read(file), fingerprint).ifPresent(json -> kept.put(fingerprint, json));
+          disk.read(file, SizeLimit.WRITTEN)
+              .flatMap(bytes -> copy(bytes, fingerprint))
+              .ifPresent(json -> kept.put(fingerprint, json));
         }
       }
     }
@@ -112,12 +114,18 @@ final class ApprovalFiles {
     if (disk.at(content.resolve(KEPT)) == Disk.Entry.ABSENT) {
       disk.createFolder(content.resolve(KEPT));
     }
-    if (disk.at(file) == Disk.Entry.ABSENT
-        || !Fingerprint.of(disk.read(file)).equals(facts.fingerprint())) {
+    if (disk.at(file) == Disk.Entry.ABSENT || !isKept(facts, file)) {
       try (SafeFile copy = SafeFile.hold(disk, file)) {
         copy.replace(CanonicalJson.bytes(facts.json()));
       }
     }
+  }
+
+  private boolean isKept(SignedFacts facts, Path file) throws IOException {
+    return disk.read(file, SizeLimit.WRITTEN)
+        .map(Fingerprint::of)
+        .filter(facts.fingerprint()::equals)
+        .isPresent();
   }
 
   /** The ledger's file, held by this run alone. */

@@ -8,6 +8,7 @@ import stackside.content.ContentReader;
 import stackside.model.Unit;
 import stackside.publish.Disk;
 import stackside.render.OutputFile;
+import stackside.source.SizeLimit;
 
 /**
  * The {@code unit.yaml} that an issue was made with, kept in the site folder. What must be done at
@@ -21,7 +22,9 @@ final class KeptUnit {
 
   /** The file that an issue keeps. */
   static OutputFile of(Disk disk, Path content) throws IOException {
-    return new OutputFile(KEPT, disk.read(content.resolve(UNIT)));
+    return disk.read(content.resolve(UNIT), SizeLimit.WRITTEN)
+        .map(bytes -> new OutputFile(KEPT, bytes))
+        .orElseThrow(() -> new IOException("somebody changed " + UNIT + " just now"));
   }
 
   /** The unit as it was issued, with nothing in it but itself. */

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import stackside.source.Fault;
 import stackside.source.Location;
+import stackside.source.SizeLimit;
 import stackside.source.SourceText;
 import stackside.source.Sources;
 
@@ -23,7 +24,6 @@ import stackside.source.Sources;
  * link that leads out of the folder.
  */
 final class ContentFolder {
-  private static final int LARGEST = 5 * 1024 * 1024;
   private static final int MOST_FILES = 20_000;
 
   private final Path folder;
@@ -197,14 +197,14 @@ final class ContentFolder {
       return Optional.empty();
     }
     try (InputStream stream = Files.newInputStream(path)) {
-      byte[] bytes = stream.readNBytes(LARGEST + 1);
-      if (bytes.length <= LARGEST) {
-        return Optional.of(bytes);
+      Optional<byte[]> bytes = SizeLimit.WRITTEN.read(stream);
+      if (bytes.isPresent()) {
+        return bytes;
       }
       problem(
           ReadingFaults.FILE_TOO_LARGE,
           name,
-          "the file is larger than 5 MB",
+          "the file is " + SizeLimit.WRITTEN.exceeded(),
           "split it, or look for something pasted into it by mistake");
     } catch (FileSystemException e) {
       problem(

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import stackside.source.SizeLimit;
 
 /**
  * The file operations that publishing is made of, one method each. {@link LocalDisk} performs them;
@@ -25,7 +26,8 @@ public interface Disk {
   /** What a folder holds, sorted by name. */
   List<Path> list(Path folder) throws IOException;
 
-  byte[] read(Path file) throws IOException;
+  /** What a file holds; absent where it is larger than the limit. */
+  Optional<byte[]> read(Path file, SizeLimit limit) throws IOException;
 
   void createFolder(Path folder) throws IOException;
 

@@ -2,6 +2,7 @@ package stackside.publish;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
@@ -15,6 +16,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stackside.source.SizeLimit;
 
 /** The file operations of publishing, on any file system that the platform knows. */
 public final class LocalDisk implements Disk {
@@ -41,8 +43,10 @@ public final class LocalDisk implements Disk {
   }
 
   @Override
-  public byte[] read(Path file) throws IOException {
-    return Files.readAllBytes(file);
+  public Optional<byte[]> read(Path file, SizeLimit limit) throws IOException {
+    try (InputStream stream = Files.newInputStream(file)) {
+      return limit.read(stream);
+    }
   }
 
   @Override

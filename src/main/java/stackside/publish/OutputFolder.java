@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import stackside.render.OutputFile;
+import stackside.source.SizeLimit;
 
 /**
  * A folder of finished files, held by this run alone from {@link #hold} to {@link #close}. Its
@@ -285,7 +286,10 @@ public final class OutputFolder implements AutoCloseable {
   }
 
   private static Marker marker(Tree target) throws IOException {
-    return Marker.read(target.disk().read(target.marker()))
+    return target
+        .disk()
+        .read(target.marker(), SizeLimit.WRITTEN)
+        .flatMap(Marker::read)
         .orElseThrow(
             () ->
                 PublishFailure.notOurs(

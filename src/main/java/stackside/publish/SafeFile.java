@@ -4,7 +4,6 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * A single file that is replaced whole or not at all, held by one run at a time. What it held
@@ -41,11 +40,6 @@ public final class SafeFile implements AutoCloseable {
     } catch (IOException e) {
       throw PublishFailure.disk(e, file, "Nothing was changed");
     }
-  }
-
-  /** What the file holds; absent if it does not exist. */
-  public Optional<byte[]> bytes() throws IOException {
-    return disk.at(file) == Disk.Entry.ABSENT ? Optional.empty() : Optional.of(disk.read(file));
   }
 
   /** Replaces what the file holds. */

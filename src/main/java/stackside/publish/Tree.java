@@ -11,6 +11,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import stackside.render.OutputFile;
+import stackside.source.SizeLimit;
 
 /** A folder on the disk with everything below it, ours or not. */
 record Tree(Disk disk, Path root) {
@@ -45,9 +46,20 @@ record Tree(Disk disk, Path root) {
   SortedMap<String, OutputFile> files() throws IOException {
     SortedMap<String, OutputFile> files = new TreeMap<>();
     for (String path : paths()) {
-      files.put(path, new OutputFile(path, disk.read(root.resolve(path))));
+      files.put(path, new OutputFile(path, bytes(root.resolve(path))));
     }
     return files;
+  }
+
+  private byte[] bytes(Path file) throws IOException {
+    return disk.read(file, SizeLimit.MADE)
+        .orElseThrow(
+            () ->
+                PublishFailure.notOurs(
+                    file
+                        + " is "
+                        + SizeLimit.MADE.exceeded()
+                        + ", and Stackside makes no such file; bring it back from a copy"));
   }
 
   /**
@@ -70,11 +82,17 @@ record Tree(Disk disk, Path root) {
     List<String> paths = paths();
     for (String path : paths) {
       OutputFile file = next.get(path);
-      if (file != null && Arrays.equals(file.bytes(), disk.read(root.resolve(path)))) {
+      if (file != null && holds(root.resolve(path), file)) {
         kept.add(path);
       }
     }
     return new Kept(kept, paths.size() - kept.size());
+  }
+
+  private boolean holds(Path path, OutputFile file) throws IOException {
+    return disk.read(path, SizeLimit.MADE)
+        .filter(bytes -> Arrays.equals(bytes, file.bytes()))
+        .isPresent();
   }
 
   private List<String> paths() throws IOException {

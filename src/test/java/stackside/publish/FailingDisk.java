@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import stackside.source.SizeLimit;
 
 /** A disk on which one chosen operation fails: before it is done, after, or half done. */
 public final class FailingDisk implements Disk {
@@ -119,8 +120,8 @@ public final class FailingDisk implements Disk {
   }
 
   @Override
-  public byte[] read(Path file) throws IOException {
-    return run("read", file, () -> disk.read(file));
+  public Optional<byte[]> read(Path file, SizeLimit limit) throws IOException {
+    return run("read", file, () -> disk.read(file, limit));
   }
 
   @Override
