@@ -136,7 +136,7 @@ final class SignedFieldsTest {
               change -> {
                 List<Citation> others =
                     WHOLE.citations().stream()
-                        .map(each -> each == citation ? (Citation) change.value() : each)
+                        .map(each -> each.equals(citation) ? (Citation) change.value() : each)
                         .toList();
                 Unit changed = Variations.with(WHOLE, "citations", others);
                 SignedFacts after = SignedFacts.of(changed, changed.sources()).orElseThrow();
