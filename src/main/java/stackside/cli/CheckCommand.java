@@ -1,9 +1,11 @@
 package stackside.cli;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** Reads and judges; writes nothing. */
 @Command(
@@ -14,6 +16,14 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private Asked asked;
 
+  @Option(
+      names = "--site",
+      paramLabel = "FOLDER",
+      description =
+          "The site folder of the last issue, to compare records with; '${DEFAULT-VALUE}' if none is"
+              + " named.")
+  private Path site = Path.of("site");
+
   CheckCommand(Desk desk) {
     this.desk = desk;
   }
@@ -23,7 +33,7 @@ final class CheckCommand implements Callable<Integer> {
     Judged judged;
     try (Progress progress = desk.progress()) {
       progress.stage("reading and judging the content");
-      judged = desk.judged(asked);
+      judged = desk.judgedAfter(asked, site);
     }
     return desk.close(asked, Outcome.of("check", desk.day(asked), judged));
   }

@@ -36,6 +36,14 @@ record Desk(Console console, Surroundings surroundings) {
     return Judged.of(contentFolder(asked), surroundings.disk(), day(asked));
   }
 
+  /** The same beside the register of the last issue, where there is one. */
+  Judged judgedAfter(Asked asked, Path site) throws IOException, UsageException {
+    Judged judged = judged(asked);
+    return RegisterFile.beside(surroundings.disk(), path(site), judged.approvals().ledger())
+        .map(judged::after)
+        .orElse(judged);
+  }
+
   /** A path of the command line, as seen from the working folder. */
   Path path(Path given) {
     return surroundings.folder().resolve(given);

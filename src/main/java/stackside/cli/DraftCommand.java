@@ -26,6 +26,14 @@ final class DraftCommand implements Callable<Integer> {
   @Mixin private Asked asked;
 
   @Option(
+      names = "--site",
+      paramLabel = "FOLDER",
+      description =
+          "The site folder of the last issue, to compare records with; '${DEFAULT-VALUE}' if none is"
+              + " named.")
+  private Path site = Path.of("site");
+
+  @Option(
       names = "--out",
       paramLabel = "FOLDER",
       description = "Where the preview goes; '${DEFAULT-VALUE}' if none is named.")
@@ -50,7 +58,7 @@ final class DraftCommand implements Callable<Integer> {
     try (Progress progress = desk.progress();
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
       progress.stage("reading and judging the content");
-      Judged judged = desk.judged(asked);
+      Judged judged = desk.judgedAfter(asked, site);
       Edition edition = Edition.draft(judged, Editions.none(), desk.day(asked), own, progress);
       List<String> notices = new ArrayList<>(folder.notices());
       Optional<Outcome.Written> written = Optional.empty();

@@ -5,6 +5,8 @@ import java.util.stream.Stream;
 import stackside.check.Catalogue;
 import stackside.check.Rule;
 import stackside.content.ReadingFaults;
+import stackside.derive.edition.RecordFaults;
+import stackside.derive.signed.LedgerFaults;
 import stackside.inspect.CardRules;
 import stackside.source.Fault;
 
@@ -12,12 +14,17 @@ import stackside.source.Fault;
 final class Faults {
   private Faults() {}
 
-  /** Rules in the order of the catalogue, then those about cards, then faults of reading. */
+  /**
+   * Rules in the order of the catalogue, then those about cards, then faults of reading, of the
+   * ledger, of records.
+   */
   static List<Fault> all() {
     return Stream.of(
             Catalogue.rules().stream().map(Rule::fault),
             CardRules.faults().stream(),
-            ReadingFaults.all().stream())
+            ReadingFaults.all().stream(),
+            LedgerFaults.all().stream(),
+            RecordFaults.all().stream())
         .flatMap(each -> each)
         .toList();
   }

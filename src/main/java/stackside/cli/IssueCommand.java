@@ -68,7 +68,7 @@ final class IssueCommand implements Callable<Integer> {
       SortedMap<String, OutputFile> hanging = folder.files();
       Register before = before(hanging);
       progress.stage("reading and judging the content");
-      Judged judged = desk.judged(asked);
+      Judged judged = desk.judged(asked).after(before);
       List<Problem> ledger = ledgerProblems(judged, before);
       Optional<String> blocked = blocked(judged, ledger);
       if (blocked.isPresent()) {

@@ -135,7 +135,7 @@ final class Issuing {
             .map(plan -> candidate(unit, plan, trial, before, found))
             .toList();
     Issue issue = Issue.of(before, on, candidates, unread());
-    Register register = issue.register(judged.approvals().ledger().head());
+    Register register = issue.register(judged.approvals().ledger().head(), judged.soundRecords());
     Editions editions = issue.editions(register);
 
     Publication whole = templates.worded(publication(analysis, editions));
@@ -167,7 +167,7 @@ final class Issuing {
     troubles.stream()
         .filter(trouble -> trouble.reach().touches(plan, things))
         .forEach(
-            trouble -> (Reach.isUnread(trouble.problem()) ? open : errors).add(trouble.words()));
+            trouble -> (Reach.isDoubt(trouble.problem()) ? open : errors).add(trouble.words()));
     open.addAll(about(things, unsettled));
     List<Problem> seen = seen(plan, trial, open);
     found.addAll(seen);

@@ -10,12 +10,19 @@ import java.util.stream.Stream;
 import stackside.check.Catalogue;
 import stackside.content.ContentReader;
 import stackside.content.Reading;
+import stackside.content.ReadingFaults;
 import stackside.derive.Analysis;
+import stackside.derive.edition.RecordFaults;
+import stackside.derive.edition.Records;
+import stackside.derive.edition.Register;
 import stackside.derive.signed.Approvals;
 import stackside.derive.signed.SignedFacts;
 import stackside.derive.standing.Standing;
 import stackside.publish.Disk;
+import stackside.source.Location;
 import stackside.source.Problem;
+import stackside.source.Row;
+import stackside.source.Severity;
 import stackside.source.Sources;
 
 /**
@@ -23,6 +30,7 @@ import stackside.source.Sources;
  *
  * @param analysis absent where the unit itself could not be read
  * @param standing absent with the analysis
+ * @param records the rows of measurement and service as written
  * @param problems of reading, of the rules and of the ledger; sorted, each once
  */
 record Judged(
@@ -30,9 +38,11 @@ record Judged(
     Optional<Analysis> analysis,
     Approvals approvals,
     Optional<Standing> standing,
+    List<Row> records,
     List<Problem> problems) {
 
   Judged {
+    records = List.copyOf(records);
     problems = List.copyOf(problems);
   }
 
@@ -50,7 +60,8 @@ record Judged(
         });
     Optional<Standing> standing =
         analysis.map(each -> Standing.of(each.unit(), on, SignedFacts.fingerprints(each.unit())));
-    return new Judged(reading.sources(), analysis, approvals, standing, reading.problems())
+    return new Judged(
+            reading.sources(), analysis, approvals, standing, reading.records(), reading.problems())
         .with(found);
   }
 
@@ -61,10 +72,66 @@ record Judged(
         .orElse(List.of());
   }
 
+  /**
+   * Compared with the register of earlier issues: their records still stand as they did. A row that
+   * has another mistake is told of once, and what its sheet lost meanwhile is told when it is
+   * mended.
+   */
+  Judged after(Register register) {
+    List<Problem> found =
+        analysis
+            .map(each -> Records.problems(register, each.unit(), records))
+            .orElse(List.of())
+            .stream()
+            .filter(problem -> errors().noneMatch(error -> covers(error, problem)))
+            .toList();
+    return with(found);
+  }
+
+  private Stream<Problem> errors() {
+    return problems.stream().filter(problem -> problem.severity() == Severity.ERROR);
+  }
+
+  /**
+   * Whether what is wrong with a row is told already, so that it cannot be known for what it was.
+   */
+  private boolean covers(Problem error, Problem lost) {
+    if (!error.at().file().equals(lost.at().file())) {
+      return false;
+    }
+    return lost.fault().equals(RecordFaults.REMOVED)
+        ? ReadingFaults.all().contains(error.fault())
+            && records.stream().noneMatch(row -> isOn(error, row))
+            && mayBeAbout(generator(error.at()), lost)
+        : error.at().line() == lost.at().line();
+  }
+
+  private boolean mayBeAbout(String generator, Problem lost) {
+    boolean known =
+        analysis.stream()
+            .flatMap(each -> each.unit().assets().stream())
+            .anyMatch(asset -> asset.id().slug().equals(generator));
+    return !known || lost.notes().stream().anyMatch(note -> generator(note.at()).equals(generator));
+  }
+
+  /** The number with which a row begins. */
+  private String generator(Location at) {
+    return sources.excerpt(at).map(row -> row.replaceFirst(",.*", "")).orElse("");
+  }
+
+  /** The records in which nothing is wrong, so that an issue can rest on them. */
+  List<Row> soundRecords() {
+    return records.stream().filter(row -> errors().noneMatch(error -> isOn(error, row))).toList();
+  }
+
+  private static boolean isOn(Problem problem, Row row) {
+    return problem.at().file().equals(row.at().file()) && problem.at().line() == row.at().line();
+  }
+
   /** With what a later stage found. */
   Judged with(List<Problem> found) {
     List<Problem> all =
         Stream.concat(problems.stream(), found.stream()).distinct().sorted().toList();
-    return new Judged(sources, analysis, approvals, standing, all);
+    return new Judged(sources, analysis, approvals, standing, records, all);
   }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import stackside.content.ReadingFaults;
+import stackside.derive.edition.RecordFaults;
 import stackside.derive.signed.Subjects;
 import stackside.model.Asset;
 import stackside.model.Profile;
@@ -67,6 +68,11 @@ sealed interface Reach {
     return ReadingFaults.all().contains(problem.fault());
   }
 
+  /** Whether a card that hangs is not known to be wrong for it: it only must not be replaced. */
+  static boolean isDoubt(Problem problem) {
+    return isUnread(problem) || RecordFaults.all().contains(problem.fault());
+  }
+
   /**
    * Whether a list that many things draw on could not be read whole, so that none may be signed.
    */
@@ -81,6 +87,10 @@ sealed interface Reach {
 
   static Reach of(Problem problem, Unit unit, Subjects subjects, Sources sources) {
     String file = problem.at().file();
+    if (problem.fault().equals(RecordFaults.REMOVED)) {
+      // What is gone has no line; the note names the generator that it was about.
+      return of(problem.notes().stream().findFirst().flatMap(note -> subjects.at(note.at())));
+    }
     if (file.equals("unit.yaml")) {
       return isUnread(problem) ? new Everything() : of(subjects.within(problem.at()));
     }

@@ -1,10 +1,15 @@
 package stackside.cli;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import stackside.derive.edition.DamagedRegister;
 import stackside.derive.edition.Register;
+import stackside.derive.signed.Ledger;
+import stackside.publish.Disk;
 import stackside.render.OutputFile;
 
 /** Finds the register in the folder of the last issue. It is never begun anew unless asked for. */
@@ -30,5 +35,22 @@ final class RegisterFile {
               + e.getMessage()
               + "; bring the folder back from a copy");
     }
+  }
+
+  /**
+   * The register in the site folder beside the content, for comparing with; absent where nothing
+   * was issued there, or where it is of other content: a ledger that does not reach it was not
+   * issued from.
+   */
+  static Optional<Register> beside(Disk disk, Path folder, Ledger ledger)
+      throws IOException, UsageException {
+    Path file = folder.resolve(Register.FILE);
+    if (disk.at(file) != Disk.Entry.FILE) {
+      return Optional.empty();
+    }
+    SortedMap<String, OutputFile> files = new TreeMap<>();
+    files.put(Register.FILE, new OutputFile(Register.FILE, disk.read(file)));
+    return Optional.of(in(files, folder))
+        .filter(register -> register.ledgerHead().filter(ledger::reaches).isPresent());
   }
 }

@@ -98,7 +98,7 @@ final class WithdrawCommand implements Callable<Integer> {
       refuseUnknownRole(unit);
       List<CardEntry> down =
           chosen.stream().map(each -> each.outOfUse(reason + " (" + initials + ")")).toList();
-      Register after = before.with(on, Optional.of(role), before.ledgerHead(), down);
+      Register after = before.with(on, Optional.of(role), before.ledgerHead(), down, List.of());
       folder.replace(files(hanging, after, down, unit, own, on));
       folder.notices().forEach(notice -> desk.console().problem("note: " + notice));
       down.forEach(this::tell);

@@ -23,8 +23,9 @@ public final class ContentReader {
     if (!content.has(Layout.UNIT)) {
       findings.add(noUnit(folder));
     }
-    Optional<Unit> unit = new UnitAssembly(content, findings).assemble();
-    return new Reading(unit, findings.sorted(), content.sources());
+    UnitAssembly assembly = new UnitAssembly(content, findings);
+    Optional<Unit> unit = assembly.assemble();
+    return new Reading(unit, findings.sorted(), content.sources(), assembly.records());
   }
 
   private static Problem noUnit(Path folder) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stackside.model.Unit;
 import stackside.source.Problem;
+import stackside.source.Row;
 import stackside.source.Sources;
 
 /**
@@ -11,10 +12,14 @@ import stackside.source.Sources;
  * texts themselves, so that messages can show the lines they are about.
  *
  * @param unit absent only where {@code unit.yaml} itself cannot be used
+ * @param records the rows of readings, events and checks as written, whether they could be read or
+ *     not
  * @param problems sorted by file and line, each once
  */
-public record Reading(Optional<Unit> unit, List<Problem> problems, Sources sources) {
+public record Reading(
+    Optional<Unit> unit, List<Problem> problems, Sources sources, List<Row> records) {
   public Reading {
+    records = List.copyOf(records);
     problems = List.copyOf(problems);
   }
 }

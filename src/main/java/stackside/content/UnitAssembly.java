@@ -18,6 +18,7 @@ import stackside.model.Instrument;
 import stackside.model.Kind;
 import stackside.model.LearningPath;
 import stackside.model.Lesion;
+import stackside.model.LoggedRecord;
 import stackside.model.Machine;
 import stackside.model.OutputCheck;
 import stackside.model.Profile;
@@ -34,6 +35,7 @@ import stackside.model.Unit;
 import stackside.model.UnitDetails;
 import stackside.source.Location;
 import stackside.source.Problem;
+import stackside.source.Row;
 
 /**
  * Reads the files of a folder in the order in which they refer to each other, so that whatever a
@@ -48,6 +50,7 @@ final class UnitAssembly {
   private final Mentions mentions;
   private final ProseReader prose;
   private final ValueBinder values;
+  private final List<Row> records = new ArrayList<>();
 
   /** What {@code sites.yaml} holds. */
   @WholeFile
@@ -242,6 +245,9 @@ final class UnitAssembly {
     List<T> whole = new ArrayList<>();
     Map<String, Location> first = new HashMap<>();
     for (Piece row : rows.orElse(List.of())) {
+      if (LoggedRecord.class.isAssignableFrom(type) && row instanceof Piece.Mapping written) {
+        records.add(asWritten(written));
+      }
       int mark = findings.mark();
       Location earlier = first.putIfAbsent(row.words(), row.at());
       if (earlier != null && row instanceof Piece.Mapping && type != Asset.class) {
@@ -256,6 +262,34 @@ final class UnitAssembly {
       }
     }
     return whole;
+  }
+
+  private static Row asWritten(Piece.Mapping row) {
+    return new Row(
+        row.at(),
+        row.entries().stream()
+            .map(
+                entry ->
+                    new Row.Cell(entry.key().text(), entry.value().words(), entry.value().at()))
+            .filter(cell -> !cell.text().isEmpty())
+            .toList());
+  }
+
+  /** The rows of the sheets of records as they were written, read or not. */
+  List<Row> records() {
+    return List.copyOf(records);
+  }
+
+  private static <T extends LoggedRecord> List<T> counting(List<T> records) {
+    return records.stream().filter(each -> each.withdrawn().isEmpty()).toList();
+  }
+
+  private static List<LoggedRecord> withdrawn(
+      List<ProgramReading> readings, List<ServiceEvent> events, List<OutputCheck> checks) {
+    List<LoggedRecord> all = new ArrayList<>(readings);
+    all.addAll(events);
+    all.addAll(checks);
+    return all.stream().filter(each -> each.withdrawn().isPresent()).toList();
   }
 
   private Unit unit(
@@ -278,9 +312,10 @@ final class UnitAssembly {
         scope.whole(Kind.CITATION, Citation.class),
         scope.whole(Kind.PROFILE, Profile.class),
         scope.whole(Kind.ASSET, Asset.class),
-        readings,
-        events,
-        checks,
+        counting(readings),
+        counting(events),
+        counting(checks),
+        withdrawn(readings, events, checks),
         scope.whole(Kind.ROOM, Room.class),
         scope.whole(Kind.CHECKLIST, Checklist.class),
         scope.whole(Kind.DRILL, Drill.class),

@@ -17,4 +17,6 @@ public record OutputCheck(
     Fact<Ohms> load,
     Fact<Watts> watts,
     Fact<String> method,
-    Fact<Initials> initials) {}
+    Fact<Initials> initials,
+    Optional<Fact<Withdrawal>> withdrawn)
+    implements LoggedRecord {}

@@ -21,4 +21,6 @@ public record ProgramReading(
     Optional<Fact<Mode>> mode,
     Optional<Fact<Level>> level,
     Optional<Fact<Watts>> limit,
-    Fact<Initials> initials) {}
+    Fact<Initials> initials,
+    Optional<Fact<Withdrawal>> withdrawn)
+    implements LoggedRecord {}

@@ -11,4 +11,6 @@ public record ServiceEvent(
     Fact<LocalDate> date,
     Fact<ServiceEventKind> event,
     Optional<Fact<String>> softwareAfter,
-    Optional<Fact<String>> note) {}
+    Optional<Fact<String>> note,
+    Optional<Fact<Withdrawal>> withdrawn)
+    implements LoggedRecord {}

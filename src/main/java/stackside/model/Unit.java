@@ -9,7 +9,8 @@ import java.util.stream.Stream;
 
 /**
  * The whole unit as read and linked. Lists keep the order of the content: lists in a file as
- * written, one-thing-a-file kinds by id. What could not be linked stands in {@link #broken}.
+ * written, one-thing-a-file kinds by id. What could not be linked stands in {@link #broken}. A
+ * record that its author withdrew stands in {@link #withdrawn} alone.
  */
 public record Unit(
     UnitDetails details,
@@ -28,6 +29,7 @@ public record Unit(
     List<ProgramReading> programReadings,
     List<ServiceEvent> serviceEvents,
     List<OutputCheck> outputChecks,
+    List<LoggedRecord> withdrawn,
     List<Room> rooms,
     List<Checklist> checklists,
     List<Drill> drills,
@@ -52,6 +54,7 @@ public record Unit(
     programReadings = List.copyOf(programReadings);
     serviceEvents = Related.to(serviceEvents, each -> List.of(each.asset().value().id()));
     outputChecks = List.copyOf(outputChecks);
+    withdrawn = List.copyOf(withdrawn);
     rooms = Related.to(rooms, Unit::whatStandsIn);
     checklists = Related.toThemselves(checklists);
     List<ThingId> models = machines.stream().map(Machine::id).toList();

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stackside.content.ReadingFaults;
+import stackside.derive.edition.RecordFaults;
 import stackside.derive.signed.LedgerFaults;
 import stackside.inspect.CardRules;
 import stackside.source.Fault;
@@ -128,6 +129,7 @@ final class CatalogueTest {
                 ids().stream(),
                 ReadingFaults.all().stream().map(Fault::id),
                 LedgerFaults.all().stream().map(Fault::id),
+                RecordFaults.all().stream().map(Fault::id),
                 CardRules.faults().stream().map(Fault::id))
             .flatMap(each -> each)
             .collect(Collectors.toSet());

@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import stackside.derive.signed.Fingerprint;
+import stackside.source.Row;
 
 /**
  * What the next issue does with every card, each for itself: the trouble of one never blocks
@@ -116,14 +117,18 @@ public record Issue(Register before, LocalDate on, List<Decision> decisions) {
     return new Decision(card.name(), Decision.Outcome.OUT_OF_USE, Optional.of(entry), reason);
   }
 
-  /** The register after this issue, which it remembers even if it changed no card. */
-  public Register register(Optional<Fingerprint> ledger) {
+  /**
+   * The register after this issue, which it remembers even if it changed no card.
+   *
+   * @param records the rows of measurement and service that the issue could rest on
+   */
+  public Register register(Optional<Fingerprint> ledger, List<Row> records) {
     List<CardEntry> changed =
         decisions.stream()
             .filter(Decision::changes)
             .flatMap(decision -> decision.entry().stream())
             .toList();
-    return before.with(on, Optional.empty(), ledger, changed);
+    return before.with(on, Optional.empty(), ledger, changed, Records.toKeep(before, records));
   }
 
   /** The editions that the cards made now bear. */

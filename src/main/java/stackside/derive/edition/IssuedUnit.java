@@ -101,6 +101,7 @@ public final class IssuedUnit {
         unit.programReadings().stream().filter(each -> !isHeld(each.asset())).toList(),
         unit.serviceEvents().stream().filter(each -> !isHeld(each.asset())).toList(),
         unit.outputChecks().stream().filter(each -> !isHeld(each.asset())).toList(),
+        unit.withdrawn().stream().filter(each -> !isHeld(each.asset())).toList(),
         shown(unit.rooms()),
         shown(unit.checklists()),
         shown(unit.drills()),

@@ -56,12 +56,13 @@ public record Register(List<RegisterEntry> entries) {
       LocalDate on,
       Optional<String> by,
       Optional<Fingerprint> ledger,
-      Collection<CardEntry> changed) {
+      Collection<CardEntry> changed,
+      List<KeptRecord> records) {
     int number = entries.size() + 1;
     List<CardEntry> cards = List.copyOf(changed);
-    Fingerprint seal = RegisterJson.seal(seal(), number, on, by, ledger, cards);
+    Fingerprint seal = RegisterJson.seal(seal(), number, on, by, ledger, cards, records);
     List<RegisterEntry> longer = new ArrayList<>(entries);
-    longer.add(new RegisterEntry(number, on, by, ledger, cards, seal));
+    longer.add(new RegisterEntry(number, on, by, ledger, cards, records, seal));
     return new Register(longer);
   }
 

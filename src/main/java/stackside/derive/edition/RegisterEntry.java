@@ -12,6 +12,8 @@ import stackside.derive.signed.Fingerprint;
  * @param by the role that withdrew; absent for an issue
  * @param ledger the last seal of the ledger at that time
  * @param cards the cards that it changed
+ * @param records the records of measurement and service that were new to it; none in entries that
+ *     are older than their being kept
  * @param seal over this entry and the seal before it
  */
 public record RegisterEntry(
@@ -20,8 +22,10 @@ public record RegisterEntry(
     Optional<String> by,
     Optional<Fingerprint> ledger,
     List<CardEntry> cards,
+    List<KeptRecord> records,
     Fingerprint seal) {
   public RegisterEntry {
     cards = List.copyOf(cards);
+    records = List.copyOf(records);
   }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import stackside.derive.signed.Fingerprint;
 import stackside.derive.signed.Json;
@@ -28,7 +29,8 @@ final class RegisterJson {
 
   private static Json of(RegisterEntry entry) {
     Map<String, Json> members =
-        sealed(entry.number(), entry.on(), entry.by(), entry.ledger(), entry.cards());
+        sealed(
+            entry.number(), entry.on(), entry.by(), entry.ledger(), entry.cards(), entry.records());
     members.put("seal", Json.text(entry.seal().text()));
     return Json.members(members);
   }
@@ -38,14 +40,24 @@ final class RegisterJson {
       LocalDate on,
       Optional<String> by,
       Optional<Fingerprint> ledger,
-      List<CardEntry> cards) {
+      List<CardEntry> cards,
+      List<KeptRecord> records) {
     Map<String, Json> members = new TreeMap<>();
     members.put("number", Json.number(number));
     members.put("on", Json.text(on.toString()));
     by.ifPresent(role -> members.put("by", Json.text(role)));
     ledger.ifPresent(seal -> members.put("ledger", Json.text(seal.text())));
     members.put("cards", Json.items(cards.stream().map(RegisterJson::of).toList()));
+    if (!records.isEmpty()) {
+      members.put("records", Json.items(records.stream().map(RegisterJson::of).toList()));
+    }
     return members;
+  }
+
+  private static Json of(KeptRecord record) {
+    Map<String, Json> cells = new TreeMap<>();
+    record.cells().forEach((column, text) -> cells.put(column, Json.text(text)));
+    return Json.members(Map.of("file", Json.text(record.file()), "cells", Json.members(cells)));
   }
 
   private static Json of(CardEntry card) {
@@ -71,12 +83,13 @@ final class RegisterJson {
       LocalDate on,
       Optional<String> by,
       Optional<Fingerprint> ledger,
-      List<CardEntry> cards) {
+      List<CardEntry> cards,
+      List<KeptRecord> records) {
     return Fingerprint.of(
         Json.items(
             List.of(
                 Json.text(before.map(Fingerprint::text).orElse("")),
-                Json.members(sealed(number, on, by, ledger, cards)))));
+                Json.members(sealed(number, on, by, ledger, cards, records)))));
   }
 
   static Register read(String text) throws DamagedRegister {
@@ -90,7 +103,14 @@ final class RegisterJson {
     for (Json each : items(members, "entries")) {
       RegisterEntry entry = entry(each);
       Fingerprint seal =
-          seal(before, entry.number(), entry.on(), entry.by(), entry.ledger(), entry.cards());
+          seal(
+              before,
+              entry.number(),
+              entry.on(),
+              entry.by(),
+              entry.ledger(),
+              entry.cards(),
+              entry.records());
       if (entry.number() != entries.size() + 1 || !seal.equals(entry.seal())) {
         throw new DamagedRegister(
             "entry " + (entries.size() + 1) + " is not as it was written: its seal does not fit");
@@ -126,7 +146,28 @@ final class RegisterJson {
         members.text("by"),
         ledger.isPresent() ? Optional.of(fingerprint(members, "ledger")) : Optional.empty(),
         cards,
+        records(members),
         fingerprint(members, "seal"));
+  }
+
+  /** An entry that is older than the keeping of records has none. */
+  private static List<KeptRecord> records(Json.Members entry) throws DamagedRegister {
+    List<KeptRecord> records = new ArrayList<>();
+    if (entry.member("records").isPresent()) {
+      for (Json each : items(entry, "records")) {
+        records.add(record(members(each)));
+      }
+    }
+    return records;
+  }
+
+  private static KeptRecord record(Json.Members record) throws DamagedRegister {
+    SortedMap<String, String> cells = new TreeMap<>();
+    Json.Members written = members(record.member("cells").orElse(Json.text("")));
+    for (String column : written.values().keySet()) {
+      cells.put(column, text(written, column));
+    }
+    return new KeptRecord(text(record, "file"), cells);
   }
 
   private static CardEntry card(Json.Members members) throws DamagedRegister {

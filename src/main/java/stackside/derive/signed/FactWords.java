@@ -51,7 +51,12 @@ public final class FactWords {
   /** A group that has no name of its own is told fact by fact. */
   private static boolean isDeep(Json.Members members) {
     return ownName(members).isEmpty()
-        && members.values().values().stream().anyMatch(Json.Members.class::isInstance);
+        && members.values().values().stream().anyMatch(FactWords::isSeveral);
+  }
+
+  private static boolean isSeveral(Json value) {
+    return value instanceof Json.Members
+        || (value instanceof Json.Items items && items.values().size() > 1);
   }
 
   private static String inWords(Json value, String number) {

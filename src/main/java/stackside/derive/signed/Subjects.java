@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import stackside.model.LoggedRecord;
 import stackside.model.OutputCheck;
 import stackside.model.Premises;
 import stackside.model.ProgramReading;
@@ -32,7 +33,8 @@ public record Subjects(
     Stream.of(
             unit.programReadings().stream().map(ProgramReading::asset),
             unit.serviceEvents().stream().map(ServiceEvent::asset),
-            unit.outputChecks().stream().map(OutputCheck::asset))
+            unit.outputChecks().stream().map(OutputCheck::asset),
+            unit.withdrawn().stream().map(LoggedRecord::asset))
         .flatMap(assets -> assets)
         .forEach(asset -> put(files, asset.at(), asset.value().id()));
     NavigableMap<Integer, ThingId> contacts = new TreeMap<>();

@@ -7,9 +7,11 @@ import java.util.stream.Stream;
 import stackside.model.Asset;
 import stackside.model.Fact;
 import stackside.model.Level;
+import stackside.model.LoggedRecord;
 import stackside.model.OutputCheck;
 import stackside.model.ProgramReading;
 import stackside.model.ServiceEvent;
+import stackside.model.Withdrawal;
 import stackside.quantity.Watts;
 import stackside.render.Numbers;
 import stackside.render.site.Part.Facts;
@@ -65,6 +67,7 @@ final class AssetPages implements Pages {
     sections.add(here.section("readings", readings(asset, here)));
     sections.add(here.section("output-checks", checks(asset, here)));
     sections.add(here.section("service", service(asset, here)));
+    withdrawn(asset, here).ifPresent(sections::add);
     sections.add(here.mentions(asset.id()));
     return new PlainPage(
         here.frame(asset.title(), here.page(here.say("menu.assets"), "assets.html")),
@@ -171,6 +174,44 @@ final class AssetPages implements Pages {
         Line.of(here.choice(event.event().value())),
         event.softwareAfter().map(fact -> Line.of(fact.value())).orElse(none),
         event.note().map(fact -> Line.of(fact.value())).orElse(none));
+  }
+
+  /** Records that were wrong stay legible, apart from those that count. */
+  private static Optional<Section> withdrawn(Asset asset, Here here) {
+    List<Grid.Row> rows =
+        here.unit().withdrawn().stream()
+            .filter(each -> each.asset().value().id().equals(asset.id()))
+            .flatMap(each -> each.withdrawn().stream().map(fact -> row(each, fact.value(), here)))
+            .toList();
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            here.section(
+                "withdrawn",
+                orNone(
+                    rows,
+                    "withdrawn",
+                    here,
+                    "column.date",
+                    "column.record",
+                    "column.withdrawn",
+                    "column.initials",
+                    "column.reason")));
+  }
+
+  private static Grid.Row row(LoggedRecord record, Withdrawal withdrawal, Here here) {
+    return Grid.Row.of(
+        Line.of(here.date(record.date().value())),
+        Line.of(here.say("record." + kind(record))),
+        Line.of(here.date(withdrawal.date())),
+        Line.of(withdrawal.by().text()),
+        Line.of(withdrawal.reason()));
+  }
+
+  private static String kind(LoggedRecord record) {
+    return record instanceof ProgramReading
+        ? "program-reading"
+        : record instanceof OutputCheck ? "output-check" : "service-event";
   }
 
   private static Part orNone(List<Grid.Row> rows, String section, Here here, String... columns) {

@@ -290,6 +290,7 @@ final class Bench {
             fact(LocalDate.of(2026, 6, 1)),
             fact(ServiceEventKind.SERVICE),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty()));
     return this;
   }
@@ -450,6 +451,7 @@ final class Bench {
         List.of(asset),
         programReadings(asset),
         events,
+        List.of(),
         List.of(),
         List.of(room),
         checklists,
@@ -650,7 +652,8 @@ final class Bench {
             set.map(PedalSetting::mode),
             set.flatMap(PedalSetting::level),
             set.flatMap(PedalSetting::limit),
-            fact(new Initials("AP"))));
+            fact(new Initials("AP")),
+            Optional.empty()));
   }
 
   private Instrument instrument(String name) {

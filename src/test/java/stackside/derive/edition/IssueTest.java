@@ -39,7 +39,7 @@ final class IssueTest {
   }
 
   private static Register issued(Register before, LocalDate on, Candidate... candidates) {
-    return Issue.of(before, on, List.of(candidates)).register(Optional.empty());
+    return Issue.of(before, on, List.of(candidates)).register(Optional.empty(), List.of());
   }
 
   private static Decision decision(Register before, Candidate candidate) {
@@ -117,7 +117,7 @@ final class IssueTest {
   void withdrawnCard_comesBackOnlyByAnIssueAndAsTheNextEdition() {
     CardEntry down = BEFORE.card("a").orElseThrow().outOfUse("smoke");
     Register withdrawn =
-        BEFORE.with(LATER, Optional.of("lead-nurse"), Optional.empty(), List.of(down));
+        BEFORE.with(LATER, Optional.of("lead-nurse"), Optional.empty(), List.of(down), List.of());
     assertThat(withdrawn.card("a").orElseThrow().current()).isFalse();
     assertThat(decision(withdrawn, candidate("a", "says 1", List.of(), List.of("x"))).outcome())
         .isEqualTo(Outcome.STAYS_DOWN);
@@ -138,7 +138,8 @@ final class IssueTest {
               LATER,
               Optional.of("lead-nurse"),
               Optional.of(Fingerprint.of(Json.text("head"))),
-              List.of(BEFORE.card("b").orElseThrow().outOfUse("burnt")));
+              List.of(BEFORE.card("b").orElseThrow().outOfUse("burnt")),
+              List.of());
 
   @Test
   void registerReadsBackAsItself() throws DamagedRegister {
