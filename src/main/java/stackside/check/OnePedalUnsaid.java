@@ -9,17 +9,19 @@ import java.util.stream.Stream;
 import stackside.derive.Analysis;
 import stackside.model.Profile;
 import stackside.model.Prose;
+import stackside.model.Settings;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
 /**
- * Finds techniques that use one pedal only, while the card prints a setting for both and says
- * nothing of it. English only.
+ * Finds words that say one pedal only is used, where {@code press-only} does not name it: the card
+ * then prints a setting for the other pedal too. English only.
  */
 final class OnePedalUnsaid implements Rule {
   private static final Fault FAULT =
-      new Fault("one-pedal-unsaid", Severity.ERROR, "the card does not say that one pedal is used");
+      new Fault(
+          "one-pedal-unsaid", Severity.ERROR, "the card prints a pedal that the words forbid");
 
   private static final Pattern ONE =
       Pattern.compile(
@@ -37,18 +39,27 @@ final class OnePedalUnsaid implements Rule {
   }
 
   private static Stream<Problem> problem(Profile profile) {
-    boolean both = profile.settings().stream().anyMatch(each -> each.assigned().size() > 1);
-    Optional<String> pedal = profile.technique().flatMap(OnePedalUnsaid::only);
-    if (!both || pedal.isEmpty() || profile.caution().flatMap(OnePedalUnsaid::only).equals(pedal)) {
-      return Stream.empty();
-    }
-    return Stream.of(
-        FAULT
-            .at(
-                profile.technique().orElseThrow().at(),
-                "the technique uses the %s pedal only, but the card prints both pedals and no technique"
-                    .formatted(pedal.get()))
-            .help("say which pedal under 'caution' too, which stands on the card"));
+    return profile.settings().stream()
+        .filter(settings -> settings.assigned().size() > 1)
+        .flatMap(
+            settings ->
+                Stream.of(profile.technique(), profile.caution())
+                    .flatMap(Optional::stream)
+                    .flatMap(prose -> problem(settings, prose)));
+  }
+
+  private static Stream<Problem> problem(Settings settings, Prose prose) {
+    Optional<String> marked = settings.pressOnly().map(only -> only.value().word());
+    return only(prose).filter(said -> !marked.equals(Optional.of(said))).stream()
+        .map(
+            said ->
+                FAULT
+                    .at(
+                        prose.at(),
+                        "the words say the %s pedal only, but 'press-only' %s"
+                            .formatted(
+                                said, marked.map(other -> "is " + other).orElse("is not written")))
+                    .help("write 'press-only: " + said + "' in the settings, or change the words"));
   }
 
   private static Optional<String> only(Prose prose) {

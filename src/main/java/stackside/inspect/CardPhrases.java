@@ -38,8 +38,9 @@ final class CardPhrases {
                 scope ->
                     Stream.concat(
                         Stream.of(scope.what(), scope.where()), scope.alternative().stream()));
-    scopes = Stream.concat(scopes, row.caution().stream());
-    if (row.answer() instanceof AnswerRow.InWords words) {
+    scopes = Stream.concat(scopes, row.cautions().stream());
+    if (row.answer() instanceof AnswerRow.InWords words
+        && words.means() != AnswerRow.Means.ELSEWHERE) {
       return Stream.concat(scopes, Stream.of(words.words()));
     }
     if (row.answer() instanceof AnswerRow.WithCurrent settings) {
@@ -65,9 +66,7 @@ final class CardPhrases {
         .map(AnswerRow::answer)
         .filter(AnswerRow.WithCurrent.class::isInstance)
         .map(AnswerRow.WithCurrent.class::cast)
-        .flatMap(
-            settings ->
-                Stream.concat(
-                    settings.yellow().limit().stream(), settings.blue().limit().stream()));
+        .flatMap(settings -> settings.pedals().stream())
+        .flatMap(pedal -> pedal.limit().stream());
   }
 }

@@ -60,6 +60,7 @@ public final class CardRules {
           new ColourOutOfPlace(),
           new EmptyCell(),
           new RowNotAsApproved(),
+          new RefusalLikeSetting(),
           new IdentityIncomplete(),
           new ContactNotOnCard(),
           new FixedPartMoved(),

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import stackside.render.plan.AnswerRow;
 import stackside.render.plan.Block;
 import stackside.render.plan.Phrase;
@@ -33,7 +32,7 @@ final class NamesAlike implements CardRule {
       for (AnswerRow row : answers.rows()) {
         if (row.answer() instanceof AnswerRow.WithCurrent settings) {
           programs.putIfAbsent(settings.program().words().words(), settings.program().words());
-          Stream.of(settings.yellow(), settings.blue())
+          settings.pedals().stream()
               .map(AnswerRow.OnPedal::mode)
               .forEach(mode -> modes.putIfAbsent(mode.words(), mode));
         }

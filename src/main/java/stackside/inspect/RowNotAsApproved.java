@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.derive.coverage.Cell;
+import stackside.model.PedalColour;
 import stackside.model.PedalSetting;
-import stackside.model.PedalUse;
 import stackside.model.Profile;
 import stackside.model.Settings;
 import stackside.render.Numbers;
@@ -38,8 +38,10 @@ final class RowNotAsApproved implements CardRule {
     }
     List<TableRow> rows = TableRow.of(card.seen());
     List<Problem> problems = new ArrayList<>();
-    for (Profile profile : profiles(card)) {
-      List<String> approved = approved(profile, card.publication().words());
+    List<Profile> profiles = profiles(card);
+    List<PedalColour> pedals = pedals(card, profiles);
+    for (Profile profile : profiles) {
+      List<String> approved = approved(profile, pedals, card.publication().words());
       String caution = caution(profile, card.publication().words());
       if (rows.stream()
           .noneMatch(row -> same(row.values(), approved) && row.scope().endsWith(caution))) {
@@ -75,19 +77,38 @@ final class RowNotAsApproved implements CardRule {
         .toList();
   }
 
+  /** A column for each pedal that the room has, and for each that an answer sets. */
+  private static List<PedalColour> pedals(InspectedCard card, List<Profile> profiles) {
+    List<PedalColour> there =
+        card.publication()
+            .unit()
+            .pedalsFor(card.plan().room(), card.plan().asset().machine().value());
+    return Stream.of(PedalColour.values())
+        .filter(
+            colour ->
+                there.contains(colour)
+                    || profiles.stream()
+                        .flatMap(profile -> profile.settings().stream())
+                        .anyMatch(settings -> settings.pedal(colour).setting().isPresent()))
+        .toList();
+  }
+
   /** What the line over the values must end in. */
   private static String caution(Profile profile, Words words) {
-    return profile
-        .caution()
-        .map(prose -> words.say("card.caution", stopped(printed(prose.plain()))))
-        .orElse("");
+    Stream<String> pedal =
+        profile.settings().flatMap(Settings::pressOnly).stream()
+            .map(only -> words.say("card.press-only-" + only.value().word()));
+    Stream<String> caution =
+        profile.caution().stream()
+            .map(prose -> words.say("card.caution", stopped(printed(prose.plain()))));
+    return Stream.concat(pedal, caution).collect(Collectors.joining(" "));
   }
 
   /** The values as the content has them, put together here and not by the planner. */
-  private static List<String> approved(Profile profile, Words words) {
+  private static List<String> approved(Profile profile, List<PedalColour> pedals, Words words) {
     return profile
         .settings()
-        .map(settings -> values(settings, words))
+        .map(settings -> values(settings, pedals, words))
         .orElseGet(() -> List.of(told(profile, words)));
   }
 
@@ -121,7 +142,7 @@ final class RowNotAsApproved implements CardRule {
     return words.endsWith(".") ? words : words + ".";
   }
 
-  private static List<String> values(Settings settings, Words words) {
+  private static List<String> values(Settings settings, List<PedalColour> pedals, Words words) {
     String program =
         settings
             .program()
@@ -132,16 +153,25 @@ final class RowNotAsApproved implements CardRule {
             .argonFlow()
             .map(flow -> " " + words.say("card.argon", flow.value().text()))
             .orElse("");
-    return List.of(
-        program,
-        settings.socket().value().label().value(),
-        printed(settings.instrument().value().title()) + argon,
-        pedal(settings.yellow(), words),
-        pedal(settings.blue(), words));
+    return Stream.concat(
+            Stream.of(
+                program,
+                settings.socket().value().label().value(),
+                printed(settings.instrument().value().title()) + argon),
+            pedals.stream().map(colour -> pedal(settings, colour, words)))
+        .toList();
   }
 
-  private static String pedal(PedalUse use, Words words) {
-    return use.setting().map(RowNotAsApproved::pedal).orElseGet(() -> words.say("card.unassigned"));
+  private static String pedal(Settings settings, PedalColour colour, Words words) {
+    if (settings.pressOnly().filter(only -> only.value() != colour).isPresent()) {
+      return words.say(
+          settings.pedal(colour).setting().isPresent() ? "card.do-not-press" : "card.unassigned");
+    }
+    return settings
+        .pedal(colour)
+        .setting()
+        .map(RowNotAsApproved::pedal)
+        .orElseGet(() -> words.say("card.unassigned"));
   }
 
   private static String pedal(PedalSetting setting) {

@@ -6,7 +6,12 @@ import java.util.stream.Stream;
 import stackside.quantity.LitresPerMinute;
 import stackside.source.Location;
 
-/** Everything that has to be set up and plugged in for an answer with current. */
+/**
+ * Everything that has to be set up and plugged in for an answer with current.
+ *
+ * @param pressOnly the one pedal that the technique uses; absent where each assigned one may be
+ *     pressed
+ */
 public record Settings(
     Location at,
     Optional<StoredProgram> program,
@@ -14,16 +19,42 @@ public record Settings(
     Fact<Socket> socket,
     PedalUse yellow,
     PedalUse blue,
+    Optional<Fact<PedalColour>> pressOnly,
     Optional<Fact<Electrode>> neutralElectrode,
     Optional<Fact<LitresPerMinute>> argonFlow)
     implements Answer {
 
+  public Settings {
+    Optional<PedalColour> idle =
+        pressOnly.map(Fact::value).filter(only -> pedal(only, yellow, blue).setting().isEmpty());
+    if (idle.isPresent()) {
+      throw new UnreadableText(
+          "'press-only' names the " + idle.get().word() + " pedal, which is unassigned",
+          "name the pedal that has the setting of this technique, or leave 'press-only' out");
+    }
+  }
+
   /** What a pedal of this colour does. */
   public PedalUse pedal(PedalColour colour) {
+    return pedal(colour, yellow, blue);
+  }
+
+  private static PedalUse pedal(PedalColour colour, PedalUse yellow, PedalUse blue) {
     return switch (colour) {
       case YELLOW -> yellow;
       case BLUE -> blue;
     };
+  }
+
+  /** Whether the technique uses a pedal: it is assigned, and no other is the only one. */
+  public boolean presses(PedalColour colour) {
+    return pedal(colour).setting().isPresent()
+        && pressOnly.map(only -> only.value() == colour).orElse(true);
+  }
+
+  /** Whether a pedal has a setting that this technique must not use. */
+  public boolean forbids(PedalColour colour) {
+    return pedal(colour).setting().isPresent() && !presses(colour);
   }
 
   /** The settings of the pedals that are assigned, yellow first. */

@@ -265,6 +265,16 @@ public record Unit(
         .toList();
   }
 
+  /** The colours of the pedals with which a machine is worked in a room, yellow first. */
+  public List<PedalColour> pedalsFor(Room room, Machine machine) {
+    return footSwitchesFor(room, machine).stream()
+        .flatMap(footSwitch -> footSwitch.pedals().stream())
+        .map(pedal -> pedal.colour().value())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
   /** The unit's own word for a thing, or the trade's usual one. */
   public String word(Term term) {
     Fact<String> own = details.words().get(term);

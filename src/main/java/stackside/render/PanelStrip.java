@@ -2,11 +2,14 @@ package stackside.render;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import stackside.model.PanelPlace;
 import stackside.model.SocketKind;
+import stackside.render.PanelPlan.Lead;
 import stackside.render.PanelPlan.Misfit;
 import stackside.render.PanelPlan.Place;
 import stackside.render.PanelPlan.Use;
@@ -15,8 +18,9 @@ import stackside.render.Shape.Weight;
 
 /**
  * Draws a front panel for a card: sockets in true order, each with its label, the outline of its
- * plug, and what the hand plugs in, or that it stays empty and what would happen if it did not.
- * Which instrument goes where is said by the rows of the card.
+ * plug, and what the hand plugs in, or that it stays empty. Below them stands, over the whole
+ * width, what would happen if something went into a wrong one. Which instrument goes where is said
+ * by the rows of the card; here only where one kind of cable goes into several sockets.
  */
 public final class PanelStrip {
 
@@ -25,6 +29,7 @@ public final class PanelStrip {
   private static final int MOST_STEPS = 12;
   private static final double WIDEST_PLUG = 2.4;
 
+  private final PanelPlan plan;
   private final List<Cell> cells;
   private final Words words;
   private final Pen pen;
@@ -46,6 +51,7 @@ public final class PanelStrip {
   }
 
   private PanelStrip(PanelPlan plan, Sheet sheet) {
+    this.plan = plan;
     this.words = plan.words();
     this.pen = new Pen(sheet.text());
     this.width = sheet.width();
@@ -192,6 +198,12 @@ public final class PanelStrip {
     for (int row : rows()) {
       y = row(row, y) + pad();
     }
+    List<String> mistakes = mistakes();
+    y += mistakes.isEmpty() ? 0 : pad();
+    for (String mistake : mistakes) {
+      double room = width - 2 * pad() - 2 * gap();
+      y = pen.block(pad() + gap(), y, room, mistake, Weight.REGULAR, Ink.INK);
+    }
     Paint paint = Paint.both(pen.heavy(Ink.INK), Ink.PAPER);
     pen.addAt(
         frame, new Shape.Rect(line / 2, line / 2, width - line, y - line / 2, pen.text(), paint));
@@ -242,28 +254,63 @@ public final class PanelStrip {
   private List<String> words(Place place) {
     return switch (place.use()) {
       case USED -> List.copyOf(plugged(place));
-      case ALSO_FITS -> keepEmpty(place);
+      case ALSO_FITS -> List.of(words.say("panel.keep-empty"));
       case UNUSED -> List.of(words.say("panel.unused"));
     };
   }
 
-  /** What the hand plugs in: cables and instruments by name, the neutral electrode by its kind. */
-  private static Set<String> plugged(Place place) {
+  /**
+   * What the hand plugs in: cables and instruments by name, the neutral electrode by its kind. A
+   * cable that goes into another socket too is told by what hangs on it.
+   */
+  private Set<String> plugged(Place place) {
     Set<String> names = new LinkedHashSet<>();
     if (place.socket().kind().value() == SocketKind.NEUTRAL) {
       names.add(place.name());
-    } else {
-      place.leads().forEach(lead -> names.add(lead.hand()));
+      return names;
     }
+    Map<String, Set<String>> onHand = new LinkedHashMap<>();
+    for (Lead lead : place.leads()) {
+      onHand.computeIfAbsent(lead.hand(), any -> new LinkedHashSet<>()).add(lead.name());
+    }
+    onHand.forEach(
+        (hand, ends) -> {
+          boolean told = elsewhereToo(hand, place) && !ends.contains(hand);
+          names.add(told ? words.say("panel.hand-with", hand) : hand);
+          if (told) {
+            names.addAll(ends);
+          }
+        });
     return names;
   }
 
-  private List<String> keepEmpty(Place place) {
-    List<String> lines = new ArrayList<>();
-    lines.add(words.say("panel.keep-empty"));
-    Set<String> outcomes = new LinkedHashSet<>();
-    place.misfits().stream().map(Misfit::outcome).forEach(outcomes::add);
-    lines.addAll(outcomes);
-    return lines;
+  private boolean elsewhereToo(String hand, Place place) {
+    return plan.places().stream()
+        .filter(other -> other != place)
+        .flatMap(other -> other.leads().stream())
+        .anyMatch(lead -> lead.hand().equals(hand));
+  }
+
+  /** What comes of something in a wrong socket, the sockets where it is the same together. */
+  private List<String> mistakes() {
+    Map<List<String>, List<String>> labels = new LinkedHashMap<>();
+    for (Place place : plan.places()) {
+      String key = place.use() == Use.USED ? "panel.if-other" : "panel.if-used";
+      List<String> outcomes = place.misfits().stream().map(Misfit::outcome).distinct().toList();
+      if (!outcomes.isEmpty()) {
+        String comes =
+            outcomes.stream().reduce((one, or) -> words.say("panel.or-else", one, or)).get();
+        labels.computeIfAbsent(List.of(key, comes), any -> new ArrayList<>()).add(place.label());
+      }
+    }
+    List<String> mistakes = new ArrayList<>();
+    labels.forEach(
+        (said, sockets) ->
+            mistakes.add(
+                words.say(
+                    said.get(0),
+                    sockets.stream().reduce((one, or) -> words.say("list.or", one, or)).get(),
+                    said.get(1))));
+    return mistakes;
   }
 }

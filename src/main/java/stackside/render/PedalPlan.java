@@ -58,7 +58,7 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) 
               side(i, pedals.size(), words),
               colour,
               pedals.get(i).does().value(),
-              settings.map(s -> words(s.pedal(colour), words)).orElse(List.of())));
+              settings.map(s -> words(s, colour, words)).orElse(List.of())));
     }
     return new PedalPlan(footSwitch, places, words);
   }
@@ -69,6 +69,13 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) 
     }
     return words.say(
         number == 0 ? "pedals.left" : number == count - 1 ? "pedals.right" : "pedals.middle");
+  }
+
+  /** What a pedal does in an answer: its setting, or the words that it is not to be pressed. */
+  public static List<String> words(Settings settings, PedalColour colour, Words words) {
+    return settings.forbids(colour)
+        ? List.of(words.say("answer.do-not-press"))
+        : words(settings.pedal(colour), words);
   }
 
   /** What is set on a pedal: the mode as displayed, then its setting; or "unassigned". */

@@ -67,6 +67,26 @@ final class RowNotAsApprovedTest {
   }
 
   @Test
+  void pedalThatMustBeLeftAlone_andIsPrinted_isFound() {
+    EditedUnit approved =
+        EditedUnit.after(
+            """
+            === profiles/alder.yaml
+            -      blue: {mode: forced, level: 1, limit: 45 W}
+            +      blue: {mode: forced, level: 1, limit: 45 W}
+            +      press-only: blue
+            """);
+    Inspection both = Inspection.of(unit.file(CARD));
+    assertThat(new RowNotAsApproved().problems(approved.card(CARD, both)))
+        .singleElement()
+        .satisfies(
+            problem ->
+                assertThat(problem.message())
+                    .contains("Blue pedal only. | ", " | Do not press | "));
+    assertThat(new RowNotAsApproved().problems(approved.card(CARD))).isEmpty();
+  }
+
+  @Test
   void capitalsAtTheBeginningOfASentence_makeNoDifference() {
     EditedUnit other =
         EditedUnit.after(

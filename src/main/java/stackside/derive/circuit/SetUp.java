@@ -275,10 +275,10 @@ record SetUp(
     };
   }
 
-  /** The pedals that the profile assigns, yellow first. */
+  /** The pedals that the profile uses, yellow first. */
   List<PedalColour> assigned() {
     return Stream.of(PedalColour.values())
-        .filter(colour -> settings.pedal(colour).setting().isPresent())
+        .filter(settings::presses)
         .sorted(Comparator.naturalOrder())
         .toList();
   }

@@ -143,6 +143,7 @@ public sealed interface Difference {
           settings.program().map(program -> program.shownAs().value()),
           pedal(settings.yellow()),
           pedal(settings.blue()),
+          settings.pressOnly().map(Fact::value),
           settings.argonFlow().map(Fact::value));
     }
 

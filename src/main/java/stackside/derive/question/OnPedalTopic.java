@@ -15,7 +15,15 @@ record OnPedalTopic(Served served) implements Topic {
     return served.questions(place).stream()
         .flatMap(
             answer -> Stream.of(PedalColour.values()).map(colour -> new OnPedal(answer, colour)))
+        .filter(asked -> !forbidden(place, asked))
         .toList();
+  }
+
+  /** Nobody is to learn the setting of a pedal that must be left alone. */
+  private boolean forbidden(Place place, OnPedal asked) {
+    return served.answers(place, asked.answer()).stream()
+        .flatMap(profile -> profile.settings().stream())
+        .anyMatch(settings -> settings.forbids(asked.colour()));
   }
 
   @Override

@@ -117,6 +117,7 @@ final class ProfileFacts {
                     new FactList()
                         .number("slot", program.slot())
                         .text("shown-as", program.shownAs())));
+    settings.pressOnly().ifPresent(only -> facts.word("press-only", only));
     settings.neutralElectrode().ifPresent(plate -> facts.members("neutral", of(plate.value())));
     return facts;
   }

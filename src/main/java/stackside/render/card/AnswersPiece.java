@@ -3,7 +3,6 @@ package stackside.render.card;
 import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import stackside.render.Ink;
 import stackside.render.Shape;
 import stackside.render.plan.AnswerRow;
@@ -20,13 +19,16 @@ final class AnswersPiece implements Piece {
 
   private static final double PAD = 0.2;
   private static final double GUTTER = 2;
-  private static final int COLUMNS = 5;
   private static final int SOCKET = 1;
 
-  /** Where the columns begin, from the left edge of the table. */
-  private static final double[] LEFT = {0, 27.5, 46.5, 88.5, 139.5, Setting.WIDTH + GUTTER};
+  /** How many columns stand before those of the pedals. */
+  private static final int PEDALS = 3;
 
   private final Setting setting;
+
+  /** Where the columns begin, from the left edge of the table, and where one more would. */
+  private final List<Double> left;
+
   private final List<Paragraph> heads = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
 
@@ -41,45 +43,78 @@ final class AnswersPiece implements Piece {
       return cells.stream().mapToDouble(cell -> cell.base(0)).max().orElse(0);
     }
 
+    double valuesHeight() {
+      return cells.stream()
+          .mapToDouble(cell -> base() - cell.base(0) + cell.height())
+          .max()
+          .orElse(0);
+    }
+
     double height() {
-      double values =
-          cells.stream().mapToDouble(cell -> base() - cell.base(0) + cell.height()).max().orElse(0);
-      return scopeHeight() + values + 2 * PAD;
+      return scopeHeight() + valuesHeight() + 2 * PAD;
     }
 
     boolean withCurrent() {
       return cells.size() > 1;
     }
+
+    /** Whether it says that nothing may be set here. */
+    boolean refuses() {
+      return source.answer() instanceof AnswerRow.InWords words
+          && words.means() != AnswerRow.Means.COLD;
+    }
+
+    /** Whether a cell forbids its pedal. */
+    boolean forbids(int column) {
+      return column >= PEDALS
+          && source.answer() instanceof AnswerRow.WithCurrent settings
+          && settings.pedals().get(column - PEDALS).pressing() == AnswerRow.Pressing.FORBIDDEN;
+    }
   }
 
   AnswersPiece(Block.Answers block, Setting setting) {
     this.setting = setting;
+    this.left = left(block.columns().size() - PEDALS);
     for (int i = 0; i < block.columns().size(); i++) {
       heads.add(setting.nearBold(block.columns().get(i), width(i)));
     }
     block.rows().forEach(row -> rows.add(row(row)));
   }
 
-  private static double width(int column) {
-    return LEFT[column + 1] - LEFT[column] - GUTTER;
+  /** A single pedal leaves room for the instrument. */
+  private static List<Double> left(int pedals) {
+    double end = Setting.WIDTH + GUTTER;
+    return switch (pedals) {
+      case 0 -> List.of(0.0, 27.5, 46.5, end);
+      case 1 -> List.of(0.0, 27.5, 46.5, 110.0, end);
+      default -> List.of(0.0, 27.5, 46.5, 88.5, 139.5, end);
+    };
+  }
+
+  private double width(int column) {
+    return left.get(column + 1) - left.get(column) - GUTTER;
   }
 
   private Row row(AnswerRow row) {
     List<Paragraph> scopes = new ArrayList<>();
     for (AnswerRow.Scope scope : row.scopes()) {
-      scopes.add(scope(scope, Optional.empty()));
+      scopes.add(scope(scope, List.of()));
     }
-    row.caution().ifPresent(caution -> caution(row, caution, scopes));
+    if (!row.cautions().isEmpty()) {
+      cautions(row, scopes);
+    }
     return new Row(row, scopes, cells(row.answer()));
   }
 
   /**
-   * On a line of its own, for it holds for all scopes; behind a single one if that saves a line.
+   * On a line of their own, for they hold for all scopes; behind a single one if that saves a line.
    */
-  private void caution(AnswerRow row, Phrase caution, List<Paragraph> scopes) {
-    Paragraph below = setting.nearBold(caution, Setting.WIDTH);
+  private void cautions(AnswerRow row, List<Paragraph> scopes) {
+    List<Run> cautions =
+        row.cautions().stream().map(each -> Run.bold(each, setting.scale().near())).toList();
+    Paragraph below = setting.paragraph(Setting.WIDTH, cautions.toArray(Run[]::new));
     if (row.scopes().size() == 1) {
-      Paragraph behind = scope(row.scopes().get(0), Optional.of(caution));
+      Paragraph behind = scope(row.scopes().get(0), cautions);
       if (behind.height() < scopes.get(0).height() + below.height() - 0.01) {
         scopes.set(0, behind);
         return;
@@ -92,16 +127,14 @@ final class AnswersPiece implements Piece {
    * Lesions and sites on one line where they fit; when to take an alternative below them, and what
    * to mind behind the last of it.
    */
-  private Paragraph scope(AnswerRow.Scope scope, Optional<Phrase> caution) {
+  private Paragraph scope(AnswerRow.Scope scope, List<Run> cautions) {
     double near = setting.scale().near();
     Run what = Run.bold(stopped(scope.what()), near);
     List<Run> rest = new ArrayList<>();
     rest.add(Run.bold(stopped(scope.where()), near));
     List<Run> last = new ArrayList<>();
     scope.alternative().map(each -> Run.regular(stopped(each), near)).ifPresent(last::add);
-    caution
-        .map(each -> Run.bold(each, near))
-        .ifPresent(scope.alternative().isPresent() ? last::add : rest::add);
+    (last.isEmpty() ? rest : last).addAll(cautions);
     Paragraph lines = lower(what, rest);
     return last.isEmpty() ? lines : lines.thenOnNewLine(last);
   }
@@ -122,28 +155,26 @@ final class AnswersPiece implements Piece {
 
   private List<Paragraph> cells(AnswerRow.Told told) {
     if (told instanceof AnswerRow.InWords words) {
-      return inWords(words.answer(), words.words());
-    }
-    if (told instanceof AnswerRow.Elsewhere elsewhere) {
-      return inWords(elsewhere.answer(), elsewhere.words());
+      return List.of(inWords(words));
     }
     if (told instanceof AnswerRow.WithCurrent settings) {
-      return List.of(
-          program(settings.program()),
-          setting.paragraph(width(1), Run.bold(settings.socket(), setting.scale().numeral())),
-          instrument(settings),
-          pedal(settings.yellow(), width(3)),
-          pedal(settings.blue(), width(4)));
+      List<Paragraph> cells = new ArrayList<>();
+      cells.add(program(settings.program()));
+      cells.add(
+          setting.paragraph(width(1), Run.bold(settings.socket(), setting.scale().numeral())));
+      cells.add(instrument(settings));
+      settings.pedals().forEach(pedal -> cells.add(pedal(pedal, width(cells.size()))));
+      return cells;
     }
     throw new IllegalStateException("an answer that nobody sets: " + told);
   }
 
-  private List<Paragraph> inWords(Phrase answer, Phrase words) {
-    return List.of(
-        setting.paragraph(
-            Setting.WIDTH,
-            Run.bold(answer, setting.scale().near()),
-            Run.regular(words, setting.scale().near())));
+  private Paragraph inWords(AnswerRow.InWords words) {
+    double room = Setting.WIDTH - (words.means() == AnswerRow.Means.COLD ? 0 : crossRoom());
+    return setting.paragraph(
+        room,
+        Run.bold(words.answer(), setting.scale().near()),
+        Run.regular(words.words(), setting.scale().near()));
   }
 
   private Paragraph program(AnswerRow.Program program) {
@@ -164,6 +195,9 @@ final class AnswersPiece implements Piece {
 
   /** The mode on a line of its own, then its level and limit. */
   private Paragraph pedal(AnswerRow.OnPedal pedal, double width) {
+    if (pedal.pressing() == AnswerRow.Pressing.FORBIDDEN) {
+      return setting.nearBold(pedal.mode(), width - crossRoom());
+    }
     Paragraph words = setting.near(pedal.mode(), width);
     List<Run> set = new ArrayList<>();
     pedal.level().ifPresent(level -> set.add(level(level, pedal.limit().isEmpty())));
@@ -204,6 +238,9 @@ final class AnswersPiece implements Piece {
     double top = y + headHeight();
     rule(canvas, top, 0.7);
     for (Row row : rows) {
+      if (row.refuses()) {
+        ground(canvas, Setting.LEFT, top, Setting.WIDTH, row.height() + loose);
+      }
       paint(canvas, table, row, top + PAD + loose / 2);
       top += row.height() + loose;
       rule(canvas, top, 0.35);
@@ -218,7 +255,7 @@ final class AnswersPiece implements Piece {
     PdfStructureElement row = Canvas.element(table, "TR");
     for (int i = 0; i < heads.size(); i++) {
       Paragraph head = heads.get(i);
-      double x = Setting.LEFT + LEFT[i];
+      double x = Setting.LEFT + left.get(i);
       canvas.in(Canvas.columnHeader(row), () -> head.paint(canvas, x, y));
     }
   }
@@ -226,7 +263,7 @@ final class AnswersPiece implements Piece {
   private void paint(Canvas canvas, PdfStructureElement table, Row row, double y) {
     PdfStructureElement heading = Canvas.element(table, "TR");
     canvas.in(
-        Canvas.wideHeader(heading, COLUMNS),
+        Canvas.wideHeader(heading, heads.size()),
         () -> {
           double top = y;
           for (Paragraph each : row.scopes()) {
@@ -237,18 +274,57 @@ final class AnswersPiece implements Piece {
     PdfStructureElement line = Canvas.element(table, "TR");
     double top = y + row.scopeHeight();
     if (!row.withCurrent()) {
-      PdfStructureElement cell = Canvas.wideCell(line, COLUMNS);
-      canvas.in(cell, () -> row.cells().get(0).paint(canvas, Setting.LEFT, top));
+      PdfStructureElement cell = Canvas.wideCell(line, heads.size());
+      Paragraph words = row.cells().get(0);
+      double x = Setting.LEFT + (row.refuses() ? cross(canvas, Setting.LEFT, top, words) : 0);
+      canvas.in(cell, () -> words.paint(canvas, x, top));
       return;
     }
     for (int i = 0; i < row.cells().size(); i++) {
       Paragraph cell = row.cells().get(i);
-      double inset = i == SOCKET ? (calloutWidth(cell) - cell.widest()) / 2 : 0;
-      double x = Setting.LEFT + LEFT[i] + inset;
       double lower = top + row.base() - cell.base(0);
+      double x = Setting.LEFT + left.get(i) + inset(canvas, row, i, top, lower);
       canvas.in(Canvas.element(line, "TD"), () -> cell.paint(canvas, x, lower));
     }
     callout(canvas, row.cells().get(SOCKET), top + row.base());
+  }
+
+  /** How far the words of a cell stand from its left; draws what forbids a pedal. */
+  private double inset(Canvas canvas, Row row, int column, double top, double lower) {
+    Paragraph cell = row.cells().get(column);
+    if (row.forbids(column)) {
+      double x = Setting.LEFT + left.get(column);
+      ground(canvas, x - GUTTER / 2, top, width(column) + GUTTER / 2, row.valuesHeight());
+      return cross(canvas, x, lower, cell);
+    }
+    return column == SOCKET ? (calloutWidth(cell) - cell.widest()) / 2 : 0;
+  }
+
+  /** The ground of what is no setting, under its words. */
+  private static void ground(Canvas canvas, double x, double y, double width, double height) {
+    Shape.Rect ground =
+        new Shape.Rect(x, y + 0.4, width, height - 0.8, 0, Shape.Paint.fill(Ink.SHADE));
+    canvas.artifact(() -> canvas.shape(ground, 0, 0));
+  }
+
+  /** How much room a cross takes before words, with the space behind it. */
+  private double crossRoom() {
+    return 1.3 * setting.scale().near() * Typeface.MILLIMETRES_PER_POINT;
+  }
+
+  /** A cross as high as the capitals of the first line behind it; returns the room it takes. */
+  private double cross(Canvas canvas, double left, double top, Paragraph words) {
+    double high =
+        setting.letters().capital() * setting.scale().near() * Typeface.MILLIMETRES_PER_POINT;
+    double x = left + 0.6;
+    double base = top + words.base(0);
+    Shape.Stroke stroke = Shape.Stroke.of(Ink.INK, 0.9);
+    canvas.artifact(
+        () -> {
+          canvas.shape(Shape.Polyline.line(x, base - high, x + high, base, stroke), 0, 0);
+          canvas.shape(Shape.Polyline.line(x, base, x + high, base - high, stroke), 0, 0);
+        });
+    return crossRoom();
   }
 
   private double calloutWidth(Paragraph socket) {
@@ -266,7 +342,7 @@ final class AnswersPiece implements Piece {
     canvas.artifact(
         () ->
             canvas.shape(
-                new Shape.Rect(Setting.LEFT + LEFT[SOCKET], top, wide, high, high / 2, frame),
+                new Shape.Rect(Setting.LEFT + left.get(SOCKET), top, wide, high, high / 2, frame),
                 0,
                 0));
   }

@@ -10,9 +10,9 @@ import stackside.model.Site;
  * One answer, with all that it answers.
  *
  * @param scopes lesions and steps with the sites where this is the answer
- * @param caution what to mind before the answer is used, for all that the row answers
+ * @param cautions what to mind before the answer is used, for all that the row answers
  */
-public record AnswerRow(List<Scope> scopes, Optional<Phrase> caution, Told answer) {
+public record AnswerRow(List<Scope> scopes, List<Phrase> cautions, Told answer) {
 
   /**
    * Lesions with their steps, and the sites in words.
@@ -39,11 +39,17 @@ public record AnswerRow(List<Scope> scopes, Optional<Phrase> caution, Told answe
 
   public AnswerRow {
     scopes = List.copyOf(scopes);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** Whether the answer is on another generator of the room. */
+  boolean elsewhere() {
+    return answer instanceof InWords words && words.means() == Means.ELSEWHERE;
   }
 
   /** What is answered, what to mind, then the answer. */
   public Stream<Phrase> phrases() {
-    return Stream.of(scopes.stream().flatMap(Scope::phrases), caution.stream(), answer.phrases())
+    return Stream.of(scopes.stream().flatMap(Scope::phrases), cautions.stream(), answer.phrases())
         .flatMap(each -> each);
   }
 
@@ -57,41 +63,45 @@ public record AnswerRow(List<Scope> scopes, Optional<Phrase> caution, Told answe
    *
    * @param program slot and displayed name, or that the machine has no programs
    * @param socket the socket's label as on the panel
+   * @param pedals one for each column of pedals
    */
   public record WithCurrent(
       Program program,
       Phrase socket,
       Phrase instrument,
       Optional<Phrase> argonFlow,
-      OnPedal yellow,
-      OnPedal blue)
+      List<OnPedal> pedals)
       implements Told {
+    public WithCurrent {
+      pedals = List.copyOf(pedals);
+    }
+
     @Override
     public Stream<Phrase> phrases() {
       return Stream.of(
               program.phrases(),
               Stream.of(socket, instrument),
               argonFlow.stream(),
-              yellow.phrases(),
-              blue.phrases())
+              pedals.stream().flatMap(OnPedal::phrases))
           .flatMap(each -> each);
     }
   }
 
-  /** An answer in words: cold, not approved, or none. */
-  public record InWords(Phrase answer, Phrase words) implements Told {
+  /** An answer in words. */
+  public record InWords(Means means, Phrase answer, Phrase words) implements Told {
     @Override
     public Stream<Phrase> phrases() {
       return Stream.of(answer, words);
     }
   }
 
-  /** The answer is on another generator of the room. */
-  public record Elsewhere(Phrase answer, Phrase words) implements Told {
-    @Override
-    public Stream<Phrase> phrases() {
-      return Stream.of(answer, words);
-    }
+  /** What an answer in words comes to. */
+  public enum Means {
+    COLD,
+    /** Nothing may be set: not approved, or nobody has decided. */
+    NOTHING,
+    /** The answer is on another generator of the room. */
+    ELSEWHERE
   }
 
   /** A stored program; without a slot the words say what to do instead. */
@@ -101,10 +111,28 @@ public record AnswerRow(List<Scope> scopes, Optional<Phrase> caution, Told answe
     }
   }
 
-  /** What a pedal does: a mode with its level and limit, or the word that it does nothing. */
-  public record OnPedal(Phrase mode, Optional<Phrase> level, Optional<Phrase> limit) {
+  /**
+   * What a pedal does: a mode with its level and limit, or the words that it does nothing or must
+   * not be pressed.
+   */
+  public record OnPedal(
+      Pressing pressing, Phrase mode, Optional<Phrase> level, Optional<Phrase> limit) {
+
+    /** One without a setting for this answer. */
+    static OnPedal idle(Pressing pressing, Phrase words) {
+      return new OnPedal(pressing, words, Optional.empty(), Optional.empty());
+    }
+
     Stream<Phrase> phrases() {
       return Stream.of(Stream.of(mode), level.stream(), limit.stream()).flatMap(each -> each);
     }
+  }
+
+  /** Whether a pedal is pressed in an answer. */
+  public enum Pressing {
+    USED,
+    UNASSIGNED,
+    /** It has a setting, of another step, and must be left alone. */
+    FORBIDDEN
   }
 }

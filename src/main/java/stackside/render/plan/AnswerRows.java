@@ -10,12 +10,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stackside.derive.coverage.Cell;
 import stackside.derive.coverage.Cover;
 import stackside.derive.coverage.Coverage;
 import stackside.model.Fact;
 import stackside.model.Lesion;
 import stackside.model.PatientGroup;
+import stackside.model.PedalColour;
 import stackside.model.Profile;
 import stackside.model.Site;
 import stackside.model.Step;
@@ -33,6 +35,8 @@ final class AnswerRows {
   private final Unit unit;
   private final Coverage coverage;
   private final Words words;
+  private final List<Cell> cells;
+  private final List<PedalColour> pedals;
   private final ToldAnswers told;
 
   /** A question together with one of the answers to it. */
@@ -40,19 +44,19 @@ final class AnswerRows {
       Cell cell,
       AnswerRow.Told answer,
       Optional<Phrase> alternative,
-      Optional<Phrase> caution,
+      List<Phrase> cautions,
       Location at) {
 
     /** Without a profile of its own. */
     static Answered without(Cell cell, AnswerRow.Told answer) {
-      return new Answered(cell, answer, Optional.empty(), Optional.empty(), cell.offer().at());
+      return new Answered(cell, answer, Optional.empty(), List.of(), cell.offer().at());
     }
 
     /** Two answers are one where the card says the same of both, the caution among it. */
     List<String> words() {
       List<String> words = new ArrayList<>();
       words.add(answer.getClass().getSimpleName());
-      words.add(caution.map(Phrase::words).orElse(""));
+      words.add(cautions.stream().map(Phrase::words).collect(Collectors.joining(" ")));
       answer.phrases().map(Phrase::words).forEach(words::add);
       return words;
     }
@@ -61,15 +65,41 @@ final class AnswerRows {
   /** For whom, at which step, at which sites. */
   private record Extent(Set<Site> sites, Set<Step> steps, Set<PatientGroup> patients) {}
 
-  AnswerRows(Unit unit, Coverage coverage, Words words) {
+  /** The rows for these questions, all of one room and generator. */
+  AnswerRows(Unit unit, Coverage coverage, Words words, List<Cell> cells) {
     this.unit = unit;
     this.coverage = coverage;
     this.words = words;
-    this.told = new ToldAnswers(unit, words);
+    this.cells = List.copyOf(cells);
+    this.pedals = pedals(unit, cells);
+    this.told = new ToldAnswers(unit, words, pedals);
   }
 
-  /** The rows for these questions. */
-  List<AnswerRow> of(List<Cell> cells) {
+  /** The pedals that are there; and one that is not there, if an answer sets it nevertheless. */
+  private static List<PedalColour> pedals(Unit unit, List<Cell> cells) {
+    Stream<PedalColour> there =
+        cells.stream()
+            .limit(1)
+            .flatMap(cell -> unit.pedalsFor(cell.room(), cell.machine()).stream());
+    Stream<PedalColour> set =
+        cells.stream()
+            .map(Cell::cover)
+            .flatMap(cover -> Stream.concat(cover.answer().stream(), cover.alternatives().stream()))
+            .distinct()
+            .flatMap(profile -> profile.settings().stream())
+            .flatMap(
+                settings ->
+                    Stream.of(PedalColour.values())
+                        .filter(colour -> settings.pedal(colour).setting().isPresent()));
+    return Stream.concat(there, set).distinct().sorted().toList();
+  }
+
+  /** The pedals that have a column on the card. */
+  List<PedalColour> pedals() {
+    return pedals;
+  }
+
+  List<AnswerRow> rows() {
     Map<List<String>, List<Answered>> groups = new LinkedHashMap<>();
     cells.stream()
         .sorted(bySiteThenLesion())
@@ -80,7 +110,7 @@ final class AnswerRows {
 
   /** What another generator answers stands below all that this one does. */
   private static Comparator<AnswerRow> hereFirst() {
-    return Comparator.comparing(row -> row.answer() instanceof AnswerRow.Elsewhere);
+    return Comparator.comparing(AnswerRow::elsewhere);
   }
 
   /** By tract as the unit lists its sites, then by lesion, site and step. */
@@ -117,7 +147,7 @@ final class AnswerRows {
   }
 
   private Answered answered(Cell cell, Profile profile, Optional<Phrase> alternative) {
-    return new Answered(cell, told.of(profile), alternative, told.caution(profile), profile.at());
+    return new Answered(cell, told.of(profile), alternative, told.cautions(profile), profile.at());
   }
 
   /** What the card says where there is no answer on this generator. */
@@ -153,7 +183,7 @@ final class AnswerRows {
     }
     List<AnswerRow.Scope> scopes = new ArrayList<>();
     preferredFirst.values().forEach(each -> scopes.addAll(scopes(each)));
-    return new AnswerRow(scopes, group.get(0).caution(), group.get(0).answer());
+    return new AnswerRow(scopes, group.get(0).cautions(), group.get(0).answer());
   }
 
   private List<AnswerRow.Scope> scopes(List<Answered> group) {

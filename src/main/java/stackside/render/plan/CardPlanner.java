@@ -27,13 +27,10 @@ public final class CardPlanner {
 
   private final Publication publication;
   private final CardWords words;
-  private final AnswerRows rows;
 
   private CardPlanner(Publication publication) {
     this.publication = publication;
     this.words = new CardWords(publication);
-    this.rows =
-        new AnswerRows(publication.unit(), publication.analysis().coverage(), publication.words());
   }
 
   /** The plans in the order of rooms and assets, settings before set-up. */
@@ -95,7 +92,7 @@ public final class CardPlanner {
     switch (face) {
       case SETTINGS -> {
         blocks.add(words.maps(room, asset, profiles(room, asset, part)));
-        blocks.add(words.answers(room, asset, rows.of(cells(room, asset, part))));
+        blocks.add(words.answers(room, rows(room, asset, part)));
       }
       case SET_UP -> {
         blocks.add(words.setUp(room, asset));
@@ -108,8 +105,15 @@ public final class CardPlanner {
 
   /** Whether a part has any row that another generator of the room does not have alone. */
   private boolean answersHere(Room room, Asset asset, Optional<CardPart> part) {
-    return rows.of(cells(room, asset, part)).stream()
-        .anyMatch(row -> !(row.answer() instanceof AnswerRow.Elsewhere));
+    return rows(room, asset, part).rows().stream().anyMatch(row -> !row.elsewhere());
+  }
+
+  private AnswerRows rows(Room room, Asset asset, Optional<CardPart> part) {
+    return new AnswerRows(
+        publication.unit(),
+        publication.analysis().coverage(),
+        publication.words(),
+        cells(room, asset, part));
   }
 
   /** Everything signed that stands on a card. */

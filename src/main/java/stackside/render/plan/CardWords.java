@@ -13,6 +13,7 @@ import stackside.model.Contact;
 import stackside.model.Drill;
 import stackside.model.Fact;
 import stackside.model.Machine;
+import stackside.model.PedalColour;
 import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.model.Thing;
@@ -73,13 +74,15 @@ final class CardWords {
     return new MapsOfRoom(publication).of(room, asset, answers);
   }
 
-  Block answers(Room room, Asset asset, List<AnswerRow> rows) {
+  Block answers(Room room, AnswerRows answers) {
     Location at = room.at();
     return new Block.Answers(
-        Stream.of("program", "socket", "instrument", "yellow", "blue")
+        Stream.concat(
+                Stream.of("program", "socket", "instrument"),
+                answers.pedals().stream().map(PedalColour::word))
             .map(column -> new Phrase(say("card.column-" + column), at))
             .toList(),
-        rows);
+        answers.rows());
   }
 
   Block setUp(Room room, Asset asset) {

@@ -1,12 +1,15 @@
 package stackside.render.plan;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stackside.derive.coverage.Cell;
 import stackside.model.Answer;
 import stackside.model.Cold;
 import stackside.model.Fact;
 import stackside.model.Mode;
 import stackside.model.NotApproved;
+import stackside.model.PedalColour;
 import stackside.model.PedalSetting;
 import stackside.model.PedalUse;
 import stackside.model.Profile;
@@ -24,10 +27,17 @@ final class ToldAnswers {
 
   private final Unit unit;
   private final Words words;
+  private final List<PedalColour> pedals;
 
-  ToldAnswers(Unit unit, Words words) {
+  /**
+   * Tells answers to a card.
+   *
+   * @param pedals those that have a column on the card
+   */
+  ToldAnswers(Unit unit, Words words, List<PedalColour> pedals) {
     this.unit = unit;
     this.words = words;
+    this.pedals = List.copyOf(pedals);
   }
 
   AnswerRow.Told of(Profile profile) {
@@ -36,7 +46,8 @@ final class ToldAnswers {
       return withCurrent(settings);
     }
     if (answer instanceof Cold cold) {
-      return inWords(words.say("card.cold"), cold.how().value(), cold.how().at());
+      return inWords(
+          AnswerRow.Means.COLD, words.say("card.cold"), cold.how().value(), cold.how().at());
     }
     if (answer instanceof NotApproved notApproved) {
       return notApproved(notApproved);
@@ -58,21 +69,27 @@ final class ToldAnswers {
                     each.when().at()));
   }
 
-  /** What to mind before the answer is used, in the author's words. */
-  Optional<Phrase> caution(Profile profile) {
-    return profile
-        .caution()
-        .map(
-            prose ->
-                Phrase.of(
-                    words.say("card.caution", WordLists.asSentence(prose.plain().strip())),
-                    prose.at()));
+  /** Which pedal alone is pressed, and what to mind in the author's words. */
+  List<Phrase> cautions(Profile profile) {
+    Stream<Phrase> pedal =
+        profile.settings().flatMap(Settings::pressOnly).stream()
+            .map(
+                only -> new Phrase(words.say("card.press-only-" + only.value().word()), only.at()));
+    Stream<Phrase> caution =
+        profile.caution().stream()
+            .map(
+                prose ->
+                    Phrase.of(
+                        words.say("card.caution", WordLists.asSentence(prose.plain().strip())),
+                        prose.at()));
+    return Stream.concat(pedal, caution).toList();
   }
 
   /** Another generator of the room has the answer. */
   AnswerRow.Told elsewhere(Cell other) {
     Location at = other.offer().at();
-    return new AnswerRow.Elsewhere(
+    return new AnswerRow.InWords(
+        AnswerRow.Means.ELSEWHERE,
         new Phrase(words.say("card.not-on-this", machineWord()), at),
         Phrase.of(
             words.say("card.use-other", other.asset().id().slug(), other.machine().title()), at));
@@ -80,12 +97,12 @@ final class ToldAnswers {
 
   /** Nobody has decided. */
   AnswerRow.Told none(Location at) {
-    return inWords(words.say("card.no-answer"), words.say("card.no-answer-ask"), at);
+    return nothing(words.say("card.no-answer"), words.say("card.no-answer-ask"), at);
   }
 
   /** The content has several preferred answers, and the card takes sides with none. */
   AnswerRow.Told several(Location at) {
-    return inWords(words.say("card.several"), words.say("card.several-ask"), at);
+    return nothing(words.say("card.several"), words.say("card.several-ask"), at);
   }
 
   private String machineWord() {
@@ -99,7 +116,7 @@ final class ToldAnswers {
             .ask()
             .map(role -> " " + words.say("card.ask", WordLists.inSentence(title(role))))
             .orElse("");
-    return inWords(
+    return nothing(
         words.say("card.not-approved"),
         WordLists.asSentence(answer.instead().value()) + whom,
         answer.instead().at());
@@ -109,8 +126,13 @@ final class ToldAnswers {
     return role.value().title();
   }
 
-  private static AnswerRow.Told inWords(String answer, String more, Location at) {
-    return new AnswerRow.InWords(new Phrase(answer, at), Phrase.of(more, at));
+  private static AnswerRow.Told nothing(String answer, String more, Location at) {
+    return inWords(AnswerRow.Means.NOTHING, answer, more, at);
+  }
+
+  private static AnswerRow.Told inWords(
+      AnswerRow.Means means, String answer, String more, Location at) {
+    return new AnswerRow.InWords(means, new Phrase(answer, at), Phrase.of(more, at));
   }
 
   private AnswerRow.Told withCurrent(Settings settings) {
@@ -127,8 +149,7 @@ final class ToldAnswers {
                             .say("card.argon", Numbers.text(flow.value()))
                             .replace(' ', Numbers.BOUND),
                         flow.at())),
-        pedal(settings.yellow()),
-        pedal(settings.blue()));
+        pedals.stream().map(colour -> pedal(settings, colour)).toList());
   }
 
   private AnswerRow.Program program(StoredProgram program) {
@@ -141,20 +162,24 @@ final class ToldAnswers {
     return new AnswerRow.Program(Optional.empty(), new Phrase(words.say("card.by-hand"), at));
   }
 
-  private AnswerRow.OnPedal pedal(PedalUse use) {
-    return use.setting()
-        .map(this::setting)
-        .orElseGet(
-            () ->
-                new AnswerRow.OnPedal(
-                    new Phrase(words.say("card.unassigned"), use.at()),
-                    Optional.empty(),
-                    Optional.empty()));
+  /** A pedal that this answer must not use says so, and not what it would do. */
+  private AnswerRow.OnPedal pedal(Settings settings, PedalColour colour) {
+    PedalUse use = settings.pedal(colour);
+    return settings.forbids(colour)
+        ? idle(AnswerRow.Pressing.FORBIDDEN, "card.do-not-press", use.at())
+        : use.setting()
+            .map(ToldAnswers::setting)
+            .orElseGet(() -> idle(AnswerRow.Pressing.UNASSIGNED, "card.unassigned", use.at()));
   }
 
-  private AnswerRow.OnPedal setting(PedalSetting setting) {
+  private AnswerRow.OnPedal idle(AnswerRow.Pressing pressing, String key, Location at) {
+    return AnswerRow.OnPedal.idle(pressing, new Phrase(words.say(key), at));
+  }
+
+  private static AnswerRow.OnPedal setting(PedalSetting setting) {
     Mode mode = setting.mode().value();
     return new AnswerRow.OnPedal(
+        AnswerRow.Pressing.USED,
         Phrase.of(mode.title(), setting.mode().at()),
         setting.level().map(level -> Phrase.of(levelName(mode) + level.value().text(), level.at())),
         setting.limit().map(limit -> new Phrase(Numbers.text(limit.value()), limit.at())));

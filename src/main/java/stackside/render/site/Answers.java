@@ -3,6 +3,7 @@ package stackside.render.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stackside.derive.standing.SignatureStanding;
 import stackside.model.Alternative;
 import stackside.model.Answer;
@@ -107,6 +108,22 @@ final class Answers {
         .orElse(here.say("answer.by-hand"));
   }
 
+  /** That one pedal only is pressed. */
+  static Optional<String> pressOnly(Profile profile, Here here) {
+    return profile
+        .settings()
+        .flatMap(Settings::pressOnly)
+        .map(only -> here.say("card.press-only-" + only.value().word()));
+  }
+
+  /** That one pedal only is pressed, and what to mind, in the words of the card. */
+  static List<String> cautions(Profile profile, Here here) {
+    Stream<String> caution =
+        profile.caution().stream()
+            .map(prose -> here.say("card.caution", Numbers.bind(prose.plain().strip())));
+    return Stream.concat(pressOnly(profile, here).stream(), caution).toList();
+  }
+
   /** An alternative's name, and when to take it. */
   static Line alternative(Alternative alternative, Here here) {
     return Line.of(
@@ -121,19 +138,12 @@ final class Answers {
   static List<Line> summary(Profile profile, Here here) {
     List<Line> lines = new ArrayList<>();
     profile.alternative().ifPresent(each -> lines.add(alternative(each, here)));
-    profile
-        .caution()
-        .ifPresent(
-            prose ->
-                lines.add(
-                    Line.of(
-                        Piece.strong(
-                            here.say("card.caution", Numbers.bind(prose.plain().strip()))))));
+    cautions(profile, here).forEach(words -> lines.add(Line.of(Piece.strong(words))));
     Answer answer = profile.answer();
     if (answer instanceof Settings settings) {
       lines.add(Line.of(program(settings, here)));
       for (PedalColour colour : PedalColour.values()) {
-        String words = String.join(", ", PedalPlan.words(settings.pedal(colour), here.words()));
+        String words = String.join(", ", PedalPlan.words(settings, colour, here.words()));
         lines.add(Line.of(here.say("fact.pedal-" + colour.word()) + ": " + words));
       }
     } else if (answer instanceof Cold cold) {
@@ -185,7 +195,7 @@ final class Answers {
                     here.link(
                         settings.socket().value(), settings.socket().value().name().value()))));
     for (PedalColour colour : PedalColour.values()) {
-      facts.add(fact(here, "pedal-" + colour.word(), pedal(settings.pedal(colour), here)));
+      facts.add(fact(here, "pedal-" + colour.word(), pedal(settings, colour, here)));
     }
     settings
         .neutralElectrode()
@@ -201,8 +211,21 @@ final class Answers {
                 facts.add(fact(here, "argon", Line.of(Piece.strong(Numbers.text(flow.value()))))));
   }
 
-  /** Mode and setting of a pedal. */
-  static Line pedal(PedalUse use, Here here) {
+  /** Mode and setting of a pedal; one that is not to be pressed says so first. */
+  static Line pedal(Settings settings, PedalColour colour, Here here) {
+    PedalUse use = settings.pedal(colour);
+    return settings.forbids(colour)
+        ? Line.of(
+            Piece.strong(here.say("answer.do-not-press")),
+            Piece.of(
+                ". "
+                    + here.say(
+                        "answer.forbidden-set",
+                        String.join(", ", PedalPlan.words(use, here.words())))))
+        : pedal(use, here);
+  }
+
+  private static Line pedal(PedalUse use, Here here) {
     Optional<Line> set =
         use.setting()
             .map(

@@ -194,7 +194,7 @@ final class CardPages implements Pages {
   private static Grid.Row row(AnswerRow row, List<Phrase> columns) {
     String asked = row.scopes().stream().map(CardPages::scope).collect(Collectors.joining("; "));
     List<Piece> answer = new ArrayList<>();
-    row.caution().ifPresent(caution -> answer.add(Piece.strong(caution.words() + " ")));
+    row.cautions().forEach(caution -> answer.add(Piece.strong(caution.words() + " ")));
     answer.add(Piece.of(told(row.answer(), columns)));
     return Grid.Row.of(Line.of(asked), Line.of(answer.toArray(Piece[]::new)));
   }
@@ -209,14 +209,13 @@ final class CardPages implements Pages {
   /** The values in the order of the card, each behind the head of its column. */
   private static String told(AnswerRow.Told told, List<Phrase> columns) {
     if (told instanceof AnswerRow.WithCurrent set) {
-      List<String> cells =
-          List.of(
-              set.program().slot().map(slot -> slot.words() + " ").orElse("")
-                  + set.program().words().words(),
-              set.socket().words(),
-              set.instrument().words() + set.argonFlow().map(f -> ", " + f.words()).orElse(""),
-              pedal(set.yellow()),
-              pedal(set.blue()));
+      List<String> cells = new ArrayList<>();
+      cells.add(
+          set.program().slot().map(slot -> slot.words() + " ").orElse("")
+              + set.program().words().words());
+      cells.add(set.socket().words());
+      cells.add(set.instrument().words() + set.argonFlow().map(f -> ", " + f.words()).orElse(""));
+      set.pedals().forEach(pedal -> cells.add(pedal(pedal)));
       return IntStream.range(0, cells.size())
           .mapToObj(i -> labelled(columns.get(i).words(), cells.get(i)))
           .collect(Collectors.joining("; "));

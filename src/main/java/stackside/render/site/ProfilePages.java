@@ -75,6 +75,8 @@ final class ProfilePages implements Pages {
     profile
         .alternative()
         .ifPresent(each -> parts.add(new Part.Say(Answers.alternative(each, here))));
+    Answers.pressOnly(profile, here)
+        .ifPresent(words -> parts.add(new Part.Box("", List.of(Line.of(words)))));
     profile
         .caution()
         .ifPresent(

@@ -129,7 +129,7 @@ record QuestionWords(Here here) {
                 colour ->
                     here.choice(colour)
                         + ": "
-                        + String.join(", ", PedalPlan.words(settings.pedal(colour), here.words())))
+                        + String.join(", ", PedalPlan.words(settings, colour, here.words())))
             .collect(Collectors.joining("; ")));
   }
 

@@ -142,6 +142,9 @@ final class RoomPages implements Pages {
                       + here.say(
                           "answer.alternative", profile.alternative().get().when().value())));
     }
+    for (String caution : Answers.cautions(profile, here)) {
+      name = name.then(Piece.of(" "), Piece.strong(caution));
+    }
     Line sites = Line.of(Answers.sites(profile));
     Line status = Answers.status(profile, here);
     Line none = Line.of(Piece.quiet(here.say("none")));
@@ -156,8 +159,8 @@ final class RoomPages implements Pages {
         Line.of(Answers.program(settings, here)),
         Line.of(Piece.shown(settings.socket().value().label().value())),
         here.link(settings.instrument().value()),
-        Answers.pedal(settings.pedal(PedalColour.YELLOW), here),
-        Answers.pedal(settings.pedal(PedalColour.BLUE), here));
+        Answers.pedal(settings, PedalColour.YELLOW, here),
+        Answers.pedal(settings, PedalColour.BLUE, here));
   }
 
   /** Questions without one answer, those of a lesion and step in one row. */

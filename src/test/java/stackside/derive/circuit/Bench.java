@@ -583,6 +583,7 @@ final class Bench {
             fact(socket(answered.socket())),
             use(answered.yellow()),
             use(answered.blue()),
+            Optional.empty(),
             answered.plate() ? Optional.of(fact(plate())) : Optional.empty(),
             answered.instrument().equals("probe")
                 ? Optional.of(fact(new LitresPerMinute(1)))

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stackside.derive.coverage.Cell;
+import stackside.model.PedalColour;
 import stackside.model.PedalSetting;
 import stackside.model.PedalUse;
 import stackside.model.Profile;
@@ -58,7 +59,7 @@ final class CardToolsTest {
       if (plan.face() == Face.SETTINGS) {
         String text = text(plan);
         for (Profile profile : profiles(plan)) {
-          assertThat(text).as(plan.name() + ": " + profile.id()).contains(row(profile));
+          assertThat(text).as(plan.name() + ": " + profile.id()).contains(row(plan, profile));
           rows++;
         }
       }
@@ -76,13 +77,20 @@ final class CardToolsTest {
   }
 
   /** What the row must read, from the model alone. */
-  private static String row(Profile profile) {
+  private static String row(CardPlan plan, Profile profile) {
+    String only =
+        profile
+            .settings()
+            .flatMap(Settings::pressOnly)
+            .map(pedal -> pedal.value() == PedalColour.BLUE ? "Blue" : "Yellow")
+            .map(pedal -> pedal + " pedal only. ")
+            .orElse("");
     String caution =
         profile.caution().map(prose -> "Caution: " + prose.plain().strip() + " ").orElse("");
-    return caution.replaceAll("\\s+", " ") + answer(profile);
+    return only + caution.replaceAll("\\s+", " ") + answer(plan, profile);
   }
 
-  private static String answer(Profile profile) {
+  private static String answer(CardPlan plan, Profile profile) {
     if (profile.cold().isPresent()) {
       return "Cold, no current. " + profile.cold().get().value();
     }
@@ -99,9 +107,20 @@ final class CardToolsTest {
     values.add(settings.socket().value().label().value());
     values.add(settings.instrument().value().name().value());
     settings.argonFlow().ifPresent(flow -> values.add("argon " + flow.value().text()));
-    values.add(pedal(settings.yellow()));
-    values.add(pedal(settings.blue()));
+    for (PedalColour colour : PedalColour.values()) {
+      if (hasPedal(plan, colour)) {
+        boolean other = settings.pressOnly().filter(only -> only.value() != colour).isPresent();
+        values.add(other ? "Do not press" : pedal(settings.pedal(colour)));
+      }
+    }
     return String.join(" ", values);
+  }
+
+  /** Whether the person in this room has such a pedal under the foot for this generator. */
+  private static boolean hasPedal(CardPlan plan, PedalColour colour) {
+    return PUBLICATION.unit().footSwitchesFor(plan.room(), plan.asset().machine().value()).stream()
+        .flatMap(footSwitch -> footSwitch.pedals().stream())
+        .anyMatch(pedal -> pedal.colour().value() == colour);
   }
 
   private static String pedal(PedalUse use) {

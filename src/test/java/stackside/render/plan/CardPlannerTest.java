@@ -116,7 +116,7 @@ final class CardPlannerTest {
     assertThat(rows(EditedUnit.untouched(), "room-2-eq-2-settings"))
         .containsExactly(
             "Angiodysplasia: treatment | Colon and rectum | 2 | Gas | B | Argon probe |"
-                + " argon 0.8 L/min | Unassigned | Argon | step 2");
+                + " argon 0.8 L/min | Argon | step 2");
   }
 
   @Test
@@ -222,9 +222,41 @@ final class CardPlannerTest {
             .map(shape -> ((Shape.Words) shape).text())
             .toList();
     assertThat(String.join(" ", words))
-        .contains("Keep empty: usual tone, no current")
+        .contains("Keep empty", "If 2 is used: usual tone, no current.")
         .contains("Two-pole grasper");
     assertThat(panel.description()).contains("Socket 2, Monopolar");
+  }
+
+  @Test
+  void pedalThatMustBeLeftAlone_isNotTold() {
+    EditedUnit unit =
+        EditedUnit.after(
+            """
+            === profiles/alder.yaml
+            -      blue: {mode: forced, level: 1, limit: 45 W}
+            +      blue: {mode: forced, level: 1, limit: 45 W}
+            +      press-only: blue
+            """);
+    assertThat(rows(unit, SETTINGS))
+        .filteredOn(row -> row.contains("EMR RECTUM"))
+        .singleElement()
+        .asString()
+        .contains("| Blue pedal only. | 4 |")
+        .endsWith("| Do not press | Forced | effect 1 | 45 W");
+  }
+
+  @Test
+  void roomWithABluePedalOnly_hasNoColumnOfYellow() {
+    EditedUnit unit = EditedUnit.untouched();
+    assertThat(columns(unit, "room-2-eq-2-settings"))
+        .containsExactly("Program", "Socket", "Instrument", "Blue: coagulation");
+    assertThat(columns(unit, SETTINGS)).hasSize(5);
+  }
+
+  private static List<String> columns(EditedUnit unit, String card) {
+    return unit.plan(card).blocks(Block.Answers.class).get(0).columns().stream()
+        .map(Phrase::words)
+        .toList();
   }
 
   @Test
