@@ -286,7 +286,7 @@ public final class PanelStrip {
 
   private boolean elsewhereToo(String hand, Place place) {
     return plan.places().stream()
-        .filter(other -> other != place)
+        .filter(other -> !other.socket().id().equals(place.socket().id()))
         .flatMap(other -> other.leads().stream())
         .anyMatch(lead -> lead.hand().equals(hand));
   }
