@@ -11,6 +11,7 @@ import stackside.derive.edition.Register;
 import stackside.derive.signed.Ledger;
 import stackside.publish.Disk;
 import stackside.render.OutputFile;
+import stackside.source.SizeLimit;
 
 /** Finds the register in the folder of the last issue. It is never begun anew unless asked for. */
 final class RegisterFile {
@@ -48,8 +49,17 @@ final class RegisterFile {
     if (disk.at(file) != Disk.Entry.FILE) {
       return Optional.empty();
     }
+    byte[] bytes =
+        disk.read(file, SizeLimit.MADE)
+            .orElseThrow(
+                () ->
+                    new UsageException(
+                        file
+                            + " is "
+                            + SizeLimit.MADE.exceeded()
+                            + ", and Stackside makes no such file; bring it back from a copy"));
     SortedMap<String, OutputFile> files = new TreeMap<>();
-    files.put(Register.FILE, new OutputFile(Register.FILE, disk.read(file)));
+    files.put(Register.FILE, new OutputFile(Register.FILE, bytes));
     return Optional.of(in(files, folder))
         .filter(register -> register.ledgerHead().filter(ledger::reaches).isPresent());
   }
