@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,7 +20,6 @@ import stackside.model.Tone;
 import stackside.render.OutcomeWords;
 import stackside.render.PanelChanges;
 import stackside.render.PanelPlan;
-import stackside.render.PanelPlans;
 import stackside.render.Sheet;
 import stackside.render.SocketMap;
 import stackside.render.SvgWriter;
@@ -31,13 +29,9 @@ final class DifferencePages implements Pages {
 
   @Override
   public Stream<Page> of(Site site) {
-    Map<String, PanelPlan> panels = new LinkedHashMap<>();
-    site.analysis()
-        .differences()
-        .forEach(each -> panels.computeIfAbsent(slug(each.from()), any -> plan(each.from(), site)));
     return Stream.concat(
         Stream.of(index(site)),
-        site.analysis().differences().stream().map(differences -> page(differences, panels, site)));
+        site.analysis().differences().stream().map(differences -> page(differences, site)));
   }
 
   private static String path(Place from, Place to) {
@@ -85,14 +79,14 @@ final class DifferencePages implements Pages {
         .then(Piece.quiet(" " + here.say("differences.count", differences.all().size(), silent)));
   }
 
-  private static Page page(Differences differences, Map<String, PanelPlan> plans, Site site) {
+  private static Page page(Differences differences, Site site) {
     Here here = site.at(path(differences.from(), differences.to()));
     List<Section> sections = new ArrayList<>();
     sections.add(
         here.section(
             "both-panels",
             new Part.Say(Line.of(here.say("differences.outlined"))),
-            panels(differences, plans, here)));
+            panels(differences, here)));
     for (Rank rank : Rank.values()) {
       List<Line> lines = lines(differences.ranked(rank), differences, here);
       sections.add(
@@ -202,18 +196,14 @@ final class DifferencePages implements Pages {
         : Optional.of(Line.of(here.say(key) + " ").then(Line.joined(things, ", ")));
   }
 
-  private static Part panels(Differences differences, Map<String, PanelPlan> plans, Here here) {
+  private static Part panels(Differences differences, Here here) {
     Place from = differences.from();
     Place to = differences.to();
-    PanelPlan old = Objects.requireNonNull(plans.get(slug(from)));
-    PanelPlan other = Objects.requireNonNull(plans.get(slug(to)));
+    PanelPlan old = here.site().panel(from.room(), from.asset());
+    PanelPlan other = here.site().panel(to.room(), to.asset());
     return new Part.Pair(
         panel(from, PanelChanges.outlined(old, other), "from", here),
         panel(to, PanelChanges.outlined(other, old), "to", here));
-  }
-
-  private static PanelPlan plan(Place place, Site site) {
-    return PanelPlans.in(site.publication(), place.room(), place.asset());
   }
 
   private static Part.Side panel(Place place, PanelPlan plan, String id, Here here) {

@@ -16,7 +16,6 @@ import stackside.model.Mode;
 import stackside.model.Response;
 import stackside.model.Term;
 import stackside.render.Links;
-import stackside.render.PanelPlans;
 import stackside.render.SocketMap;
 import stackside.render.SvgWriter;
 import stackside.render.site.Part.Facts;
@@ -50,7 +49,7 @@ final class MachinePages implements Pages {
     Html drawing =
         new Html(
             SvgWriter.svg(
-                SocketMap.thumbnail(PanelPlans.of(here.site().publication(), machine), THUMBNAIL),
+                SocketMap.thumbnail(here.site().panel(machine), THUMBNAIL),
                 "panel-" + machine.id().slug()));
     return new Part.Picks.Pick(
         machine.title(), Links.to(machine.id()).from(here.path()), selects, Optional.of(drawing));
@@ -220,8 +219,7 @@ final class MachinePages implements Pages {
     sections.add(
         here.section(
             "front-panel",
-            SocketParts.panel(
-                PanelPlans.of(site.publication(), machine), "panel-" + machine.id().slug(), here)));
+            SocketParts.panel(site.panel(machine), "panel-" + machine.id().slug(), here)));
     machine.sockets().forEach(socket -> sections.add(SocketSections.of(machine, socket, here)));
     return new PlainPage(
         here.frame(

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import stackside.model.Machine;
 import stackside.model.Socket;
-import stackside.render.PanelPlans;
 import stackside.render.Sheet;
 import stackside.render.SocketMap;
 import stackside.render.SvgWriter;
@@ -27,7 +26,7 @@ final class PanelsFigure {
         here.link(machine),
         new Html(
             SvgWriter.svg(
-                SocketMap.of(PanelPlans.of(here.site().publication(), machine), Sheet.PHONE),
+                SocketMap.of(here.site().panel(machine), Sheet.PHONE),
                 id + "-" + machine.id().slug())));
   }
 

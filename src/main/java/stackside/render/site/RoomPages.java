@@ -24,7 +24,6 @@ import stackside.model.Room;
 import stackside.model.Settings;
 import stackside.model.SiteChoice;
 import stackside.model.Term;
-import stackside.render.PanelPlans;
 import stackside.render.PedalPlan;
 import stackside.render.site.Part.Grid;
 
@@ -78,10 +77,7 @@ final class RoomPages implements Pages {
                 .then(here.link(asset))
                 .then(Piece.of(". " + here.say("room.other-number")))));
     parts.add(
-        SocketParts.panel(
-            PanelPlans.in(here.site().publication(), room, asset),
-            "panel-" + asset.id().slug(),
-            here));
+        SocketParts.panel(here.site().panel(room, asset), "panel-" + asset.id().slug(), here));
     for (FootSwitch footSwitch : here.unit().footSwitchesFor(room, machine)) {
       parts.add(
           SocketParts.pedals(

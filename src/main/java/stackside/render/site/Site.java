@@ -6,13 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import stackside.derive.Analysis;
 import stackside.derive.signed.SignedFacts;
 import stackside.derive.standing.Standing;
+import stackside.model.Asset;
+import stackside.model.Machine;
 import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.model.ThingId;
 import stackside.model.Unit;
+import stackside.render.PanelPlan;
+import stackside.render.PanelPlans;
 import stackside.render.Publication;
 import stackside.render.Words;
 import stackside.render.plan.CardPlan;
@@ -31,6 +36,9 @@ final class Site {
   private final Map<ThingId, List<Profile>> serving = new LinkedHashMap<>();
   private final Map<ThingId, List<Room>> served = new TreeMap<>();
   private final Map<String, Set<ThingId>> thingsOnCards = new TreeMap<>();
+
+  /** By model, or by room and asset; pages are made side by side. */
+  private final Map<List<ThingId>, PanelPlan> panels = new ConcurrentHashMap<>();
 
   Site(Publication publication, List<CardPlan> cards) {
     this.publication = publication;
@@ -89,6 +97,18 @@ final class Site {
   /** The point of view of a page at a path. */
   Here at(String path) {
     return new Here(this, path);
+  }
+
+  /** The front panel of a model, over all rooms. */
+  PanelPlan panel(Machine machine) {
+    return panels.computeIfAbsent(
+        List.of(machine.id()), any -> PanelPlans.of(publication, machine));
+  }
+
+  /** The front panel of a generator in a room, over all its answers. */
+  PanelPlan panel(Room room, Asset asset) {
+    return panels.computeIfAbsent(
+        List.of(room.id(), asset.id()), any -> PanelPlans.in(publication, room, asset));
   }
 
   /** The answers that serve a room. */

@@ -9,7 +9,6 @@ import stackside.model.Fact;
 import stackside.model.Premises;
 import stackside.model.Room;
 import stackside.render.Links;
-import stackside.render.PanelPlans;
 import stackside.render.SocketMap;
 import stackside.render.SvgWriter;
 import stackside.render.site.Part.Picks.Pick;
@@ -77,7 +76,7 @@ final class StartPage implements Pages {
   private static Html thumbnail(Room room, Asset asset, Here here) {
     return new Html(
         SvgWriter.svg(
-            SocketMap.thumbnail(PanelPlans.in(here.site().publication(), room, asset), THUMBNAIL),
+            SocketMap.thumbnail(here.site().panel(room, asset), THUMBNAIL),
             "panel-" + room.id().slug()));
   }
 
