@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stackside.derive.Analysis;
-import stackside.derive.figure.PlacedFigure;
 import stackside.model.Fact;
 import stackside.model.Kind;
 import stackside.model.Prose;
@@ -26,7 +25,8 @@ final class FigureAboutWrong implements Rule {
   @Override
   public List<Problem> problems(Analysis analysis) {
     List<Problem> found = new ArrayList<>();
-    PlacedFigure.of(analysis.unit())
+    analysis
+        .figures()
         .forEach(
             placed -> placed.name().ifPresent(name -> judge(placed.figure(), name.about(), found)));
     return found;

@@ -19,7 +19,7 @@ final class FigureOutOfPlace implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return PlacedFigure.of(analysis.unit()).stream()
+    return analysis.figures().stream()
         .filter(placed -> placed.place() == PlacedFigure.Place.ELSEWHERE)
         .filter(placed -> placed.name().isPresent())
         .map(

@@ -3,7 +3,6 @@ package stackside.check;
 import java.util.List;
 import stackside.derive.Analysis;
 import stackside.derive.figure.FigureName;
-import stackside.derive.figure.PlacedFigure;
 import stackside.source.Fault;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -20,7 +19,7 @@ final class FigureUnknown implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return PlacedFigure.of(analysis.unit()).stream()
+    return analysis.figures().stream()
         .filter(placed -> placed.name().isEmpty())
         .map(
             placed ->

@@ -32,7 +32,7 @@ final class FigureWithoutNumbers implements Rule {
   @Override
   public List<Problem> problems(Analysis analysis) {
     List<Problem> found = new ArrayList<>();
-    for (PlacedFigure placed : PlacedFigure.of(analysis.unit())) {
+    for (PlacedFigure placed : analysis.figures()) {
       for (Fact<ThingId> about : placed.figure().about()) {
         Optional<Thing> thing = analysis.unit().find(about.value());
         if (thing.isPresent() && thing.get() instanceof Mode mode) {

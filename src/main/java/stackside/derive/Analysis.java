@@ -5,6 +5,7 @@ import stackside.derive.circuit.Circuits;
 import stackside.derive.coverage.Coverage;
 import stackside.derive.difference.Differences;
 import stackside.derive.drill.DrillOrder;
+import stackside.derive.figure.PlacedFigure;
 import stackside.derive.guidance.Questions;
 import stackside.derive.neutral.ElectrodeLoad;
 import stackside.derive.output.Outputs;
@@ -21,6 +22,7 @@ import stackside.model.Unit;
  * @param circuits what becomes of the current when one thing goes wrong
  * @param questions what would be asked about answers and machines
  * @param drillOrders the drills with enough counts
+ * @param figures what the texts ask to be drawn
  * @param differences every place against every other, both ways; in a large unit those nearest
  */
 public record Analysis(
@@ -32,12 +34,14 @@ public record Analysis(
     Circuits circuits,
     Questions questions,
     List<DrillOrder> drillOrders,
+    List<PlacedFigure> figures,
     List<Differences> differences) {
 
   public Analysis {
     voltages = List.copyOf(voltages);
     electrodeLoads = List.copyOf(electrodeLoads);
     drillOrders = List.copyOf(drillOrders);
+    figures = List.copyOf(figures);
     differences = List.copyOf(differences);
   }
 
@@ -54,6 +58,7 @@ public record Analysis(
         circuits,
         Questions.of(unit),
         unit.drills().stream().flatMap(drill -> DrillOrder.of(drill).stream()).toList(),
+        PlacedFigure.of(unit),
         Differences.of(unit, coverage, circuits));
   }
 }
