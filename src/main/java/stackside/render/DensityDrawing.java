@@ -74,7 +74,7 @@ public final class DensityDrawing {
   }
 
   private Drawing draw() {
-    double top = pen.block(0, pen.thin(), width, plan.caption(), Weight.REGULAR, Ink.INK);
+    double top = pen.caption(plan.caption(), width);
     List<Double> middles = new ArrayList<>();
     for (Stop stop : plan.stops()) {
       double height = Math.max(scale * stop.centimetres(), rowHeight(stop));
@@ -143,16 +143,8 @@ public final class DensityDrawing {
   }
 
   private String description() {
-    StringBuilder words = new StringBuilder(plan.caption()).append('.');
-    plan.stops()
-        .forEach(
-            stop ->
-                words
-                    .append(' ')
-                    .append(stop.name())
-                    .append(": ")
-                    .append(String.join(", ", stop.numbers()))
-                    .append('.'));
-    return words.toString();
+    return Drawing.description(
+        plan.caption(),
+        plan.stops().stream().map(stop -> stop.name() + ": " + String.join(", ", stop.numbers())));
   }
 }

@@ -1,6 +1,8 @@
 package stackside.render;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A drawing as a value: shapes in painting order on a sheet of a size in millimetres, with a title
@@ -11,5 +13,12 @@ public record Drawing(
 
   public Drawing {
     shapes = List.copyOf(shapes);
+  }
+
+  /** A description of what a drawing says in words: its caption, then sentences without stops. */
+  static String description(String caption, Stream<String> sentences) {
+    return Stream.concat(Stream.of(caption), sentences)
+        .map(each -> each + ".")
+        .collect(Collectors.joining(" "));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import stackside.energy.LoadSpan;
 import stackside.quantity.LoadRange;
 import stackside.quantity.Ohms;
@@ -73,14 +74,20 @@ public final class OutputPlot {
   private final double beside;
   private final double top;
   private final double bottom;
+  private final double step;
+
+  /** The top of the axis: a round number not below the highest power. */
   private final double most;
+
   private final boolean nameInCaption;
 
   private OutputPlot(Plan plan, Sheet sheet) {
     this.plan = plan;
     this.pen = new Pen(sheet.text());
     this.width = sheet.width();
-    this.most = top(plan);
+    double highest = highest(plan);
+    this.step = step(highest);
+    this.most = step * Math.ceil(highest / step);
     double label = pen.width(Numbers.number(most), Weight.REGULAR);
     double names =
         plan.curves().stream()
@@ -122,29 +129,20 @@ public final class OutputPlot {
     return new Drawing(plan.title(), description(), width, bottom + 3.6 * pen.text(), pen.shapes());
   }
 
-  /** The top of the axis: a round number not below the highest power. */
-  private static double top(Plan plan) {
-    double highest =
-        plan.curves().stream()
-            .flatMap(curve -> curve.points().stream())
-            .mapToDouble(point -> point.power().value())
-            .max()
-            .orElse(1);
-    for (double step : new double[] {1, 2, 5, 10, 20, 25, 50, 100}) {
-      if (step * 4 >= highest) {
-        return step * Math.ceil(highest / step);
-      }
-    }
-    return 100 * Math.ceil(highest / 100);
+  private static double highest(Plan plan) {
+    return plan.curves().stream()
+        .flatMap(curve -> curve.points().stream())
+        .mapToDouble(point -> point.power().value())
+        .max()
+        .orElse(1);
   }
 
-  private double step() {
-    for (double step : new double[] {1, 2, 5, 10, 20, 25, 50, 100}) {
-      if (step * 4 >= most) {
-        return step;
-      }
-    }
-    return 100;
+  /** Four steps or fewer, where round numbers allow. */
+  private static double step(double highest) {
+    return DoubleStream.of(1, 2, 5, 10, 20, 25, 50)
+        .filter(step -> step * 4 >= highest)
+        .findFirst()
+        .orElse(100);
   }
 
   private double x(double load) {
@@ -176,7 +174,7 @@ public final class OutputPlot {
   }
 
   private void powers() {
-    for (double power = 0; power <= most + 1e-9; power += step()) {
+    for (double power = 0; power <= most + 1e-9; power += step) {
       double y = y(power);
       pen.add(
           Shape.Polyline.line(

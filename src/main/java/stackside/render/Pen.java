@@ -83,6 +83,11 @@ final class Pen {
     return base - capital();
   }
 
+  /** What stands above a drawing of a width; returns where the drawing begins. */
+  double caption(String words, double width) {
+    return block(0, thin(), width, words, Weight.REGULAR, Ink.INK);
+  }
+
   double width(String words, Weight weight) {
     return Lettering.of(weight).width(words, text);
   }

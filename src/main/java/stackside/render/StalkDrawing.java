@@ -47,7 +47,7 @@ public final class StalkDrawing {
   }
 
   private Drawing draw() {
-    double top = pen.block(0, pen.thin(), width, plan.caption(), Weight.REGULAR, Ink.INK);
+    double top = pen.caption(plan.caption(), width);
     double ground = top + 1.4 * pen.text() + height();
     double discs = ground + 0.8 * pen.text() + diameter(widest) / 2;
     double names = discs + diameter(widest) / 2 + 0.5 * pen.text() + pen.capital();
@@ -80,16 +80,8 @@ public final class StalkDrawing {
   }
 
   private String description() {
-    StringBuilder words = new StringBuilder(plan.caption()).append('.');
-    plan.bars()
-        .forEach(
-            bar ->
-                words
-                    .append(' ')
-                    .append(Numbers.text(bar.diameter()))
-                    .append(": ")
-                    .append(bar.says())
-                    .append('.'));
-    return words.toString();
+    return Drawing.description(
+        plan.caption(),
+        plan.bars().stream().map(bar -> Numbers.text(bar.diameter()) + ": " + bar.says()));
   }
 }

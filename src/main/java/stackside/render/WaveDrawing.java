@@ -3,6 +3,7 @@ package stackside.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stackside.energy.Crest;
 import stackside.quantity.Seconds;
 import stackside.render.Shape.Paint;
@@ -60,7 +61,7 @@ public final class WaveDrawing {
   }
 
   private Drawing draw() {
-    double y = pen.block(0, pen.thin(), width, plan.caption(), Weight.REGULAR, Ink.INK);
+    double y = pen.caption(plan.caption(), width);
     for (Strip strip : plan.strips()) {
       y += 1.1 * pen.text();
       y = pen.block(0, y, width, strip.name(), Weight.BOLD, Ink.INK);
@@ -125,11 +126,12 @@ public final class WaveDrawing {
   }
 
   private String description() {
-    StringBuilder words = new StringBuilder(plan.caption()).append('.');
-    for (Strip strip : plan.strips()) {
-      words.append(' ').append(strip.name()).append(": ").append(strip.says()).append('.');
-      strip.rhythm().ifPresent(rhythm -> words.append(' ').append(rhythm.says()).append('.'));
-    }
-    return words.toString();
+    return Drawing.description(
+        plan.caption(), plan.strips().stream().flatMap(WaveDrawing::sentences));
+  }
+
+  private static Stream<String> sentences(Strip strip) {
+    return Stream.concat(
+        Stream.of(strip.name() + ": " + strip.says()), strip.rhythm().stream().map(Rhythm::says));
   }
 }
