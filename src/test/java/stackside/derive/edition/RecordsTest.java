@@ -28,8 +28,8 @@ final class RecordsTest {
     for (String row : rows) {
       List<Row.Cell> cells = new ArrayList<>();
       int line = all.size() + 2;
-      for (String cell : row.split(" ")) {
-        String[] parts = cell.split("=");
+      for (String cell : row.split(" ", -1)) {
+        String[] parts = cell.split("=", 2);
         cells.add(
             new Row.Cell(parts[0], parts[1], new Location(FILE, line, cells.size() * 9 + 1, 3)));
       }
