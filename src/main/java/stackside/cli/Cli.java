@@ -7,7 +7,10 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import stackside.publish.PublishFailure;
@@ -27,19 +30,14 @@ public final class Cli {
 
   /** Runs a command and answers its exit code; nothing it meets comes out as an exception. */
   public int run(String... arguments) {
-    int code = commandLine().execute(arguments);
+    int code = commandLine(arguments).execute(arguments);
     return desk.console().delivered() ? code : ExitCode.FAILED.number();
   }
 
-  private CommandLine commandLine() {
-    return new CommandLine(new Stackside())
-        .addSubcommand(new CheckCommand(desk))
-        .addSubcommand(new DraftCommand(desk))
-        .addSubcommand(new ApproveCommand(desk))
-        .addSubcommand(new IssueCommand(desk))
-        .addSubcommand(new WithdrawCommand(desk))
-        .addSubcommand(new ExplainCommand(desk))
-        .addSubcommand(new StartCommand(desk))
+  private CommandLine commandLine(String... arguments) {
+    CommandLine program = new CommandLine(new Stackside());
+    commands(arguments).forEach(program::addSubcommand);
+    return program
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
         .setUsageHelpWidth(100)
@@ -47,6 +45,28 @@ public final class Cli {
         .setErr(desk.console().err())
         .setParameterExceptionHandler(this::wrongUsage)
         .setExecutionExceptionHandler((e, line, parsed) -> failed(e));
+  }
+
+  /** The command that the first argument names, else all: to describe one takes a while. */
+  private List<Callable<Integer>> commands(String... arguments) {
+    List<Callable<Integer>> all =
+        List.of(
+            new CheckCommand(desk),
+            new DraftCommand(desk),
+            new ApproveCommand(desk),
+            new IssueCommand(desk),
+            new WithdrawCommand(desk),
+            new ExplainCommand(desk),
+            new StartCommand(desk));
+    List<Callable<Integer>> named =
+        all.stream()
+            .filter(command -> arguments.length > 0 && name(command).equals(arguments[0]))
+            .toList();
+    return named.isEmpty() ? all : named;
+  }
+
+  private static String name(Callable<Integer> command) {
+    return command.getClass().getAnnotation(Command.class).name();
   }
 
   private int wrongUsage(ParameterException e, String[] arguments) {
