@@ -1,5 +1,6 @@
 package stackside.benchmark;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,13 +23,21 @@ public final class Benchmark {
   private static final String DAY = "2026-11-25";
   private static final int RUNS = 5;
   private static final List<String> QUICK =
-      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto");
+      List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-Xlog:disable");
   private static final List<String> LARGE = List.of("-Xmx1g");
 
   private final Path folder;
+  private final String jars;
 
-  private Benchmark(Path folder) {
-    this.folder = folder;
+  private Benchmark(Path target) throws IOException {
+    this.folder = Files.createDirectories(target.resolve("benchmark")).toRealPath();
+    this.jars =
+        Stream.concat(
+                Stream.of("stackside.jar", "stackside-tests.jar")
+                    .map(name -> target.toAbsolutePath().resolve(name).toString()),
+                Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
+                    .filter(entry -> entry.endsWith(".jar")))
+            .collect(Collectors.joining(File.pathSeparator));
   }
 
   /** One run of a process. */
@@ -54,11 +63,10 @@ public final class Benchmark {
     }
   }
 
-  /** {@code Benchmark FOLDER [most times]}: the folder is for what it writes. */
+  /** {@code Benchmark FOLDER [most times]}: the folder holds the jars; it writes there too. */
   public static void main(String[] arguments) throws Exception {
-    Path folder = Files.createDirectories(Path.of(arguments[0], "benchmark")).toRealPath();
     int most = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 100;
-    new Benchmark(folder).print(most);
+    new Benchmark(Path.of(arguments[0])).print(most);
   }
 
   private void print(int most) throws Exception {
@@ -70,41 +78,72 @@ public final class Benchmark {
                 .getTotalMemorySize()
             >> 30,
         RUNS);
-    demonstration();
+    prepare();
+    System.out.println("Classes from the jars:");
+    demonstration(QUICK, QUICK);
+    System.out.println("Classes from archives, as the launcher starts it, for both programs:");
+    demonstration(
+        archived("draft", "stackside.cli.Main", draft(fresh("draft"))),
+        archived("bare", "stackside.cli.BareProgram", bare(fresh("bare"))));
     if (most > 1) {
       scale(most);
     }
   }
 
-  private void demonstration() throws Exception {
+  private void prepare() throws Exception {
+    java(QUICK, "stackside.cli.BareProgram", "content", fresh("values").toString(), DAY);
+    Path draft = fresh("draft");
+    Path bare = fresh("bare");
+    java(QUICK, "stackside.cli.Main", draft(draft));
+    java(QUICK, "stackside.cli.BareProgram", bare(bare));
+    sameBytes(draft, bare);
+  }
+
+  private static String[] draft(Path out) {
+    return new String[] {"draft", "content", "--on", DAY, "--out", out.toString()};
+  }
+
+  private String[] bare(Path out) {
+    return new String[] {folder.resolve("values").toString(), out.toString()};
+  }
+
+  /** Leaves an archive of the classes that a run loads; answers the options that use it. */
+  private List<String> archived(String name, String program, String... arguments) throws Exception {
+    String archive = folder.resolve(name + ".jsa").toString();
+    List<String> leaving = new ArrayList<>(QUICK);
+    leaving.add("-XX:ArchiveClassesAtExit=" + archive);
+    java(leaving, program, arguments);
+    List<String> using = new ArrayList<>(QUICK);
+    using.add("-XX:SharedArchiveFile=" + archive);
+    return using;
+  }
+
+  private void demonstration(List<String> options, List<String> bareOptions) throws Exception {
     List<Run> drafts = new ArrayList<>();
-    List<Run> bare = new ArrayList<>();
+    List<Run> bares = new ArrayList<>();
     List<Run> checks = new ArrayList<>();
     List<Run> prints = new ArrayList<>();
-    Path values = fresh("values");
-    java(QUICK, "stackside.cli.BareProgram", "content", values.toString(), DAY);
     for (int run = 0; run < RUNS; run++) {
       Path out = fresh("draft");
-      Path own = fresh("bare");
-      drafts.add(stackside(QUICK, "draft", "content", "--on", DAY, "--out", out.toString()));
-      checks.add(stackside(QUICK, "check", "content", "--on", DAY));
-      Run whole = java(QUICK, "stackside.cli.BareProgram", values.toString(), own.toString());
+      drafts.add(java(options, "stackside.cli.Main", draft(out)));
+      checks.add(java(options, "stackside.cli.Main", "check", "content", "--on", DAY));
+      Run whole = java(bareOptions, "stackside.cli.BareProgram", bare(fresh("bare")));
       double reading = Long.parseLong(whole.out().strip()) / 1000.0;
-      bare.add(new Run(whole.wall(), whole.cpu() - reading, ""));
+      bares.add(new Run(whole.wall(), whole.cpu() - reading, ""));
       prints.add(chromium(out));
-      if (run == 0) {
-        sameBytes(out, own);
-      }
     }
-    Runs draft = new Runs(drafts);
+    tell(new Runs(drafts), new Runs(bares), new Runs(checks), new Runs(prints));
+  }
+
+  private static void tell(Runs draft, Runs bare, Runs check, Runs print) {
     line("draft of the demonstration, whole process", draft.text());
-    line("bare program, identical bytes, without reading values", new Runs(bare).text());
-    goal("(a) draft / bare", draft.least() / new Runs(bare).least(), 2.5);
-    line("headless Chromium prints one card's page", new Runs(prints).text());
-    goal("(c) draft / Chromium, processor", draft.least() / new Runs(prints).least(), 1.0);
-    goal("(c) draft / Chromium, wall", draft.wall() / new Runs(prints).wall(), 1.0);
-    line("check of the demonstration", new Runs(checks).text());
-    goal("(e) check / draft", new Runs(checks).least() / draft.least(), 1 / 3.0);
+    line("bare program, identical bytes, without reading values", bare.text());
+    goal("(a) draft / bare", draft.least() / bare.least(), 2.5);
+    line("headless Chromium prints one card's page", print.text());
+    goal("(c) draft / Chromium, processor", draft.least() / print.least(), 1.0);
+    goal("(c) draft / Chromium, wall", draft.wall() / print.wall(), 1.0);
+    line("check of the demonstration", check.text());
+    goal("(e) check / draft", check.least() / draft.least(), 1 / 3.0);
   }
 
   private void scale(int most) throws Exception {
@@ -117,7 +156,16 @@ public final class Benchmark {
     Path content = fresh("unit-" + times);
     GeneratedUnit.of(times, 7).write(content);
     Path out = fresh("draft-" + times);
-    Run run = stackside(LARGE, "draft", content.toString(), "--on", DAY, "--out", out.toString());
+    Run run =
+        java(
+            LARGE,
+            "stackside.cli.Main",
+            "draft",
+            content.toString(),
+            "--on",
+            DAY,
+            "--out",
+            out.toString());
     long pages = files(out).size();
     line(
         "draft of %dx within 1 GiB of heap (d)".formatted(times),
@@ -136,18 +184,11 @@ public final class Benchmark {
     line(what, "%.2f, goal %.2f: %s".formatted(ratio, most, ratio <= most ? "met" : "NOT met"));
   }
 
-  private Run stackside(List<String> options, String... arguments) throws Exception {
-    return java(
-        options,
-        Stream.concat(Stream.of("stackside.cli.Main"), Arrays.stream(arguments))
-            .toArray(String[]::new));
-  }
-
-  private Run java(List<String> options, String... arguments) throws Exception {
+  private Run java(List<String> options, String program, String... arguments) throws Exception {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(options);
-    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    command.addAll(List.of("-cp", jars, program));
     Collections.addAll(command, arguments);
     return run(command);
   }
