@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * One fact that differs between what was signed and what stands now.
@@ -81,14 +83,21 @@ public record FactChange(String name, Optional<String> before, Optional<String> 
     }
   }
 
-  /** Plain texts are one fact together; other items go by their id, or else by their number. */
+  /**
+   * Plain texts are one fact together; other items go by their id, or by a name that no other has,
+   * so that one put between does not make the rest look changed; or else by their number.
+   */
   private static void collectItems(String name, Json.Items items, Map<String, String> leaves) {
     List<String> texts = new ArrayList<>();
     int number = 0;
     for (Json item : items.values()) {
       number++;
       if (item instanceof Json.Members members) {
-        String own = members.text("id").orElse(String.valueOf(number));
+        String own =
+            members
+                .text("id")
+                .or(() -> members.text("name").filter(only(items)).map(each -> "'" + each + "'"))
+                .orElse(String.valueOf(number));
         collect(joined(name, own), members, leaves);
       } else {
         texts.add(item instanceof Json.Text text ? text.value() : CanonicalJson.of(item));
@@ -97,6 +106,19 @@ public record FactChange(String name, Optional<String> before, Optional<String> 
     if (!texts.isEmpty()) {
       leaves.put(name, String.join(", ", texts));
     }
+  }
+
+  private static Predicate<String> only(Json.Items items) {
+    return name ->
+        items.values().stream()
+                .flatMap(
+                    item ->
+                        item instanceof Json.Members members
+                            ? members.text("name").stream()
+                            : Stream.empty())
+                .filter(name::equals)
+                .count()
+            == 1;
   }
 
   private static String joined(String name, String member) {
