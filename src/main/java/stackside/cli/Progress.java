@@ -1,15 +1,20 @@
 package stackside.cli;
 
+import java.time.Duration;
 import java.util.Timer;
 import java.util.TimerTask;
 
-/** Says what is being done, to somebody who watches, once it has taken more than two seconds. */
+/**
+ * Says what is being done and for how long already, to somebody who watches, once it has taken more
+ * than two seconds: {@code painting the cards, 3 s …}.
+ */
 final class Progress implements AutoCloseable {
   private static final long PATIENCE = 2000;
   private static final long TICK = 500;
   private static final String CLEAR = "\r\u001b[K";
 
   private final Console console;
+  private final long began = System.nanoTime();
   private final Timer timer = new Timer("progress", /* isDaemon= */ true);
   private String stage = "";
   private boolean shown;
@@ -43,7 +48,8 @@ final class Progress implements AutoCloseable {
   private synchronized void show() {
     if (!over) {
       shown = true;
-      console.passing(CLEAR + stage + " …");
+      long seconds = Duration.ofNanos(System.nanoTime() - began).plusMillis(TICK / 2).toSeconds();
+      console.passing(CLEAR + stage + ", " + seconds + " s …");
     }
   }
 
