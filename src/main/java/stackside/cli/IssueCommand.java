@@ -78,15 +78,24 @@ final class IssueCommand implements Callable<Integer> {
       }
       progress.stage("making the pages and cards");
       OutputFile unit = KeptUnit.of(desk.surroundings().disk(), content);
-      Issuing.Ready ready = Issuing.of(judged, before, hanging, desk.day(asked), own).with(unit);
-      OutputFolder.Replaced replaced = folder.replace(ready.files());
+      Issuing.Ready ready = Issuing.of(judged, before, hanging, desk.day(asked), own, unit);
+      Optional<Outcome.Written> written = written(ready, before, folder);
       List<String> told = new ArrayList<>(folder.notices());
       told.addAll(told(ready, before));
-      Outcome.Written written =
-          new Outcome.Written(out, replaced.files(), replaced.changed(), out.resolve("index.html"));
-      int code = ended(judged.with(ready.problems()), told, Optional.of(written));
+      int code = ended(judged.with(ready.problems()), told, written);
       return allIssued(ready.issue()) ? code : ExitCode.CONTENT.number();
     }
+  }
+
+  /** An issue that would only repeat the last one is none. */
+  private Optional<Outcome.Written> written(
+      Issuing.Ready ready, Register before, OutputFolder folder) throws IOException {
+    if (ready.register().equals(before)) {
+      return Optional.empty();
+    }
+    OutputFolder.Replaced replaced = folder.replace(ready.files());
+    return Optional.of(
+        new Outcome.Written(out, replaced.files(), replaced.changed(), out.resolve("index.html")));
   }
 
   /** Why nothing can be issued at all, if so. */
@@ -162,6 +171,18 @@ final class IssueCommand implements Callable<Integer> {
   /** The lists for whoever walks round with the laminates. */
   private static List<String> told(Issuing.Ready ready, Register before) {
     List<String> told = new ArrayList<>();
+    if (ready.register().equals(before)) {
+      before
+          .last()
+          .ifPresent(
+              last ->
+                  told.add(
+                      "nothing has changed since issue "
+                          + last.number()
+                          + " of "
+                          + last.on()
+                          + "; nothing was written"));
+    }
     List<Decision> decisions = ready.issue().decisions();
     list(told, "print these", decisions, Decision.Outcome.NEXT_EDITION, IssueCommand::printed);
     List<Decision> replaced =

@@ -96,6 +96,7 @@ final class Issuing {
   /**
    * An issue that is ready to be written.
    *
+   * @param register as it was before where nothing has changed since, down to the last page
    * @param problems those that only the finished cards showed
    * @param lost editions that stay, but whose file is gone
    */
@@ -106,11 +107,10 @@ final class Issuing {
       List<Problem> problems,
       List<String> lost) {
 
-    /** With one more file. */
-    Ready with(OutputFile file) {
-      List<OutputFile> more = new ArrayList<>(files);
-      more.add(file);
-      return new Ready(issue, register, more, problems, lost);
+    /** Whether just these files stand in a folder. */
+    boolean standsIn(SortedMap<String, OutputFile> folder) {
+      return files.size() == folder.size()
+          && files.stream().allMatch(file -> file.equals(folder.get(file.path())));
     }
   }
 
@@ -119,26 +119,48 @@ final class Issuing {
       Register before,
       SortedMap<String, OutputFile> hanging,
       LocalDate on,
-      OwnTemplates templates) {
+      OwnTemplates templates,
+      OutputFile unit) {
     Issuing issuing =
         new Issuing(judged, judged.analysis().orElseThrow(), judged.standing().orElseThrow(), on);
-    return issuing.ready(before, hanging, templates);
+    return issuing.ready(before, hanging, templates, unit);
   }
 
   private Ready ready(
-      Register before, SortedMap<String, OutputFile> hanging, OwnTemplates templates) {
+      Register before,
+      SortedMap<String, OutputFile> hanging,
+      OwnTemplates templates,
+      OutputFile kept) {
     Unit unit = analysis.unit();
-    Publication trial = templates.worded(publication(analysis, Editions.none()));
+    Publication trial = templates.worded(publication(analysis, Editions.none(), on));
     List<Problem> found = new ArrayList<>();
     List<Candidate> candidates =
         CardPlanner.plans(trial).stream()
             .map(plan -> candidate(unit, plan, trial, before, found))
             .toList();
     Issue issue = Issue.of(before, on, candidates, unread());
-    Register register = issue.register(judged.approvals().ledger().head(), judged.soundRecords());
-    Editions editions = issue.editions(register);
+    Register after = issue.register(judged.approvals().ledger().head(), judged.soundRecords());
+    if (after.repeatsItself()) {
+      LocalDate last = before.last().orElseThrow().on();
+      Ready again = made(issue, before, last, hanging, templates, kept, found);
+      if (again.standsIn(hanging)) {
+        return again;
+      }
+    }
+    return made(issue, after, on, hanging, templates, kept, found);
+  }
 
-    Publication whole = templates.worded(publication(analysis, editions));
+  /** The files as pages made on a day show them. */
+  private Ready made(
+      Issue issue,
+      Register register,
+      LocalDate day,
+      SortedMap<String, OutputFile> hanging,
+      OwnTemplates templates,
+      OutputFile kept,
+      List<Problem> found) {
+    Editions editions = issue.editions(register);
+    Publication whole = templates.worded(publication(analysis, editions, day));
     Set<String> madeNow = new TreeSet<>();
     issue.decisions().stream()
         .filter(Decision::madeNow)
@@ -146,17 +168,19 @@ final class Issuing {
     List<CardPlan> plans =
         CardPlanner.plans(whole).stream().filter(plan -> madeNow.contains(plan.name())).toList();
 
-    Publication shown = publication(Analysis.of(IssuedUnit.of(unit, held())), editions);
+    Publication shown =
+        publication(Analysis.of(IssuedUnit.of(analysis.unit(), held())), editions, day);
     List<OutputFile> files = new ArrayList<>(SiteRenderer.render(shown, plans, templates));
     files.addAll(CardRenderer.render(whole, plans).files());
     files.addAll(RecordRenderer.render(templates.worded(shown)));
     List<String> lost = keep(issue, hanging, files);
     files.add(OutputFile.text(Register.FILE, register.text()));
+    files.add(kept);
     return new Ready(issue, register, files, found, lost);
   }
 
-  private Publication publication(Analysis shown, Editions editions) {
-    return new Publication(shown, List.of(), Faults.all(), Marking.ISSUED, editions, on);
+  private static Publication publication(Analysis shown, Editions editions, LocalDate day) {
+    return new Publication(shown, List.of(), Faults.all(), Marking.ISSUED, editions, day);
   }
 
   private Candidate candidate(

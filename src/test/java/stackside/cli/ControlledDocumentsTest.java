@@ -110,11 +110,23 @@ final class ControlledDocumentsTest {
   }
 
   @Test
-  void issueWithoutAChange_leavesEveryCardUntouched() throws Exception {
+  void issueWithoutAChange_writesNothing() throws Exception {
+    SortedMap<String, Fingerprint> site = office.bytes("site");
+    assertThat(run("issue", "--on", "2026-11-25")).as(office.out).isZero();
+    assertThat(office.bytes("site")).isEqualTo(site);
+    assertThat(office.out)
+        .contains("nothing has changed since issue 1 of 2026-11-21; nothing was written")
+        .doesNotContain("print these", "take down");
+  }
+
+  @Test
+  void issueOfAChangedPage_isRememberedThoughNoCardChanged() throws Exception {
     SortedMap<String, Fingerprint> cards = office.bytes("site/cards");
+    Path page = office.folder.resolve("content/handbook/smoke-and-staff.md");
+    Files.writeString(page, Files.readString(page) + "\nTell the next team.\n");
     assertThat(run("issue", "--on", "2026-11-25")).as(office.out).isZero();
     assertThat(office.bytes("site/cards")).isEqualTo(cards);
-    assertThat(office.out).doesNotContain("print these", "take down");
+    assertThat(office.out).doesNotContain("nothing has changed");
     assertThat(office.register().entries()).hasSize(2);
     assertThat(office.register().last().orElseThrow().cards()).isEmpty();
   }

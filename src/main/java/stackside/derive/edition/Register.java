@@ -70,6 +70,12 @@ public record Register(List<RegisterEntry> entries) {
     return last().map(RegisterEntry::seal);
   }
 
+  /** Whether the last entry says nothing that the issue before it did not say. */
+  public boolean repeatsItself() {
+    return entries.size() > 1
+        && entries.get(entries.size() - 1).saysNothingAfter(entries.get(entries.size() - 2));
+  }
+
   /** The register without its last entry, as it stood before that. */
   public Register before() {
     return upTo(entries.size() - 1);

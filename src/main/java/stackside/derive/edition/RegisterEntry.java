@@ -28,4 +28,13 @@ public record RegisterEntry(
     cards = List.copyOf(cards);
     records = List.copyOf(records);
   }
+
+  /** Whether both are issues, and this one found nothing new. */
+  boolean saysNothingAfter(RegisterEntry last) {
+    return by.isEmpty()
+        && last.by().isEmpty()
+        && cards.isEmpty()
+        && records.isEmpty()
+        && ledger.equals(last.ledger());
+  }
 }
