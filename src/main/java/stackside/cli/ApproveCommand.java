@@ -110,7 +110,11 @@ final class ApproveCommand implements Callable<Integer> {
   private int sign(ApprovalFiles files) throws IOException, UsageException {
     if (!Initials.are(initials)) {
       throw new UsageException(
-          "'" + initials + "' are no initials; give one to five letters with --initials");
+          "'"
+              + initials
+              + "' are no initials; give "
+              + Initials.FORM_IN_WORDS
+              + " with --initials");
     }
     try (SafeFile ledger = files.holdLedger()) {
       Judged judged = desk.judged(asked);

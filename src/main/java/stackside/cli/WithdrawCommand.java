@@ -83,7 +83,8 @@ final class WithdrawCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, UsageException {
     if (!Initials.are(initials)) {
-      throw new UsageException("'" + initials + "' are no initials; give one to five letters");
+      throw new UsageException(
+          "'" + initials + "' are no initials; give " + Initials.FORM_IN_WORDS);
     }
     if (reason.isBlank()) {
       throw new UsageException("say why, with --reason");

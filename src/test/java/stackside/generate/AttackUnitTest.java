@@ -17,6 +17,7 @@ import stackside.ModelRecords;
 import stackside.Units;
 import stackside.content.Reading;
 import stackside.model.Fact;
+import stackside.model.Initials;
 import stackside.model.Prose;
 import stackside.model.ThingId;
 import stackside.source.Location;
@@ -33,7 +34,7 @@ final class AttackUnitTest {
   /** Why no attack can stand there: the reader refuses all but this form. */
   private static final Map<String, String> CLOSED =
       Map.of(
-          "Initials.text", "one to five letters",
+          "Initials.text", Initials.FORM_IN_WORDS,
           "CardPart.name", "small letters, digits and single hyphens or blanks",
           "ConnectorId.slug", "small letters, digits and single hyphens",
           "LampId.slug", "small letters, digits and single hyphens",

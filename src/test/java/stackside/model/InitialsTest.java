@@ -14,10 +14,24 @@ final class InitialsTest {
   void initials_areRead() {
     assertThat(Initials.parse("KM").text()).isEqualTo("KM");
     assertThat(Initials.parse("ÅØ")).hasToString("ÅØ");
+    assertThat(Initials.parse("山田")).hasToString("山田");
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"Kim Marsh", "K.M.", "KM1", "marshk", "k@m", "", "KM "})
+  @ValueSource(
+      strings = {
+        "Kim Marsh",
+        "Jane",
+        "jm",
+        "Km",
+        "SMITH",
+        "K.M.",
+        "KM1",
+        "marshk",
+        "k@m",
+        "",
+        "KM "
+      })
   void nameOrAnythingElse_isRefused(String text) {
     assertThatThrownBy(() -> Initials.parse(text))
         .asInstanceOf(type(UnreadableText.class))
