@@ -111,10 +111,24 @@ public final class PedalMap {
     y =
         pen.block(
             left, y, room, capitalised(plan.words().choice(place.action())), Weight.BOLD, Ink.INK);
+    if (place.forbidden()) {
+      double cross = cross(pen, left, y);
+      return pen.block(
+          left + cross, y, room - cross, String.join(", ", place.set()), Weight.BOLD, Ink.INK);
+    }
     for (String line : place.set()) {
       y = pen.block(left, y, room, line, Weight.REGULAR, Ink.INK);
     }
     return y;
+  }
+
+  /** The sign of a card for what must not be pressed; returns the room that it takes. */
+  private static double cross(Pen pen, double left, double top) {
+    double high = pen.capital();
+    Shape.Stroke stroke = pen.heavy(Ink.INK);
+    pen.add(Shape.Polyline.line(left, top, left + high, top + high, stroke));
+    pen.add(Shape.Polyline.line(left, top + high, left + high, top, stroke));
+    return 1.6 * high;
   }
 
   private static Ink fill(PedalColour colour) {

@@ -31,8 +31,10 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) 
    *
    * @param side left, right, middle, or "only" for a single pedal
    * @param set mode and setting in lines; empty where a drawing speaks of no single answer
+   * @param forbidden whether the answer must not use it
    */
-  public record Place(String side, PedalColour colour, PedalAction action, List<String> set) {
+  public record Place(
+      String side, PedalColour colour, PedalAction action, List<String> set, boolean forbidden) {
     public Place {
       set = List.copyOf(set);
     }
@@ -58,7 +60,8 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) 
               side(i, pedals.size(), words),
               colour,
               pedals.get(i).does().value(),
-              settings.map(s -> words(s, colour, words)).orElse(List.of())));
+              settings.map(s -> words(s, colour, words)).orElse(List.of()),
+              settings.filter(s -> s.forbids(colour)).isPresent()));
     }
     return new PedalPlan(footSwitch, places, words);
   }

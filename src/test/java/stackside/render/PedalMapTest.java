@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import stackside.Units;
 import stackside.model.FootSwitch;
 import stackside.model.Kind;
 import stackside.model.Pedal;
 import stackside.model.PedalAction;
 import stackside.model.PedalColour;
+import stackside.model.Settings;
 import stackside.model.ThingId;
 import stackside.render.PedalPlan.Place;
 import stackside.render.Shape.Rect;
@@ -67,6 +69,23 @@ final class PedalMapTest {
     assertThat(PedalPlan.of(single, Panels.WORDS).pedals())
         .extracting(Place::side)
         .containsExactly("Only pedal");
+  }
+
+  @Test
+  void aPedalThatMustBeLeftAloneBearsACross() {
+    Settings margin =
+        Units.demonstration().profiles().stream()
+            .flatMap(profile -> profile.settings().stream())
+            .filter(settings -> settings.forbids(PedalColour.YELLOW))
+            .findFirst()
+            .orElseThrow();
+    Drawing drawing = PedalMap.of(PedalPlan.of(twin(), margin, Panels.WORDS), Sheet.PAGE);
+    assertThat(words(drawing))
+        .filteredOn(words -> words.weight() == Shape.Weight.BOLD)
+        .extracting(Words::text)
+        .contains("Do not press");
+    assertThat(drawing.shapes()).filteredOn(Shape.Polyline.class::isInstance).hasSize(2);
+    assertThat(drawing.description()).startsWith("Left, yellow, cut: Do not press. Right, blue");
   }
 
   @Test

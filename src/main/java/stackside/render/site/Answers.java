@@ -142,7 +142,7 @@ final class Answers {
     Answer answer = profile.answer();
     if (answer instanceof Settings settings) {
       lines.add(Line.of(program(settings, here)));
-      for (PedalColour colour : PedalColour.values()) {
+      for (PedalColour colour : pedals(profile, settings)) {
         String words = String.join(", ", PedalPlan.words(settings, colour, here.words()));
         lines.add(Line.of(here.say("fact.pedal-" + colour.word()) + ": " + words));
       }
@@ -160,7 +160,7 @@ final class Answers {
     facts.add(fact(here, "answer", status(profile, here)));
     Answer answer = profile.answer();
     if (answer instanceof Settings settings) {
-      settings(facts, settings, here);
+      settings(facts, settings, pedals(profile, settings), here);
     } else if (answer instanceof Cold cold) {
       facts.add(fact(here, "how", Line.of(Numbers.bind(cold.how().value()))));
     } else if (answer instanceof NotApproved not) {
@@ -183,7 +183,20 @@ final class Answers {
     }
   }
 
-  private static void settings(List<Fact> facts, Settings settings, Here here) {
+  /** The pedals with which the machine is worked, and any that the answer sets. */
+  private static List<PedalColour> pedals(Profile profile, Settings settings) {
+    List<PedalColour> there =
+        profile.machine().value().footSwitches().stream()
+            .flatMap(footSwitch -> footSwitch.value().pedals().stream())
+            .map(pedal -> pedal.colour().value())
+            .toList();
+    return Stream.of(PedalColour.values())
+        .filter(colour -> there.contains(colour) || settings.pedal(colour).setting().isPresent())
+        .toList();
+  }
+
+  private static void settings(
+      List<Fact> facts, Settings settings, List<PedalColour> pedals, Here here) {
     facts.add(fact(here, "program", Line.of(Piece.strong(program(settings, here)))));
     facts.add(fact(here, "instrument", here.link(settings.instrument().value())));
     facts.add(
@@ -194,7 +207,7 @@ final class Answers {
                 .then(
                     here.link(
                         settings.socket().value(), settings.socket().value().name().value()))));
-    for (PedalColour colour : PedalColour.values()) {
+    for (PedalColour colour : pedals) {
       facts.add(fact(here, "pedal-" + colour.word(), pedal(settings, colour, here)));
     }
     settings

@@ -139,7 +139,7 @@ final class RoomPages implements Pages {
                           "answer.alternative", profile.alternative().get().when().value())));
     }
     for (String caution : Answers.cautions(profile, here)) {
-      name = name.then(Piece.of(" "), Piece.strong(caution));
+      name = name.then(Piece.of(". "), Piece.strong(caution.replaceFirst("\\.$", "")));
     }
     Line sites = Line.of(Answers.sites(profile));
     Line status = Answers.status(profile, here);
