@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stackside.derive.edition.Register;
 import stackside.render.site.OwnTemplates;
 
 /** What all commands share: their console, their surroundings, and how they begin and end. */
@@ -39,9 +40,13 @@ record Desk(Console console, Surroundings surroundings) {
   /** The same beside the register of the last issue, where there is one. */
   Judged judgedAfter(Asked asked, Path site) throws IOException, UsageException {
     Judged judged = judged(asked);
+    return judged.after(lastIssue(site, judged));
+  }
+
+  /** The register of earlier issues of this content; an empty one where there is none. */
+  Register lastIssue(Path site, Judged judged) throws IOException, UsageException {
     return RegisterFile.beside(surroundings.disk(), path(site), judged.approvals().ledger())
-        .map(judged::after)
-        .orElse(judged);
+        .orElse(Register.none());
   }
 
   /** A path of the command line, as seen from the working folder. */

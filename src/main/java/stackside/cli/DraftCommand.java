@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stackside.derive.edition.Editions;
+import stackside.derive.edition.Register;
 import stackside.publish.OutputFolder;
 import stackside.render.site.OwnTemplates;
 
@@ -29,7 +30,7 @@ final class DraftCommand implements Callable<Integer> {
       names = "--site",
       paramLabel = "FOLDER",
       description =
-          "The site folder of the last issue, to compare records with; '${DEFAULT-VALUE}' if none is"
+          "The site folder of the last issue, which the preview follows; '${DEFAULT-VALUE}' if none is"
               + " named.")
   private Path site = Path.of("site");
 
@@ -58,8 +59,15 @@ final class DraftCommand implements Callable<Integer> {
     try (Progress progress = desk.progress();
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
       progress.stage("reading and judging the content");
-      Judged judged = desk.judgedAfter(asked, site);
-      Edition edition = Edition.draft(judged, Editions.none(), desk.day(asked), own, progress);
+      Judged judged = desk.judged(asked);
+      Register last = desk.lastIssue(site, judged);
+      Edition edition =
+          Edition.draft(
+              judged.after(last),
+              Editions.drafts(last, desk.day(asked)),
+              desk.day(asked),
+              own,
+              progress);
       List<String> notices = new ArrayList<>(folder.notices());
       Optional<Outcome.Written> written = Optional.empty();
       if (edition.files().isEmpty()) {

@@ -24,16 +24,15 @@ public record Editions(SortedMap<String, Edition> byCard, Register register) {
     return new Editions(Collections.emptySortedMap(), Register.none());
   }
 
-  /** Drafts after what a register holds. */
-  public static Editions drafts(Register register) {
+  /** Drafts made on a day, after what a register holds; they tell nothing of what hangs. */
+  public static Editions drafts(Register register, LocalDate on) {
     SortedMap<String, Edition> drafts = new TreeMap<>();
     register
         .cards()
         .forEach(
             (name, card) ->
-                drafts.put(
-                    name, new Edition(card.edition() + ".1", card.since(), Optional.empty())));
-    return new Editions(drafts, register);
+                drafts.put(name, new Edition(card.edition() + ".1", on, Optional.empty())));
+    return new Editions(drafts, Register.none());
   }
 
   /** The edition of a card; a card that was never issued is a draft before the first. */

@@ -128,7 +128,9 @@ final class IssueTest {
 
   @Test
   void drafts_bearADecimalAfterTheLastEdition() {
-    assertThat(Editions.drafts(BEFORE).of("a", LATER).words()).isEqualTo("1.1");
+    Editions.Edition draft = Editions.drafts(BEFORE, LATER).of("a", LATER);
+    assertThat(draft.words()).isEqualTo("1.1");
+    assertThat(draft.since()).isEqualTo(LATER);
     assertThat(Editions.none().of("a", LATER).words()).isEqualTo("0.1");
   }
 
