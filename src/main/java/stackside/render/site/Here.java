@@ -15,6 +15,7 @@ import stackside.model.Term;
 import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
+import stackside.model.UnitPart;
 import stackside.model.Word;
 import stackside.render.Dates;
 import stackside.render.Drawing;
@@ -65,7 +66,14 @@ record Here(Site site, String path) {
 
   /** The name of a thing, linked to its page; an answer goes by its question. */
   Line link(Thing thing) {
-    return link(thing, thing instanceof Profile profile ? Answers.name(profile) : thing.title());
+    return link(thing, name(thing));
+  }
+
+  private String name(Thing thing) {
+    if (thing instanceof UnitPart part) {
+      return say("unit-part." + part.id().slug());
+    }
+    return thing instanceof Profile profile ? Answers.name(profile) : thing.title();
   }
 
   /** The words, linked to the page of a thing. */
