@@ -71,15 +71,15 @@ final class Activation {
 
   private boolean meets(Condition condition) {
     return switch (condition) {
-      case MAINS_OFF -> state.mains() == Supply.MISSING;
-      case FOOT_SWITCH_MISSING -> state.footSwitch() == Supply.MISSING;
+      case MAINS_OFF -> state.lacks(Supply.MAINS);
+      case FOOT_SWITCH_MISSING -> state.lacks(Supply.FOOT_SWITCH);
       case NEUTRAL_CIRCUIT_OPEN, NEUTRAL_CONTACT_POOR ->
           asked()
               && needsNeutral()
               && Monitoring.condition(state).stream().anyMatch(condition::equals);
       case SELECTED_SOCKET_EMPTY -> asked() && feelsNoPlug();
       case ARGON_EMPTY ->
-          kind().stream().anyMatch(EnergyKind.ARGON::equals) && state.argon() == Supply.MISSING;
+          kind().stream().anyMatch(EnergyKind.ARGON::equals) && state.lacks(Supply.ARGON);
       case INSTRUMENT_CIRCUIT_OPEN -> asked() && reached.isEmpty();
     };
   }
@@ -222,7 +222,7 @@ final class Activation {
 
   /** The sockets with voltage on them. An open circuit that is not alarmed carries it too. */
   List<LiveSocket> live() {
-    if (state.mains() == Supply.MISSING || state.footSwitch() == Supply.MISSING || blocked()) {
+    if (state.lacks(Supply.MAINS) || state.lacks(Supply.FOOT_SWITCH) || blocked()) {
       return List.of();
     }
     return candidates.stream()

@@ -1,8 +1,10 @@
 package stackside.derive.circuit;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stackside.model.Electrode;
 import stackside.model.Machine;
 import stackside.model.PedalColour;
@@ -11,24 +13,24 @@ import stackside.model.Socket;
 /**
  * Everything that decides what a pressed pedal brings out, and where.
  *
+ * @param missing of what has to be there
  * @param selected absent where the machine has nothing selected, or never selects
  * @param occupants what is in the active sockets, in the order of the panel
  * @param pedals the pedals there are to press
  */
 public record CircuitState(
     Machine machine,
-    Supply mains,
+    Set<Supply> missing,
     Program program,
     Optional<Socket> selected,
     SelectedBy selectedBy,
     List<Occupant> occupants,
     Optional<Electrode> neutralElectrode,
     NeutralState neutral,
-    Supply footSwitch,
-    List<PedalColour> pedals,
-    Supply argon) {
+    List<PedalColour> pedals) {
 
   public CircuitState {
+    missing = Set.copyOf(missing);
     occupants = List.copyOf(occupants);
     pedals = List.copyOf(pedals);
   }
@@ -46,46 +48,24 @@ public record CircuitState(
   CircuitState with(Program other) {
     return new CircuitState(
         machine,
-        mains,
+        missing,
         other,
         selected,
         selectedBy,
         occupants,
         neutralElectrode,
         neutral,
-        footSwitch,
-        pedals,
-        argon);
+        pedals);
   }
 
   CircuitState selecting(Optional<Socket> socket, SelectedBy how) {
     return new CircuitState(
-        machine,
-        mains,
-        program,
-        socket,
-        how,
-        occupants,
-        neutralElectrode,
-        neutral,
-        footSwitch,
-        pedals,
-        argon);
+        machine, missing, program, socket, how, occupants, neutralElectrode, neutral, pedals);
   }
 
   CircuitState holding(List<Occupant> others) {
     return new CircuitState(
-        machine,
-        mains,
-        program,
-        selected,
-        selectedBy,
-        others,
-        neutralElectrode,
-        neutral,
-        footSwitch,
-        pedals,
-        argon);
+        machine, missing, program, selected, selectedBy, others, neutralElectrode, neutral, pedals);
   }
 
   CircuitState adding(Occupant other) {
@@ -97,60 +77,24 @@ public record CircuitState(
   CircuitState with(NeutralState other) {
     return new CircuitState(
         machine,
-        mains,
+        missing,
         program,
         selected,
         selectedBy,
         occupants,
         neutralElectrode,
         other,
-        footSwitch,
-        pedals,
-        argon);
+        pedals);
   }
 
-  CircuitState withoutMains() {
+  CircuitState without(Supply supply) {
+    Set<Supply> more = EnumSet.of(supply);
+    more.addAll(missing);
     return new CircuitState(
-        machine,
-        Supply.MISSING,
-        program,
-        selected,
-        selectedBy,
-        occupants,
-        neutralElectrode,
-        neutral,
-        footSwitch,
-        pedals,
-        argon);
+        machine, more, program, selected, selectedBy, occupants, neutralElectrode, neutral, pedals);
   }
 
-  CircuitState withoutFootSwitch() {
-    return new CircuitState(
-        machine,
-        mains,
-        program,
-        selected,
-        selectedBy,
-        occupants,
-        neutralElectrode,
-        neutral,
-        Supply.MISSING,
-        pedals,
-        argon);
-  }
-
-  CircuitState withoutArgon() {
-    return new CircuitState(
-        machine,
-        mains,
-        program,
-        selected,
-        selectedBy,
-        occupants,
-        neutralElectrode,
-        neutral,
-        footSwitch,
-        pedals,
-        Supply.MISSING);
+  boolean lacks(Supply supply) {
+    return missing.contains(supply);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import stackside.derive.chain.Chain;
 import stackside.derive.chain.Chains;
@@ -64,7 +65,7 @@ record SetUp(
             chain ->
                 new CircuitState(
                     machine,
-                    Supply.THERE,
+                    Set.of(),
                     KnownPrograms.approved(settings, Program.Source.APPROVED),
                     selection(machine, socket),
                     SelectedBy.of(machine.selectsSocket().value()),
@@ -73,9 +74,7 @@ record SetUp(
                     settings.neutralElectrode().isPresent()
                         ? NeutralState.ON_SKIN
                         : NeutralState.NOT_USED,
-                    Supply.THERE,
-                    pedals(unit.footSwitchesFor(room, machine)),
-                    Supply.THERE));
+                    pedals(unit.footSwitchesFor(room, machine))));
   }
 
   /** Where nothing is ever selected, the kind of the mode decides when a pedal is pressed. */
@@ -184,11 +183,11 @@ record SetUp(
       case NEUTRAL_PARTLY_OFF -> state.with(NeutralState.PARTLY_OFF);
       case NEUTRAL_CABLE_OUT -> state.with(NeutralState.CABLE_OUT);
       case NEUTRAL_CABLE_BROKEN -> state.with(NeutralState.CABLE_BROKEN);
-      case FOOT_SWITCH_OUT -> state.withoutFootSwitch();
+      case FOOT_SWITCH_OUT -> state.without(Supply.FOOT_SWITCH);
       case WRONG_PEDAL -> state;
       case WRONG_PROGRAM -> inProgram(deviation.program().orElseThrow());
-      case ARGON_EMPTY -> state.withoutArgon();
-      case MAINS_OFF -> state.withoutMains();
+      case ARGON_EMPTY -> state.without(Supply.ARGON);
+      case MAINS_OFF -> state.without(Supply.MAINS);
     };
   }
 
@@ -200,7 +199,7 @@ record SetUp(
       case MONOPOLAR, BIPOLAR, ARGON ->
           selects(SelectionKind.BY_PLUGGING_IN) ? plugged(there, wrong) : there;
       case NEUTRAL -> unplugged(there.with(NeutralState.CABLE_OUT));
-      case FOOT_SWITCH -> unplugged(there.withoutFootSwitch());
+      case FOOT_SWITCH -> unplugged(there.without(Supply.FOOT_SWITCH));
     };
   }
 

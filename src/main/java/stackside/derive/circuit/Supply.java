@@ -1,7 +1,8 @@
 package stackside.derive.circuit;
 
-/** Whether something that has to be there is there: mains, foot switch, argon. */
+/** What has to be there for anything to work. */
 public enum Supply {
-  THERE,
-  MISSING
+  MAINS,
+  FOOT_SWITCH,
+  ARGON
 }

@@ -26,6 +26,22 @@ public sealed interface Difference {
 
   Rank rank();
 
+  /** One in which the old habit goes wrong, and nothing warns. */
+  sealed interface Silent extends Difference {
+    @Override
+    default Rank rank() {
+      return Rank.SILENT;
+    }
+  }
+
+  /** One of names, numbers and places. */
+  sealed interface Label extends Difference {
+    @Override
+    default Rank rank() {
+      return Rank.LABEL;
+    }
+  }
+
   /**
    * The same fault comes to something else.
    *
@@ -51,12 +67,7 @@ public sealed interface Difference {
   }
 
   /** The live socket gets selected in another way. */
-  record SelectedElsewise(SelectionKind from, SelectionKind to) implements Difference {
-    @Override
-    public Rank rank() {
-      return Rank.SILENT;
-    }
-  }
+  record SelectedElsewise(SelectionKind from, SelectionKind to) implements Silent {}
 
   /** The neutral electrode is watched in another way. */
   record WatchedElsewise(MonitorKind from, MonitorKind to) implements Difference {
@@ -67,12 +78,7 @@ public sealed interface Difference {
   }
 
   /** The pedals lie in another order, or are others. */
-  record OtherPedals(FootSwitch from, FootSwitch to) implements Difference {
-    @Override
-    public Rank rank() {
-      return Rank.SILENT;
-    }
-
+  record OtherPedals(FootSwitch from, FootSwitch to) implements Silent {
     static boolean same(FootSwitch one, FootSwitch other) {
       return meanings(one).equals(meanings(other));
     }
@@ -87,20 +93,10 @@ public sealed interface Difference {
   }
 
   /** The same number or the same name stands for another program. */
-  record ProgramMeansElse(ProgramInUse from, ProgramInUse to) implements Difference {
-    @Override
-    public Rank rank() {
-      return Rank.SILENT;
-    }
-  }
+  record ProgramMeansElse(ProgramInUse from, ProgramInUse to) implements Silent {}
 
   /** The same question has an answer of another kind: with current, cold, or not approved. */
-  record AnswerOfOtherKind(Cell from, Cell to) implements Difference {
-    @Override
-    public Rank rank() {
-      return Rank.SILENT;
-    }
-  }
+  record AnswerOfOtherKind(Cell from, Cell to) implements Silent {}
 
   /** The machine answers a condition in another way. */
   record AnsweredElsewise(Condition condition, Optional<Response> from, Optional<Response> to)
@@ -112,26 +108,15 @@ public sealed interface Difference {
   }
 
   /** The same instrument goes into a socket of another label. */
-  record OtherSocket(Instrument instrument, List<Socket> from, List<Socket> to)
-      implements Difference {
+  record OtherSocket(Instrument instrument, List<Socket> from, List<Socket> to) implements Label {
     public OtherSocket {
       from = List.copyOf(from);
       to = List.copyOf(to);
     }
-
-    @Override
-    public Rank rank() {
-      return Rank.LABEL;
-    }
   }
 
   /** The same task has another program, another mode or another setting. */
-  record OtherSetting(Profile from, Profile to) implements Difference {
-    @Override
-    public Rank rank() {
-      return Rank.LABEL;
-    }
-
+  record OtherSetting(Profile from, Profile to) implements Label {
     /** Whether the displays and the pedals show the same for both. */
     static boolean same(Settings one, Settings other) {
       return shown(one).equals(shown(other));
@@ -160,28 +145,13 @@ public sealed interface Difference {
   }
 
   /** Spares lie elsewhere. */
-  record SparesElsewhere(String from, String to) implements Difference {
-    @Override
-    public Rank rank() {
-      return Rank.LABEL;
-    }
-  }
+  record SparesElsewhere(String from, String to) implements Label {}
 
   /** Others are to be called. */
-  record OtherContacts(Premises from, Premises to) implements Difference {
-    @Override
-    public Rank rank() {
-      return Rank.LABEL;
-    }
-  }
+  record OtherContacts(Premises from, Premises to) implements Label {}
 
   /** Something is kept only where one comes from, or only where one goes to. */
-  record KeptInOneOnly(Accessory accessory, Side side) implements Difference {
-    @Override
-    public Rank rank() {
-      return Rank.LABEL;
-    }
-
+  record KeptInOneOnly(Accessory accessory, Side side) implements Label {
     /** Where it is kept. */
     public enum Side {
       FROM,
