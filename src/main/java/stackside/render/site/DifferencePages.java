@@ -12,12 +12,7 @@ import stackside.derive.difference.Difference;
 import stackside.derive.difference.Differences;
 import stackside.derive.difference.Place;
 import stackside.derive.difference.Rank;
-import stackside.model.FootSwitch;
 import stackside.model.Profile;
-import stackside.model.Response;
-import stackside.model.Socket;
-import stackside.model.Tone;
-import stackside.render.OutcomeWords;
 import stackside.render.PanelChanges;
 import stackside.render.PanelPlan;
 import stackside.render.Sheet;
@@ -117,7 +112,7 @@ final class DifferencePages implements Pages {
       } else if (difference instanceof Difference.OtherSetting setting) {
         lines.add(setting(setting, differences, here));
       } else if (!(difference instanceof Difference.KeptInOneOnly)) {
-        lines.add(words(difference, here));
+        lines.add(DifferenceWords.of(difference, here));
       }
     }
     answers.values().forEach(each -> lines.add(answers(each, here)));
@@ -214,114 +209,5 @@ final class DifferencePages implements Pages {
             .then(Piece.of(", "))
             .then(here.link(place.asset())),
         new Html(SvgWriter.svg(SocketMap.of(plan, Sheet.PHONE), id)));
-  }
-
-  private static Line words(Difference difference, Here here) {
-    if (difference instanceof Difference.FaultComesToElse fault) {
-      return Line.of(here.say("fault." + fault.fault().word()) + ": ")
-          .then(
-              Here.status(
-                  OutcomeWords.mark(fault.to()), OutcomeWords.words(fault.to(), here.words())))
-          .then(
-              Piece.of(
-                  ". "
-                      + here.say(
-                          "difference.before", OutcomeWords.words(fault.from(), here.words()))));
-    }
-    if (difference instanceof Difference.SelectedElsewise selected) {
-      return changed(
-          here,
-          here.say("selects." + selected.to().word()),
-          here.say("selects." + selected.from().word()));
-    }
-    if (difference instanceof Difference.WatchedElsewise watched) {
-      return changed(
-          here,
-          here.say("fact.monitor") + ": " + here.say("monitor." + watched.to().word()) + ".",
-          here.say("monitor." + watched.from().word()));
-    }
-    if (difference instanceof Difference.OtherPedals pedals) {
-      return here.link(pedals.to())
-          .then(Piece.of(": " + pedals(pedals.to(), here) + ". "))
-          .then(Piece.of(here.say("difference.before", pedals(pedals.from(), here))));
-    }
-    if (difference instanceof Difference.ProgramMeansElse program) {
-      return Line.of(
-          here.say(
-              "difference.program",
-              program.to().slot(),
-              program.to().shownAs(),
-              Answers.question(program.to().profiles().get(0)),
-              program.from().slot(),
-              program.from().shownAs(),
-              Answers.question(program.from().profiles().get(0))));
-    }
-    if (difference instanceof Difference.AnsweredElsewise answered) {
-      return changed(
-          here,
-          here.say("condition." + answered.condition().word())
-              + ": "
-              + response(answered.to(), here)
-              + ".",
-          response(answered.from(), here));
-    }
-    if (difference instanceof Difference.OtherSocket socket) {
-      return here.link(socket.instrument())
-          .then(
-              Piece.of(
-                  " "
-                      + here.say(
-                          "difference.socket",
-                          labels(socket.to(), here),
-                          labels(socket.from(), here))));
-    }
-    if (difference instanceof Difference.SparesElsewhere spares) {
-      return changed(here, here.say("fact.spares-where") + ": " + spares.to() + ".", spares.from());
-    }
-    if (difference instanceof Difference.OtherContacts contacts) {
-      return Line.of(here.say("menu.contacts") + ": ")
-          .then(
-              Line.joined(
-                  contacts.to().contacts().stream().map(DrillPages::contact).toList(), "; "));
-    }
-    throw new IllegalStateException("a difference without words: " + difference);
-  }
-
-  private static Line changed(Here here, String now, String before) {
-    String bare = before.endsWith(".") ? before.substring(0, before.length() - 1) : before;
-    return Line.of(now + " " + here.say("difference.before", bare));
-  }
-
-  private static String labels(List<Socket> sockets, Here here) {
-    return sockets.stream()
-        .map(socket -> socket.label().value())
-        .distinct()
-        .reduce((one, other) -> here.say("list.or", one, other))
-        .orElse("");
-  }
-
-  private static String pedals(FootSwitch footSwitch, Here here) {
-    return footSwitch.pedals().stream()
-        .map(pedal -> here.choice(pedal.colour().value()) + " " + here.choice(pedal.does().value()))
-        .collect(Collectors.joining(", "));
-  }
-
-  private static String response(Optional<Response> response, Here here) {
-    if (response.isEmpty()) {
-      return here.say("unknown");
-    }
-    List<String> words = new ArrayList<>();
-    words.add(
-        response.get().tone().map(tone -> tone(tone.value(), here)).orElse(here.say("unknown")));
-    response
-        .get()
-        .lamps()
-        .forEach((lamp, colour) -> words.add(lamp.slug().replace('-', ' ') + " " + colour.value()));
-    response.get().display().ifPresent(shown -> words.add(here.say("sign.display", shown.value())));
-    return String.join(", ", words);
-  }
-
-  private static String tone(Tone tone, Here here) {
-    return here.say("tone." + tone.word());
   }
 }

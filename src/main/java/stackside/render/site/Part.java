@@ -1,13 +1,16 @@
 package stackside.render.site;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** A part of a section. Each kind has a macro of its name in {@code parts.ftlh}. */
 public sealed interface Part {
 
   /** The name of the macro that places it. */
-  String kind();
+  default String kind() {
+    return getClass().getSimpleName().toLowerCase(Locale.ROOT);
+  }
 
   /** Labels with what stands behind them. */
   record Facts(List<Fact> facts) implements Part {
@@ -20,11 +23,6 @@ public sealed interface Part {
       public Fact {
         values = List.copyOf(values);
       }
-    }
-
-    @Override
-    public String kind() {
-      return "facts";
     }
   }
 
@@ -45,22 +43,12 @@ public sealed interface Part {
         return new Row(Optional.empty(), name, List.of(cells));
       }
     }
-
-    @Override
-    public String kind() {
-      return "grid";
-    }
   }
 
   /** A list of lines, most of them links. */
   record Lines(List<Line> lines) implements Part {
     public Lines {
       lines = List.copyOf(lines);
-    }
-
-    @Override
-    public String kind() {
-      return "lines";
     }
   }
 
@@ -76,30 +64,15 @@ public sealed interface Part {
         notes = List.copyOf(notes);
       }
     }
-
-    @Override
-    public String kind() {
-      return "steps";
-    }
   }
 
   /** One paragraph. */
-  record Say(Line line) implements Part {
-    @Override
-    public String kind() {
-      return "say";
-    }
-  }
+  record Say(Line line) implements Part {}
 
   /** A box with a heavy frame: what must not be missed. */
   record Box(String title, List<Line> lines) implements Part {
     public Box {
       lines = List.copyOf(lines);
-    }
-
-    @Override
-    public String kind() {
-      return "box";
     }
   }
 
@@ -119,20 +92,10 @@ public sealed interface Part {
 
     /** One answer, hidden until a script knows that it fits. */
     public record Answer(String when, Line line) {}
-
-    @Override
-    public String kind() {
-      return "cardcheck";
-    }
   }
 
   /** Prose of the unit, as HTML. */
-  record Text(Html html) implements Part {
-    @Override
-    public String kind() {
-      return "text";
-    }
-  }
+  record Text(Html html) implements Part {}
 
   /**
    * A drawing, wide and narrow, with the same facts as a table.
@@ -140,20 +103,10 @@ public sealed interface Part {
    * @param wide for a screen
    * @param narrow for a telephone
    */
-  record Figure(Html wide, Html narrow, Optional<Grid> table) implements Part {
-    @Override
-    public String kind() {
-      return "figure";
-    }
-  }
+  record Figure(Html wide, Html narrow, Optional<Grid> table) implements Part {}
 
   /** Prose of the unit in a box with a heavy frame: what to mind before what stands below. */
-  record Caution(String title, Html html) implements Part {
-    @Override
-    public String kind() {
-      return "caution";
-    }
-  }
+  record Caution(String title, Html html) implements Part {}
 
   /** Large links of which one is picked. */
   record Picks(List<Pick> picks) implements Part {
@@ -163,38 +116,18 @@ public sealed interface Part {
 
     /** One of them: its words, what stands below, perhaps a small drawing. */
     public record Pick(String text, String href, String note, Optional<Html> drawing) {}
-
-    @Override
-    public String kind() {
-      return "picks";
-    }
   }
 
   /** Words as an author types them into a file. */
-  record Source(String text) implements Part {
-    @Override
-    public String kind() {
-      return "source";
-    }
-  }
+  record Source(String text) implements Part {}
 
   /** Two drawings side by side, one below the other on a telephone. */
-  record Pair(Side first, Side second) implements Part {
-    @Override
-    public String kind() {
-      return "pair";
-    }
-  }
+  record Pair(Side first, Side second) implements Part {}
 
   /** Several drawings side by side, as many to a row as there is room for. */
   record Sides(List<Side> sides) implements Part {
     public Sides {
       sides = List.copyOf(sides);
-    }
-
-    @Override
-    public String kind() {
-      return "sides";
     }
   }
 
