@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import stackside.derive.edition.CardEntry;
 import stackside.derive.edition.Decision;
 import stackside.derive.edition.Issue;
 import stackside.derive.edition.Register;
@@ -81,7 +80,7 @@ final class IssueCommand implements Callable<Integer> {
       Issuing.Ready ready = Issuing.of(judged, before, hanging, desk.day(asked), own, unit);
       Optional<Outcome.Written> written = written(ready, before, folder);
       List<String> told = new ArrayList<>(folder.notices());
-      told.addAll(told(ready, before));
+      told.addAll(IssueLists.of(ready, before));
       int code = ended(judged.with(ready.problems()), told, written);
       return allIssued(ready.issue()) ? code : ExitCode.CONTENT.number();
     }
@@ -166,94 +165,5 @@ final class IssueCommand implements Callable<Integer> {
                 outcome == Decision.Outcome.STAYS
                     || outcome == Decision.Outcome.NOT_YET
                     || outcome == Decision.Outcome.OUT_OF_USE);
-  }
-
-  /** The lists for whoever walks round with the laminates. */
-  private static List<String> told(Issuing.Ready ready, Register before) {
-    List<String> told = new ArrayList<>();
-    if (ready.register().equals(before)) {
-      before
-          .last()
-          .ifPresent(
-              last ->
-                  told.add(
-                      "nothing has changed since issue "
-                          + last.number()
-                          + " of "
-                          + last.on()
-                          + "; nothing was written"));
-    }
-    List<Decision> decisions = ready.issue().decisions();
-    list(told, "print these", decisions, Decision.Outcome.NEXT_EDITION, IssueCommand::printed);
-    List<Decision> replaced =
-        decisions.stream()
-            .filter(each -> each.outcome() == Decision.Outcome.NEXT_EDITION)
-            .filter(each -> before.card(each.name()).filter(CardEntry::current).isPresent())
-            .toList();
-    replaced.forEach(
-        each ->
-            told.add(
-                "take down: "
-                    + taken(before.card(each.name()).orElseThrow())
-                    + ", replaced: "
-                    + each.reason()));
-    list(
-        told,
-        "take down",
-        decisions,
-        Decision.Outcome.OUT_OF_USE,
-        each -> taken(each.entry().orElseThrow()) + ", out of use: " + each.reason());
-    list(
-        told,
-        "stays up",
-        decisions,
-        Decision.Outcome.STAYS,
-        each -> taken(each.entry().orElseThrow()) + ", not replaced: " + each.reason());
-    list(
-        told,
-        "not issued yet",
-        decisions,
-        Decision.Outcome.NOT_YET,
-        each -> each.name() + ": " + each.reason());
-    ready.lost().forEach(path -> told.add("the file " + path + " of an edition in use is lost"));
-    return told;
-  }
-
-  private interface Words {
-    String of(Decision decision);
-  }
-
-  private static void list(
-      List<String> told,
-      String heading,
-      List<Decision> decisions,
-      Decision.Outcome outcome,
-      Words words) {
-    decisions.stream()
-        .filter(each -> each.outcome() == outcome)
-        .forEach(each -> told.add(heading + ": " + words.of(each)));
-  }
-
-  private static String printed(Decision decision) {
-    CardEntry card = decision.entry().orElseThrow();
-    return card.title()
-        + ", edition "
-        + card.edition()
-        + ", "
-        + card.copiesInWords()
-        + " of "
-        + card.path()
-        + ": "
-        + decision.reason();
-  }
-
-  private static String taken(CardEntry card) {
-    return card.title()
-        + ", edition "
-        + card.edition()
-        + " of "
-        + card.since()
-        + ", "
-        + card.copiesInWords();
   }
 }

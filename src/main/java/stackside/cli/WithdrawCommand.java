@@ -112,19 +112,7 @@ final class WithdrawCommand implements Callable<Integer> {
 
   private void tell(CardEntry card) {
     desk.console()
-        .result(
-            Printable.of(
-                    "take down: "
-                        + card.title()
-                        + ", edition "
-                        + card.edition()
-                        + " of "
-                        + card.since()
-                        + ", "
-                        + card.copiesInWords()
-                        + ": "
-                        + card.reason())
-                .text());
+        .result(Printable.of("take down: " + IssueLists.taken(card) + ": " + card.reason()).text());
   }
 
   private List<CardEntry> chosen(Register register) throws UsageException {
