@@ -36,6 +36,7 @@ final class ProgramNotOfSocket implements Rule {
         .flatMap(
             profile ->
                 profile.settings().stream()
+                    .filter(Settings::belongTogether)
                     .flatMap(settings -> problem(profile.machine().value(), settings).stream()))
         .toList();
   }

@@ -48,6 +48,11 @@ final class PublishedPointImpossible implements Rule {
     for (Fact<OutputPoint> point : published.points()) {
       fault(machine, published, before, point.value())
           .map(words -> FAULT.at(point.at(), Wording.quoted(mode) + ": " + words))
+          .map(
+              problem ->
+                  outside(machine, point.value())
+                      ? problem.note(machine.loadRange().at(), "the load range")
+                      : problem)
           .map(problem -> problem.help("compare with the manufacturer's diagram"))
           .ifPresent(found::add);
       before = Optional.of(point);
@@ -60,7 +65,7 @@ final class PublishedPointImpossible implements Rule {
       PublishedOutput published,
       Optional<Fact<OutputPoint>> before,
       OutputPoint point) {
-    if (!machine.loadRange().value().holds(point.load())) {
+    if (outside(machine, point)) {
       return Optional.of(
           "a point at %s lies outside the machine's load range, %s"
               .formatted(point.load(), machine.loadRange().value().text()));
@@ -78,5 +83,9 @@ final class PublishedPointImpossible implements Rule {
             limit ->
                 "%s at %s is more than the limit, %s"
                     .formatted(point.power(), point.load(), limit));
+  }
+
+  private static boolean outside(Machine machine, OutputPoint point) {
+    return !machine.loadRange().value().holds(point.load());
   }
 }

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import stackside.check.Catalogue;
 import stackside.content.ContentReader;
 import stackside.content.Reading;
-import stackside.content.ReadingFaults;
 import stackside.derive.Analysis;
 import stackside.derive.edition.RecordFaults;
 import stackside.derive.edition.Records;
@@ -20,6 +19,7 @@ import stackside.derive.signed.SignedFacts;
 import stackside.derive.standing.Standing;
 import stackside.publish.Disk;
 import stackside.source.Location;
+import stackside.source.Note;
 import stackside.source.Problem;
 import stackside.source.Row;
 import stackside.source.Severity;
@@ -74,8 +74,8 @@ record Judged(
 
   /**
    * Compared with the register of earlier issues: their records still stand as they did. A row that
-   * has another mistake is told of once, and what its sheet lost meanwhile is told when it is
-   * mended.
+   * cannot be read is told of as that, and what its sheet lost meanwhile once it is mended; what
+   * else is wrong with a row that was changed comes of the change and is not told beside it.
    */
   Judged after(Register register) {
     List<Problem> found =
@@ -83,9 +83,25 @@ record Judged(
             .map(each -> Records.problems(register, each.unit(), records))
             .orElse(List.of())
             .stream()
-            .filter(problem -> errors().noneMatch(error -> covers(error, problem)))
+            .filter(problem -> errors().filter(Reach::isUnread).noneMatch(e -> covers(e, problem)))
             .toList();
-    return with(found);
+    List<Problem> others =
+        problems.stream()
+            .filter(
+                each -> Reach.isUnread(each) || found.stream().noneMatch(it -> explains(it, each)))
+            .toList();
+    return new Judged(sources, analysis, approvals, standing, records, others).with(found);
+  }
+
+  /** Whether a problem is about a row, or notes one, of which it is known that it was changed. */
+  private static boolean explains(Problem found, Problem other) {
+    return found.fault().equals(RecordFaults.CHANGED)
+        && Stream.concat(Stream.of(other.at()), other.notes().stream().map(Note::at))
+            .anyMatch(at -> isOneLine(at, found.at()));
+  }
+
+  private static boolean isOneLine(Location one, Location other) {
+    return one.file().equals(other.file()) && one.line() == other.line();
   }
 
   private Stream<Problem> errors() {
@@ -100,10 +116,9 @@ record Judged(
       return false;
     }
     return lost.fault().equals(RecordFaults.REMOVED)
-        ? ReadingFaults.all().contains(error.fault())
-            && records.stream().noneMatch(row -> isOn(error, row))
+        ? records.stream().noneMatch(row -> isOn(error, row))
             && mayBeAbout(generator(error.at()), lost)
-        : error.at().line() == lost.at().line();
+        : isOneLine(error.at(), lost.at());
   }
 
   private boolean mayBeAbout(String generator, Problem lost) {
@@ -125,7 +140,7 @@ record Judged(
   }
 
   private static boolean isOn(Problem problem, Row row) {
-    return problem.at().file().equals(row.at().file()) && problem.at().line() == row.at().line();
+    return isOneLine(problem.at(), row.at());
   }
 
   /** With what a later stage found. */

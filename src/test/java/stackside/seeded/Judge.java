@@ -10,11 +10,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import stackside.check.Catalogue;
+import stackside.cli.AfterIssue;
 import stackside.content.ContentReader;
 import stackside.content.Reading;
 import stackside.derive.Analysis;
+import stackside.derive.edition.Register;
 import stackside.model.Unit;
 import stackside.source.Problem;
 
@@ -23,12 +24,15 @@ final class Judge implements AutoCloseable {
   private final FileSystem memory = Jimfs.newFileSystem(Configuration.unix());
   private final Path content = memory.getPath("/content");
   private final Lines clean;
+  private final Register register;
 
   /** What came of reading and judging. */
   record Verdict(Optional<Unit> unit, List<Problem> problems) {}
 
-  Judge(Lines clean) {
+  /** Judges beside the register of the last issue. */
+  Judge(Lines clean, Register register) {
     this.clean = clean;
+    this.register = register;
     for (Map.Entry<String, List<String>> file : clean.files().entrySet()) {
       write(file.getKey(), file.getValue());
     }
@@ -38,16 +42,6 @@ final class Judge implements AutoCloseable {
     write(edit.file(), edit.lines());
     try {
       return judge();
-    } finally {
-      write(edit.file(), clean.of(edit.file()));
-    }
-  }
-
-  /** The edited unit, unjudged. */
-  Optional<Unit> read(Edit edit) {
-    write(edit.file(), edit.lines());
-    try {
-      return reading().unit();
     } finally {
       write(edit.file(), clean.of(edit.file()));
     }
@@ -63,11 +57,9 @@ final class Judge implements AutoCloseable {
 
   private Verdict judge() {
     Reading reading = reading();
-    Stream<Problem> found =
-        reading.unit().stream().flatMap(unit -> Catalogue.judge(Analysis.of(unit)).stream());
-    return new Verdict(
-        reading.unit(),
-        Stream.concat(reading.problems().stream(), found).distinct().sorted().toList());
+    Optional<Analysis> analysis = reading.unit().map(Analysis::of);
+    List<Problem> found = analysis.map(Catalogue::judge).orElse(List.of());
+    return new Verdict(reading.unit(), AfterIssue.problems(reading, analysis, found, register));
   }
 
   private void write(String file, List<String> lines) {

@@ -181,6 +181,30 @@ enum Slip {
       return rows(spot, lines).map(row -> List.of());
     }
   },
+  /** One of several words in brackets is struck out. */
+  STRUCK {
+    @Override
+    Optional<Edit> at(Spot spot, Lines lines, Pool pool, Random random) {
+      Location at = spot.at();
+      if (at.length() == 0) {
+        return Optional.empty();
+      }
+      String line = lines.line(at);
+      String before = line.substring(0, at.column() - 1);
+      String after = line.substring(at.column() - 1 + at.length());
+      if (lines.text(at).matches(".*[\\[\\]{}].*")) {
+        return Optional.empty();
+      }
+      if (before.endsWith("[") && after.startsWith(", ")) {
+        return Optional.of(Edit.of(spot, this, lines, 1, List.of(before + after.substring(2))));
+      }
+      return before.matches(".*\\[[^\\]]*, ") && after.matches("[,\\]].*")
+          ? Optional.of(
+              Edit.of(
+                  spot, this, lines, 1, List.of(before.substring(0, before.length() - 2) + after)))
+          : Optional.empty();
+    }
+  },
   /** Two lines changed places. */
   SWAPPED {
     @Override
@@ -245,7 +269,8 @@ enum Slip {
 
   /** Whether the spot is a part of a text that another spot stands for as a whole. */
   private static boolean isBare(Spot spot) {
-    return spot.component().matches("(ThingId|LampId|ConnectorId|ContactHours|Stretch)\\..*");
+    return spot.component()
+        .matches("(ThingId|LampId|ConnectorId|ContactHours|Stretch|Withdrawal)\\..*");
   }
 
   private static boolean isNumber(Spot spot) {

@@ -1,0 +1,29 @@
+package stackside.cli;
+
+import java.util.List;
+import java.util.Optional;
+import stackside.content.Reading;
+import stackside.derive.Analysis;
+import stackside.derive.edition.Register;
+import stackside.derive.signed.Approvals;
+import stackside.source.Problem;
+
+/** Lets tests of other packages compare content with a register as {@code check} does. */
+public final class AfterIssue {
+  private AfterIssue() {}
+
+  /** What was found, and what the register misses or finds altered. */
+  public static List<Problem> problems(
+      Reading reading, Optional<Analysis> analysis, List<Problem> found, Register register) {
+    return new Judged(
+            reading.sources(),
+            analysis,
+            Approvals.none(),
+            Optional.empty(),
+            reading.records(),
+            reading.problems())
+        .with(found)
+        .after(register)
+        .problems();
+  }
+}
