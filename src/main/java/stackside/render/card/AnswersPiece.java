@@ -25,6 +25,7 @@ final class AnswersPiece implements Piece {
   private static final int PEDALS = 3;
 
   private final Setting setting;
+  private final Refusal refusal;
 
   /** Where the columns begin, from the left edge of the table, and where one more would. */
   private final List<Double> left;
@@ -74,6 +75,7 @@ final class AnswersPiece implements Piece {
 
   AnswersPiece(Block.Answers block, Setting setting) {
     this.setting = setting;
+    this.refusal = new Refusal(setting);
     this.left = left(block.columns().size() - PEDALS);
     for (int i = 0; i < block.columns().size(); i++) {
       heads.add(setting.nearBold(block.columns().get(i), width(i)));
@@ -170,7 +172,7 @@ final class AnswersPiece implements Piece {
   }
 
   private Paragraph inWords(AnswerRow.InWords words) {
-    double room = Setting.WIDTH - (words.means() == AnswerRow.Means.COLD ? 0 : crossRoom());
+    double room = Setting.WIDTH - (words.means() == AnswerRow.Means.COLD ? 0 : refusal.room());
     return setting.paragraph(
         room,
         Run.bold(words.answer(), setting.scale().near()),
@@ -196,7 +198,7 @@ final class AnswersPiece implements Piece {
   /** The mode on a line of its own, then its level and limit. */
   private Paragraph pedal(AnswerRow.OnPedal pedal, double width) {
     if (pedal.pressing() == AnswerRow.Pressing.FORBIDDEN) {
-      return setting.nearBold(pedal.mode(), width - crossRoom());
+      return setting.nearBold(pedal.mode(), width - refusal.room());
     }
     Paragraph words = setting.near(pedal.mode(), width);
     List<Run> set = new ArrayList<>();
@@ -239,7 +241,7 @@ final class AnswersPiece implements Piece {
     rule(canvas, top, 0.7);
     for (Row row : rows) {
       if (row.refuses()) {
-        ground(canvas, Setting.LEFT, top, Setting.WIDTH, row.height() + loose);
+        refusal.ground(canvas, Setting.LEFT, top, Setting.WIDTH, row.height() + loose);
       }
       paint(canvas, table, row, top + PAD + loose / 2);
       top += row.height() + loose;
@@ -276,7 +278,8 @@ final class AnswersPiece implements Piece {
     if (!row.withCurrent()) {
       PdfStructureElement cell = Canvas.wideCell(line, heads.size());
       Paragraph words = row.cells().get(0);
-      double x = Setting.LEFT + (row.refuses() ? cross(canvas, Setting.LEFT, top, words) : 0);
+      double x =
+          Setting.LEFT + (row.refuses() ? refusal.cross(canvas, Setting.LEFT, top, words) : 0);
       canvas.in(cell, () -> words.paint(canvas, x, top));
       return;
     }
@@ -294,37 +297,10 @@ final class AnswersPiece implements Piece {
     Paragraph cell = row.cells().get(column);
     if (row.forbids(column)) {
       double x = Setting.LEFT + left.get(column);
-      ground(canvas, x - GUTTER / 2, top, width(column) + GUTTER / 2, row.valuesHeight());
-      return cross(canvas, x, lower, cell);
+      refusal.ground(canvas, x - GUTTER / 2, top, width(column) + GUTTER / 2, row.valuesHeight());
+      return refusal.cross(canvas, x, lower, cell);
     }
     return column == SOCKET ? (calloutWidth(cell) - cell.widest()) / 2 : 0;
-  }
-
-  /** The ground of what is no setting, under its words. */
-  private static void ground(Canvas canvas, double x, double y, double width, double height) {
-    Shape.Rect ground =
-        new Shape.Rect(x, y + 0.4, width, height - 0.8, 0, Shape.Paint.fill(Ink.SHADE));
-    canvas.artifact(() -> canvas.shape(ground, 0, 0));
-  }
-
-  /** How much room a cross takes before words, with the space behind it. */
-  private double crossRoom() {
-    return 1.3 * setting.scale().near() * Typeface.MILLIMETRES_PER_POINT;
-  }
-
-  /** A cross as high as the capitals of the first line behind it; returns the room it takes. */
-  private double cross(Canvas canvas, double left, double top, Paragraph words) {
-    double high =
-        setting.letters().capital() * setting.scale().near() * Typeface.MILLIMETRES_PER_POINT;
-    double x = left + 0.6;
-    double base = top + words.base(0);
-    Shape.Stroke stroke = Shape.Stroke.of(Ink.INK, 0.9);
-    canvas.artifact(
-        () -> {
-          canvas.shape(Shape.Polyline.line(x, base - high, x + high, base, stroke), 0, 0);
-          canvas.shape(Shape.Polyline.line(x, base, x + high, base - high, stroke), 0, 0);
-        });
-    return crossRoom();
   }
 
   private double calloutWidth(Paragraph socket) {
