@@ -1,8 +1,6 @@
 package stackside.check;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.Collectors;
 import stackside.derive.Analysis;
 import stackside.derive.guidance.SparkQuestion;
 import stackside.source.Fault;
@@ -22,16 +20,8 @@ final class CutCannotSpark implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.questions().sparks().stream()
-        .filter(question -> question.doubt() == SparkQuestion.Doubt.CUT_CANNOT_SPARK)
-        .collect(
-            Collectors.toMap(
-                it -> it.mode().id(),
-                CutCannotSpark::problem,
-                (first, later) -> first,
-                LinkedHashMap::new))
-        .values()
-        .stream()
+    return analysis.questions().sparks(SparkQuestion.Doubt.CUT_CANNOT_SPARK).stream()
+        .map(CutCannotSpark::problem)
         .toList();
   }
 

@@ -29,14 +29,11 @@ final class LevelUnknown implements Rule {
   @Override
   public List<Problem> problems(Analysis analysis) {
     Unit unit = analysis.unit();
-    List<MisfitSettings.Misfit> misfits =
-        unit.profiles().stream()
-            .flatMap(profile -> profile.pedalSettings().stream())
-            .flatMap(setting -> misfit(setting.mode().value(), setting.level()).stream())
-            .toList();
+    List<Problem> inProfiles =
+        MisfitSettings.problems(
+            unit, FAULT, setting -> Stream.of(misfit(setting.mode().value(), setting.level())));
     Stream<Problem> inModes = unit.modes().stream().flatMap(mode -> inDescription(mode).limit(1));
-    return Stream.concat(new MisfitSettings(FAULT, misfits).problems(unit).stream(), inModes)
-        .toList();
+    return Stream.concat(inProfiles.stream(), inModes).toList();
   }
 
   private static Stream<Problem> inDescription(Mode mode) {

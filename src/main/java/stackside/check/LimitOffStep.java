@@ -2,6 +2,7 @@ package stackside.check;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stackside.derive.Analysis;
 import stackside.model.Fact;
 import stackside.model.Mode;
@@ -25,12 +26,7 @@ final class LimitOffStep implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    List<MisfitSettings.Misfit> misfits =
-        analysis.unit().profiles().stream()
-            .flatMap(profile -> profile.pedalSettings().stream())
-            .flatMap(setting -> misfit(setting).stream())
-            .toList();
-    return new MisfitSettings(FAULT, misfits).problems(analysis.unit());
+    return MisfitSettings.problems(analysis.unit(), FAULT, setting -> Stream.of(misfit(setting)));
   }
 
   private static Optional<MisfitSettings.Misfit> misfit(PedalSetting setting) {

@@ -3,8 +3,12 @@ package stackside.check;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stackside.model.Mode;
+import stackside.model.PedalSetting;
 import stackside.model.Unit;
 import stackside.source.Fault;
 import stackside.source.Location;
@@ -25,8 +29,19 @@ record MisfitSettings(Fault fault, List<Misfit> misfits) {
    */
   record Misfit(Mode mode, Problem problem, Location described, String all) {}
 
+  /** What is found of one fault over all settings of the profiles. */
+  static List<Problem> problems(
+      Unit unit, Fault fault, Function<PedalSetting, Stream<Optional<Misfit>>> judge) {
+    List<Misfit> misfits = settings(unit).flatMap(judge).flatMap(Optional::stream).toList();
+    return new MisfitSettings(fault, misfits).problems(unit);
+  }
+
+  private static Stream<PedalSetting> settings(Unit unit) {
+    return unit.profiles().stream().flatMap(profile -> profile.pedalSettings().stream());
+  }
+
   /** One problem for each misfit, or one for a mode whose settings are all misfits. */
-  List<Problem> problems(Unit unit) {
+  private List<Problem> problems(Unit unit) {
     List<Problem> found = new ArrayList<>();
     misfits.stream()
         .collect(
@@ -48,10 +63,7 @@ record MisfitSettings(Fault fault, List<Misfit> misfits) {
 
   private static int uses(Unit unit, Mode mode) {
     return (int)
-        unit.profiles().stream()
-            .flatMap(profile -> profile.pedalSettings().stream())
-            .filter(setting -> setting.mode().value().id().equals(mode.id()))
-            .count();
+        settings(unit).filter(setting -> setting.mode().value().id().equals(mode.id())).count();
   }
 
   private Problem ofAll(List<Misfit> same) {

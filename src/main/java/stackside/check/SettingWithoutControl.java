@@ -26,13 +26,8 @@ final class SettingWithoutControl implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    List<MisfitSettings.Misfit> misfits =
-        analysis.unit().profiles().stream()
-            .flatMap(profile -> profile.pedalSettings().stream())
-            .flatMap(setting -> Stream.of(level(setting), limit(setting)))
-            .flatMap(Optional::stream)
-            .toList();
-    return new MisfitSettings(FAULT, misfits).problems(analysis.unit());
+    return MisfitSettings.problems(
+        analysis.unit(), FAULT, setting -> Stream.of(level(setting), limit(setting)));
   }
 
   private static Optional<MisfitSettings.Misfit> level(PedalSetting setting) {

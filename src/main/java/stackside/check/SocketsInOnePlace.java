@@ -1,12 +1,7 @@
 package stackside.check;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import stackside.derive.Analysis;
-import stackside.model.Machine;
-import stackside.model.PanelPlace;
 import stackside.model.Socket;
 import stackside.source.Fault;
 import stackside.source.Problem;
@@ -25,17 +20,9 @@ final class SocketsInOnePlace implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    List<Problem> found = new ArrayList<>();
-    for (Machine machine : analysis.unit().machines()) {
-      Map<PanelPlace, Socket> taken = new LinkedHashMap<>();
-      for (Socket socket : machine.sockets()) {
-        Socket first = taken.computeIfAbsent(socket.place().value(), place -> socket);
-        if (!first.id().equals(socket.id())) {
-          found.add(problem(socket, first));
-        }
-      }
-    }
-    return found;
+    return SocketPair.sharing(analysis.unit(), socket -> socket.place().value()).stream()
+        .map(pair -> problem(pair.socket(), pair.first()))
+        .toList();
   }
 
   private static Problem problem(Socket socket, Socket first) {

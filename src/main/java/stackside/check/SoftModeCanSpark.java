@@ -1,8 +1,6 @@
 package stackside.check;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.Collectors;
 import stackside.derive.Analysis;
 import stackside.derive.guidance.SparkQuestion;
 import stackside.source.Fault;
@@ -22,17 +20,9 @@ final class SoftModeCanSpark implements Rule {
 
   @Override
   public List<Problem> problems(Analysis analysis) {
-    return analysis.questions().sparks().stream()
-        .filter(question -> question.doubt() == SparkQuestion.Doubt.SOFT_MODE_CAN_SPARK)
+    return analysis.questions().sparks(SparkQuestion.Doubt.SOFT_MODE_CAN_SPARK).stream()
         .filter(question -> !Doubts.ofRatings(analysis, question.mode()))
-        .collect(
-            Collectors.toMap(
-                it -> it.mode().id(),
-                SoftModeCanSpark::problem,
-                (first, later) -> first,
-                LinkedHashMap::new))
-        .values()
-        .stream()
+        .map(SoftModeCanSpark::problem)
         .toList();
   }
 

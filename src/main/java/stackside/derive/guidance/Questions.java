@@ -1,6 +1,9 @@
 package stackside.derive.guidance;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
@@ -22,6 +25,15 @@ public record Questions(
     coldSnare = List.copyOf(coldSnare);
     sparks = List.copyOf(sparks);
     overMost = List.copyOf(overMost);
+  }
+
+  /** The questions of this doubt, one about each mode: the first. */
+  public List<SparkQuestion> sparks(SparkQuestion.Doubt doubt) {
+    Set<ThingId> asked = new HashSet<>();
+    return sparks.stream()
+        .filter(question -> question.doubt() == doubt)
+        .filter(question -> asked.add(question.mode().id()))
+        .toList();
   }
 
   public static Questions of(Unit unit) {
