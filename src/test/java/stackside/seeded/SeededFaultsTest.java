@@ -71,7 +71,7 @@ final class SeededFaultsTest {
 
   /** {@code 9} or {@code 9-11}. */
   private static List<Long> seeds(String range) {
-    String[] ends = range.split("-");
+    String[] ends = range.split("-", 2);
     return LongStream.rangeClosed(Long.parseLong(ends[0]), Long.parseLong(ends[ends.length - 1]))
         .boxed()
         .toList();
