@@ -82,10 +82,7 @@ final class CsvTableTest {
   @Test
   void rowWithTooManyCells_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(Trial.MACHINE_FILE, Trial.MACHINE)
-                .with(
-                    "assets.csv",
+            Trial.assets(
                     """
               asset,machine,software,status,since
               EQ-0417,marram-two,2.1,in use,2024-05-02,and more
@@ -98,10 +95,7 @@ final class CsvTableTest {
   @Test
   void rowWithTooFewCells_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(Trial.MACHINE_FILE, Trial.MACHINE)
-                .with(
-                    "assets.csv",
+            Trial.assets(
                     """
               asset,machine,software,status,since
               EQ-0417,marram-two,2.1,in use
@@ -144,10 +138,7 @@ final class CsvTableTest {
   @Test
   void emptyCell_isRefusedWhereAValueBelongs() {
     assertThat(
-            Trial.bare()
-                .with(Trial.MACHINE_FILE, Trial.MACHINE)
-                .with(
-                    "assets.csv",
+            Trial.assets(
                     """
               asset,machine,software,status,since
               EQ-0417,marram-two,,in use,2024-05-02
@@ -160,10 +151,7 @@ final class CsvTableTest {
   @Test
   void wrongCell_isFoundByLineAndColumn() {
     assertThat(
-            Trial.bare()
-                .with(Trial.MACHINE_FILE, Trial.MACHINE)
-                .with(
-                    "assets.csv",
+            Trial.assets(
                     """
               asset,machine,software,status,since
               EQ-0417,"marram-two",2.1,"in

@@ -10,9 +10,7 @@ final class RecordBinderTest {
   @Test
   void unknownKey_asksForTheNearOne() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltge: 2000 V peak}
               """)
@@ -52,9 +50,7 @@ final class RecordBinderTest {
   @Test
   void missingKey_pointsAtTheGroup() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, connector: pin-3, rated-voltage: 2000 V peak}
               """)
@@ -66,9 +62,7 @@ final class RecordBinderTest {
   @Test
   void missingId_pointsAtTheGroup() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
               """)
@@ -79,18 +73,14 @@ final class RecordBinderTest {
 
   @Test
   void keyWithoutValue_isRefused() {
-    assertThat(
-            Trial.bare()
-                .with(Trial.DRILL_FILE, Trial.DRILL.replace("title: No effect", "title:"))
-                .problems())
+    assertThat(Trial.drill("title: No effect", "title:").problems())
         .containsExactly(
             "drills/no-effect.yaml:2:7+0: 'title' has no value [no-value] | write its value; a key that may be missing can be removed");
   }
 
   @Test
   void nullValue_isRefused() {
-    assertThat(
-            Trial.bare().with(Trial.DRILL_FILE, Trial.DRILL.replace("No effect", "~")).problems())
+    assertThat(Trial.drill("No effect", "~").problems())
         .containsExactly(
             "drills/no-effect.yaml:2:8+1: 'title' has no value [no-value] | write its value; a key that may be missing can be removed");
   }
@@ -126,20 +116,14 @@ final class RecordBinderTest {
 
   @Test
   void listWhereATextBelongs_isRefused() {
-    assertThat(
-            Trial.bare()
-                .with(Trial.DRILL_FILE, Trial.DRILL.replace("No effect", "[No, effect]"))
-                .problems())
+    assertThat(Trial.drill("No effect", "[No, effect]").problems())
         .containsExactly(
             "drills/no-effect.yaml:2:8+12: 'title' takes one value, and this is a list or a group of keys [wrong-shape] | keep one value; put a text with ': ' or brackets in it in quotes");
   }
 
   @Test
   void textWhereAGroupBelongs_isRefused() {
-    assertThat(
-            Trial.bare()
-                .with(Trial.DRILL_FILE, Trial.DRILL.replace("{tone: usual}", "quiet"))
-                .problems())
+    assertThat(Trial.drill("{tone: usual}", "quiet").problems())
         .containsExactly(
             "drills/no-effect.yaml:3:7+5: 'sign' takes keys of its own, and this is something else [wrong-shape] | write each key with its value on a line of its own, further in");
   }
@@ -147,9 +131,7 @@ final class RecordBinderTest {
   @Test
   void textAsAnItem_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - snare
               """)
@@ -161,9 +143,7 @@ final class RecordBinderTest {
   @Test
   void groupWhereTheFileIsAList_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               id: oval-snare-15
               name: Oval snare
@@ -190,9 +170,7 @@ final class RecordBinderTest {
   @Test
   void severalMistakes_areAllReported() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, kind: odd, connector: pin-3, rated-voltage: 2000}
               - {id: B, name: , kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
@@ -240,12 +218,9 @@ final class RecordBinderTest {
   @Test
   void levelInTwoWays_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    Trial.MACHINE_FILE,
-                    Trial.MACHINE.replace(
-                        "continuous, power-limit:",
-                        "continuous, level: {name: effect, from: 1, to: 4, names: [low]}, power-limit:"))
+            Trial.machine(
+                    "continuous, power-limit:",
+                    "continuous, level: {name: effect, from: 1, to: 4, names: [low]}, power-limit:")
                 .problems())
         .containsExactly(
             "machines/marram-two.yaml:10:98+44: a level needs either 'from' and 'to', or 'names' [no-sense] | keep one of the two ways");

@@ -84,9 +84,7 @@ final class ReferencesTest {
   @Test
   void idOfTwoKinds_isAmbiguous() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: snare, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
               """)

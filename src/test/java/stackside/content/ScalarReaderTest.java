@@ -10,9 +10,7 @@ final class ScalarReaderTest {
   @Test
   void numberWithoutUnit_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000}
               """)
@@ -24,9 +22,7 @@ final class ScalarReaderTest {
   @Test
   void voltsThatDoNotSayPeak_areRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V}
               """)
@@ -38,12 +34,9 @@ final class ScalarReaderTest {
   @Test
   void numberWithAZeroInFront_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    Trial.MACHINE_FILE,
-                    Trial.MACHINE.replace(
-                        "continuous, power-limit:",
-                        "continuous, level: {name: effect, from: 01, to: 4}, power-limit:"))
+            Trial.machine(
+                    "continuous, power-limit:",
+                    "continuous, level: {name: effect, from: 01, to: 4}, power-limit:")
                 .problems())
         .containsExactly(
             "machines/marram-two.yaml:10:119+2: '01' starts with a zero too many [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
@@ -52,12 +45,9 @@ final class ScalarReaderTest {
   @Test
   void numberWithAUnitWhereNoneBelongs_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    Trial.MACHINE_FILE,
-                    Trial.MACHINE.replace(
-                        "continuous, power-limit:",
-                        "continuous, level: {name: effect, from: 1, to: 4 W}, power-limit:"))
+            Trial.machine(
+                    "continuous, power-limit:",
+                    "continuous, level: {name: effect, from: 1, to: 4 W}, power-limit:")
                 .problems())
         .containsExactly(
             "machines/marram-two.yaml:10:126+3: '4 W' is not a whole number [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
@@ -66,12 +56,9 @@ final class ScalarReaderTest {
   @Test
   void absurdlyLargeNumber_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    Trial.MACHINE_FILE,
-                    Trial.MACHINE.replace(
-                        "continuous, power-limit:",
-                        "continuous, level: {name: effect, from: 1, to: 100000}, power-limit:"))
+            Trial.machine(
+                    "continuous, power-limit:",
+                    "continuous, level: {name: effect, from: 1, to: 100000}, power-limit:")
                 .problems())
         .containsExactly(
             "machines/marram-two.yaml:10:126+6: '100000' is absurdly large [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
@@ -80,9 +67,7 @@ final class ScalarReaderTest {
   @Test
   void absurdlyLargeQuantity_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 20000000 V peak}
               """)
@@ -93,31 +78,28 @@ final class ScalarReaderTest {
 
   @Test
   void onWhereYesOrNoBelongs_isRefused() {
-    assertThat(Trial.bare().with(Trial.DRILL_FILE, Trial.DRILL.replace("yes", "on")).problems())
+    assertThat(Trial.drill("yes", "on").problems())
         .containsExactly(
             "drills/no-effect.yaml:6:11+2: 'on' is neither yes nor no [not-yes-or-no] | write 'yes' or 'no' for 'escalate'");
   }
 
   @Test
   void trueWhereYesOrNoBelongs_isRefused() {
-    assertThat(Trial.bare().with(Trial.DRILL_FILE, Trial.DRILL.replace("yes", "true")).problems())
+    assertThat(Trial.drill("yes", "true").problems())
         .containsExactly(
             "drills/no-effect.yaml:6:11+4: 'true' is neither yes nor no [not-yes-or-no] | write 'yes' or 'no' for 'escalate'");
   }
 
   @Test
   void clockWhereATimeBelongs_isRefused() {
-    assertThat(
-            Trial.bare()
-                .with(Trial.DRILL_FILE, Trial.DRILL.replace("plug", "plug, takes: 1:30"))
-                .problems())
+    assertThat(Trial.drill("plug", "plug, takes: 1:30").problems())
         .containsExactly(
             "drills/no-effect.yaml:5:40+4: '1:30' is not a time: its unit ':30' is not s or ms or min [not-a-quantity] | write a time as a plain number, a space and s or ms or min");
   }
 
   @Test
   void noAsATone_isRefused() {
-    assertThat(Trial.bare().with(Trial.DRILL_FILE, Trial.DRILL.replace("usual", "no")).problems())
+    assertThat(Trial.drill("usual", "no").problems())
         .containsExactly(
             "drills/no-effect.yaml:3:14+2: 'no' is no choice for 'tone' [unknown-word] | choose 'usual', 'alarm', 'none' or 'different'");
   }
@@ -125,9 +107,7 @@ final class ScalarReaderTest {
   @Test
   void wordNearAnother_asksForIt() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, kind: monopolr, connector: pin-3, rated-voltage: 2000 V peak}
               """)
@@ -139,9 +119,7 @@ final class ScalarReaderTest {
   @Test
   void wordNearNothing_listsTheChoices() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, kind: laser, connector: pin-3, rated-voltage: 2000 V peak}
               """)
@@ -163,10 +141,7 @@ final class ScalarReaderTest {
   @Test
   void dayBeforeMonth_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(Trial.MACHINE_FILE, Trial.MACHINE)
-                .with(
-                    "assets.csv",
+            Trial.assets(
                     """
               asset,machine,software,status,since
               EQ-0417,marram-two,2.1,in use,02/05/2024
@@ -179,10 +154,7 @@ final class ScalarReaderTest {
   @Test
   void dayThatDoesNotExist_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(Trial.MACHINE_FILE, Trial.MACHINE)
-                .with(
-                    "assets.csv",
+            Trial.assets(
                     """
               asset,machine,software,status,since
               EQ-0417,marram-two,2.1,in use,2024-02-30
@@ -223,10 +195,7 @@ final class ScalarReaderTest {
 
   @Test
   void placeThatIsNone_isRefused() {
-    assertThat(
-            Trial.bare()
-                .with(Trial.MACHINE_FILE, Trial.MACHINE.replace("row 1 column 1", "top left"))
-                .problems())
+    assertThat(Trial.machine("row 1 column 1", "top left").problems())
         .containsExactly(
             "machines/marram-two.yaml:7:54+8: 'top left' is no place on a front panel [no-sense] | write it in the form 'row 1 column 2', counted from the top left, seen from the front");
   }
@@ -262,9 +231,7 @@ final class ScalarReaderTest {
   @Test
   void endlessQuantity_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999999}
               """)
@@ -276,11 +243,7 @@ final class ScalarReaderTest {
   @Test
   void crestFactorUnderOne_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    Trial.MACHINE_FILE,
-                    Trial.MACHINE.replace(
-                        "continuous, power-limit:", "continuous, crest-factor: 0.5, power-limit:"))
+            Trial.machine("continuous, power-limit:", "continuous, crest-factor: 0.5, power-limit:")
                 .problems())
         .containsExactly(
             "machines/marram-two.yaml:10:105+3: a crest factor is 1 or more, and '0.5' is not plausible [no-sense] | write peak voltage divided by root mean square voltage");
@@ -320,12 +283,9 @@ final class ScalarReaderTest {
   @Test
   void publishedPointWithoutUnits_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    Trial.MACHINE_FILE,
-                    Trial.MACHINE.replace(
-                        "continuous, power-limit:",
-                        "continuous, published: {at: {limit: 60 W}, points: [[50, 31 W]]}, power-limit:"))
+            Trial.machine(
+                    "continuous, power-limit:",
+                    "continuous, published: {at: {limit: 60 W}, points: [[50, 31 W]]}, power-limit:")
                 .problems())
         .containsExactly(
             "machines/marram-two.yaml:10:132+2: '50' has no unit [not-a-quantity] | write a resistance as a plain number, a space and ohm or kohm");

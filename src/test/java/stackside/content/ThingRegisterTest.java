@@ -10,9 +10,7 @@ final class ThingRegisterTest {
   @Test
   void idThatIsNoSlug_saysWhatAnIdIs() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: Oval Snare, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
               """)
@@ -24,10 +22,7 @@ final class ThingRegisterTest {
   @Test
   void assetNumberWithASpace_saysWhatANumberIs() {
     assertThat(
-            Trial.bare()
-                .with(Trial.MACHINE_FILE, Trial.MACHINE)
-                .with(
-                    "assets.csv",
+            Trial.assets(
                     """
               asset,machine,software,status,since
               EQ 0417,marram-two,2.1,in use,2024-05-02
@@ -40,9 +35,7 @@ final class ThingRegisterTest {
   @Test
   void sameIdTwice_namesBothPlaces() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
               - {id: oval-snare-15, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
@@ -78,12 +71,9 @@ final class ThingRegisterTest {
   @Test
   void sameSocketTwice_namesBothPlaces() {
     assertThat(
-            Trial.bare()
-                .with(
-                    Trial.MACHINE_FILE,
-                    Trial.MACHINE.replace(
-                        "monopolar}\nselects-socket:",
-                        "monopolar}\n  - {id: mono-1, label: \"2\", name: Monopolar, place: row 1 column 2, kind: monopolar}\nselects-socket:"))
+            Trial.machine(
+                    "monopolar}\nselects-socket:",
+                    "monopolar}\n  - {id: mono-1, label: \"2\", name: Monopolar, place: row 1 column 2, kind: monopolar}\nselects-socket:")
                 .problems())
         .containsExactly(
             "machines/marram-two.yaml:8:10+6: a socket 'mono-1' was there before, on line 7 [written-twice] (the first of this id: machines/marram-two.yaml:7:5) | give one of the two another id, or remove it");
@@ -130,9 +120,7 @@ final class ThingRegisterTest {
   @Test
   void idOfAList_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: [a], name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
               """)

@@ -79,6 +79,26 @@ final class Trial {
     }
   }
 
+  /** The bare unit with a machine that says something else in one place. */
+  static Trial machine(String says, String instead) {
+    return bare().with(MACHINE_FILE, MACHINE.replace(says, instead));
+  }
+
+  /** The bare unit with a drill that says something else in one place. */
+  static Trial drill(String says, String instead) {
+    return bare().with(DRILL_FILE, DRILL.replace(says, instead));
+  }
+
+  /** The bare unit with these instruments. */
+  static Trial instruments(String yaml) {
+    return bare().with("instruments.yaml", yaml);
+  }
+
+  /** The bare unit with a machine and this sheet of assets. */
+  static Trial assets(String csv) {
+    return bare().with(MACHINE_FILE, MACHINE).with("assets.csv", csv);
+  }
+
   /** The bare unit with a machine, a site, a lesion and its step. */
   static Trial withMachine() {
     return bare()

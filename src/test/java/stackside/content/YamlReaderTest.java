@@ -10,9 +10,7 @@ final class YamlReaderTest {
   @Test
   void keyWrittenTwice_namesTheFirstLine() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - id: oval-snare-15
                 name: Oval snare
@@ -39,9 +37,7 @@ final class YamlReaderTest {
   @Test
   void alias_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: *x, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
               """)
@@ -53,9 +49,7 @@ final class YamlReaderTest {
   @Test
   void anchor_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: &x Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
               """)
@@ -67,9 +61,7 @@ final class YamlReaderTest {
   @Test
   void mergeKey_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - <<: {id: x}
                 id: oval-snare-15
@@ -86,9 +78,7 @@ final class YamlReaderTest {
   @Test
   void tag_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: !!str 15, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
               """)
@@ -100,9 +90,7 @@ final class YamlReaderTest {
   @Test
   void ownTag_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               !list
               - {id: oval-snare-15, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
@@ -115,9 +103,7 @@ final class YamlReaderTest {
   @Test
   void secondDocument_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {id: oval-snare-15, name: Oval snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}
               ---
@@ -131,9 +117,7 @@ final class YamlReaderTest {
   @Test
   void tab_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - id: oval-snare-15
               \tname: Oval snare
@@ -152,10 +136,7 @@ final class YamlReaderTest {
 
   @Test
   void secondColonInALine_isToldInPlainWords() {
-    assertThat(
-            Trial.bare()
-                .with(Trial.DRILL_FILE, Trial.DRILL.replace("No effect", "No effect: first look"))
-                .problems())
+    assertThat(Trial.drill("No effect", "No effect: first look").problems())
         .containsExactly(
             "drills/no-effect.yaml:2:17+1: a second colon stands in this line [not-yaml] | put a text with ': ' in it in quotes");
   }
@@ -169,10 +150,7 @@ final class YamlReaderTest {
 
   @Test
   void quoteNeverClosed_pointsWhereItOpens() {
-    assertThat(
-            Trial.bare()
-                .with(Trial.DRILL_FILE, Trial.DRILL.replace("make-safe: Foot", "make-safe: \"Foot"))
-                .problems())
+    assertThat(Trial.drill("make-safe: Foot", "make-safe: \"Foot").problems())
         .containsExactly(
             "drills/no-effect.yaml:4:12+1: a quotation mark is opened here and never closed [not-yaml] | close it");
   }
@@ -240,24 +218,21 @@ final class YamlReaderTest {
 
   @Test
   void textThatBeginsWithAnAt_isToldInPlainWords() {
-    assertThat(Trial.bare().with(Trial.DRILL_FILE, Trial.DRILL.replace("No", "@ no")).problems())
+    assertThat(Trial.drill("No", "@ no").problems())
         .containsExactly(
             "drills/no-effect.yaml:2:8+1: a text cannot begin with this character unless it is in quotes [not-yaml] | put the text in quotes");
   }
 
   @Test
   void textThatBeginsWithAPercent_isToldInPlainWords() {
-    assertThat(Trial.bare().with(Trial.DRILL_FILE, Trial.DRILL.replace("No", "%no")).problems())
+    assertThat(Trial.drill("No", "%no").problems())
         .containsExactly(
             "drills/no-effect.yaml:2:8+1: a text cannot begin with this character unless it is in quotes [not-yaml] | put the text in quotes");
   }
 
   @Test
   void backslashInDoubleQuotes_isToldInPlainWords() {
-    assertThat(
-            Trial.bare()
-                .with(Trial.DRILL_FILE, Trial.DRILL.replace("No effect", "\"No \\effect \\q\""))
-                .problems())
+    assertThat(Trial.drill("No effect", "\"No \\effect \\q\"").problems())
         .containsExactly(
             "drills/no-effect.yaml:2:21+1: a backslash in double quotes begins something unknown here [not-yaml] | put the text in single quotes");
   }
@@ -281,9 +256,7 @@ final class YamlReaderTest {
   @Test
   void listAsAKey_isRefused() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {[a, b]: c}
               """)
@@ -295,9 +268,7 @@ final class YamlReaderTest {
   @Test
   void columnBehindARareCharacter_countsAsEditorsDo() {
     assertThat(
-            Trial.bare()
-                .with(
-                    "instruments.yaml",
+            Trial.instruments(
                     """
               - {name: "𝕊nare", id: oval-snare-15, kind: odd, connector: pin-3, rated-voltage: 2000 V peak}
               """)
