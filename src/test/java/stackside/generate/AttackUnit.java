@@ -243,7 +243,8 @@ public final class AttackUnit {
       String[] cells = rows.get(row).split(",", columns.size());
       for (int i = 0; i < cells.length; i++) {
         boolean last = columns.get(i).equals("level") || columns.get(i).equals("fingerprint");
-        if (CELLS.contains(columns.get(i)) || (last && row == rows.size() - 1)) {
+        boolean words = CELLS.contains(columns.get(i)) || isWithdrawal(columns.get(i), cells[i]);
+        if (words || (last && row == rows.size() - 1)) {
           cells[i] =
               '"' + (cells[i].replace("\"", "") + " " + attack()).replace("\"", "\"\"") + '"';
         }
@@ -251,5 +252,10 @@ public final class AttackUnit {
       attacked.append(String.join(",", cells)).append('\n');
     }
     return attacked.toString();
+  }
+
+  /** An empty cell says that the row counts; words in it would be no withdrawal. */
+  private static boolean isWithdrawal(String column, String cell) {
+    return column.equals("withdrawn") && !cell.isBlank();
   }
 }
