@@ -73,7 +73,7 @@ final class CardPages implements Pages {
     List<Section> sections = new ArrayList<>();
     sections.add(standing(plan, here));
     for (Block block : plan.blocks()) {
-      parts(block, sections, here);
+      section(block, sections.size(), here).ifPresent(sections::add);
     }
     return new PlainPage(
         here.frame(
@@ -109,69 +109,84 @@ final class CardPages implements Pages {
                 Answers.fact(here, "print", here.page(here.say("card.pdf"), plan.path())))));
   }
 
-  /** The words of the card's blocks in the card's order; drawings stand on the page of the room. */
-  private static void parts(Block block, List<Section> sections, Here here) {
+  /**
+   * The words of one block; drawings stand on the page of the room.
+   *
+   * @param place of the section on the page, which tells drills apart
+   */
+  private static Optional<Section> section(Block block, int place, Here here) {
     if (block instanceof Block.Identity identity) {
-      sections.add(
-          here.section(
-              "card-identity",
-              new Part.Lines(
-                  List.of(
-                      Line.of(
-                          Piece.strong(identity.room().words() + ", " + identity.machine().words()),
-                          Piece.of(", " + identity.asset().words())),
-                      line(identity.title()),
-                      line(identity.warning())))));
-    } else if (block instanceof Block.Marks marks) {
-      sections.add(
-          here.section(
-              "card-marks",
-              new Part.Box("", marks.marks().stream().map(CardPages::line).toList())));
-    } else if (block instanceof Block.MakeSafe makeSafe) {
-      sections.add(
-          here.section(
-              "make-safe",
-              new Part.Box("", makeSafe.lines().stream().map(CardPages::line).toList())));
-    } else if (block instanceof Block.SetUp setUp) {
-      sections.add(section("set-up", setUp.heading(), new Part.Steps(steps(setUp.steps()))));
-    } else if (block instanceof Block.Drilled drilled) {
-      List<Part> parts = new ArrayList<>();
-      parts.add(new Part.Say(line(drilled.sign())));
-      drilled.never().ifPresent(never -> parts.add(new Part.Say(line(never))));
-      parts.add(new Part.Steps(steps(drilled.steps())));
-      sections.add(
-          section("drill-" + sections.size(), drilled.title(), parts.toArray(Part[]::new)));
-    } else if (block instanceof Block.Answers answers) {
-      sections.add(
-          here.section(
-              "answers",
-              new Grid(
-                  here.say("section.answers"),
-                  List.of(here.say("column.for"), here.say("column.answer")),
-                  answers.rows().stream().map(row -> row(row, answers.columns())).toList())));
-    } else if (block instanceof Block.Contacts contacts) {
-      sections.add(
-          here.section(
-              "contacts",
-              new Part.Lines(
-                  contacts.calls().stream()
-                      .map(
-                          call ->
-                              Line.of(
-                                  Piece.strong(call.phone().words()),
-                                  Piece.of(
-                                      " " + call.role().words() + ", " + call.hours().words())))
-                      .toList())));
-    } else if (block instanceof Block.Footer footer) {
-      sections.add(
-          here.section(
-              "card-footer",
-              new Part.Lines(footer.lines().stream().map(CardPages::line).toList())));
-    } else if (block instanceof Block.Code code) {
-      sections.add(
-          here.section(
-              "card-address", new Part.Lines(List.of(line(code.caption()), line(code.address())))));
+      return Optional.of(identity(identity, here));
     }
+    if (block instanceof Block.Marks marks) {
+      return Optional.of(here.section("card-marks", new Part.Box("", lines(marks.marks()))));
+    }
+    if (block instanceof Block.MakeSafe makeSafe) {
+      return Optional.of(here.section("make-safe", new Part.Box("", lines(makeSafe.lines()))));
+    }
+    if (block instanceof Block.SetUp setUp) {
+      Part steps = new Part.Steps(steps(setUp.steps()));
+      return Optional.of(section("set-up", setUp.heading(), steps));
+    }
+    if (block instanceof Block.Drilled drilled) {
+      return Optional.of(drilled(drilled, "drill-" + place));
+    }
+    if (block instanceof Block.Answers answers) {
+      return Optional.of(answers(answers, here));
+    }
+    if (block instanceof Block.Contacts contacts) {
+      return Optional.of(contacts(contacts, here));
+    }
+    if (block instanceof Block.Footer footer) {
+      return Optional.of(here.section("card-footer", new Part.Lines(lines(footer.lines()))));
+    }
+    return block instanceof Block.Code code
+        ? Optional.of(
+            here.section(
+                "card-address", new Part.Lines(lines(List.of(code.caption(), code.address())))))
+        : Optional.empty();
+  }
+
+  private static Section identity(Block.Identity identity, Here here) {
+    return here.section(
+        "card-identity",
+        new Part.Lines(
+            List.of(
+                Line.of(
+                    Piece.strong(identity.room().words() + ", " + identity.machine().words()),
+                    Piece.of(", " + identity.asset().words())),
+                line(identity.title()),
+                line(identity.warning()))));
+  }
+
+  private static Section drilled(Block.Drilled drilled, String id) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(new Part.Say(line(drilled.sign())));
+    drilled.never().ifPresent(never -> parts.add(new Part.Say(line(never))));
+    parts.add(new Part.Steps(steps(drilled.steps())));
+    return section(id, drilled.title(), parts.toArray(Part[]::new));
+  }
+
+  private static Section answers(Block.Answers answers, Here here) {
+    return here.section(
+        "answers",
+        new Grid(
+            here.say("section.answers"),
+            List.of(here.say("column.for"), here.say("column.answer")),
+            answers.rows().stream().map(row -> row(row, answers.columns())).toList()));
+  }
+
+  private static Section contacts(Block.Contacts contacts, Here here) {
+    return here.section(
+        "contacts",
+        new Part.Lines(
+            contacts.calls().stream()
+                .map(
+                    call ->
+                        Line.of(
+                            Piece.strong(call.phone().words()),
+                            Piece.of(" " + call.role().words() + ", " + call.hours().words())))
+                .toList()));
   }
 
   private static Section section(String id, Phrase heading, Part... parts) {
@@ -180,6 +195,10 @@ final class CardPages implements Pages {
 
   private static Line line(Phrase phrase) {
     return Line.of(phrase.words());
+  }
+
+  private static List<Line> lines(List<Phrase> phrases) {
+    return phrases.stream().map(CardPages::line).toList();
   }
 
   private static List<Part.Steps.Step> steps(List<StepLine> steps) {
