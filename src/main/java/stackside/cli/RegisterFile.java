@@ -5,11 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import stackside.derive.edition.DamagedRegister;
 import stackside.derive.edition.Register;
 import stackside.derive.signed.Ledger;
 import stackside.publish.Disk;
+import stackside.publish.PublishFailure;
 import stackside.render.OutputFile;
 import stackside.source.SizeLimit;
 
@@ -26,8 +26,12 @@ final class RegisterFile {
               + "; bring the folder back from a copy, or, if this unit never issued anything,"
               + " say so with --first");
     }
+    return read(file.bytes(), folder);
+  }
+
+  private static Register read(byte[] bytes, Path folder) throws UsageException {
     try {
-      return Register.read(new String(file.bytes(), StandardCharsets.UTF_8));
+      return Register.read(new String(bytes, StandardCharsets.UTF_8));
     } catch (DamagedRegister e) {
       throw new UsageException(
           "the register "
@@ -49,18 +53,8 @@ final class RegisterFile {
     if (disk.at(file) != Disk.Entry.FILE) {
       return Optional.empty();
     }
-    byte[] bytes =
-        disk.read(file, SizeLimit.MADE)
-            .orElseThrow(
-                () ->
-                    new UsageException(
-                        file
-                            + " is "
-                            + SizeLimit.MADE.exceeded()
-                            + ", and Stackside makes no such file; bring it back from a copy"));
-    SortedMap<String, OutputFile> files = new TreeMap<>();
-    files.put(Register.FILE, new OutputFile(Register.FILE, bytes));
-    return Optional.of(in(files, folder))
+    byte[] bytes = disk.read(file, SizeLimit.MADE).orElseThrow(() -> PublishFailure.tooLarge(file));
+    return Optional.of(read(bytes, folder))
         .filter(register -> register.ledgerHead().filter(ledger::reaches).isPresent());
   }
 }

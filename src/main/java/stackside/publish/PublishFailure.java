@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import stackside.source.SizeLimit;
 
 /** Publishing could not be done. The message is for the person at the keyboard. */
 public final class PublishFailure extends IOException {
@@ -40,6 +41,15 @@ public final class PublishFailure extends IOException {
 
   static PublishFailure notOurs(String message) {
     return new PublishFailure(Reason.NOT_OURS, message, Optional.empty());
+  }
+
+  /** A file where one of ours should be is larger than any that Stackside makes. */
+  public static PublishFailure tooLarge(Path file) {
+    return notOurs(
+        file
+            + " is "
+            + SizeLimit.MADE.exceeded()
+            + ", and Stackside makes no such file; bring it back from a copy");
   }
 
   static PublishFailure busy(Path folder) {

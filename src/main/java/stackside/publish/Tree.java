@@ -52,14 +52,7 @@ record Tree(Disk disk, Path root) {
   }
 
   private byte[] bytes(Path file) throws IOException {
-    return disk.read(file, SizeLimit.MADE)
-        .orElseThrow(
-            () ->
-                PublishFailure.notOurs(
-                    file
-                        + " is "
-                        + SizeLimit.MADE.exceeded()
-                        + ", and Stackside makes no such file; bring it back from a copy"));
+    return disk.read(file, SizeLimit.MADE).orElseThrow(() -> PublishFailure.tooLarge(file));
   }
 
   /**
