@@ -13,7 +13,6 @@ import stackside.derive.circuit.Occupant.Use;
 import stackside.model.Asset;
 import stackside.model.EnergyKind;
 import stackside.model.Fact;
-import stackside.model.FootSwitch;
 import stackside.model.Instrument;
 import stackside.model.Machine;
 import stackside.model.PedalColour;
@@ -74,7 +73,7 @@ record SetUp(
                     settings.neutralElectrode().isPresent()
                         ? NeutralState.ON_SKIN
                         : NeutralState.NOT_USED,
-                    pedals(unit.footSwitchesFor(room, machine))));
+                    pedals(unit, room, machine)));
   }
 
   /** Where nothing is ever selected, the kind of the mode decides when a pedal is pressed. */
@@ -85,14 +84,9 @@ record SetUp(
     };
   }
 
-  private static List<PedalColour> pedals(List<FootSwitch> footSwitches) {
-    Stream<PedalColour> there =
-        footSwitches.isEmpty()
-            ? Stream.of(PedalColour.values())
-            : footSwitches.stream()
-                .flatMap(each -> each.pedals().stream())
-                .map(pedal -> pedal.colour().value());
-    return there.distinct().sorted().toList();
+  private static List<PedalColour> pedals(Unit unit, Room room, Machine machine) {
+    List<PedalColour> there = unit.pedalsFor(room, machine);
+    return there.isEmpty() ? List.of(PedalColour.values()) : there;
   }
 
   /** Every way in which a fault can happen here; none where it cannot. */
