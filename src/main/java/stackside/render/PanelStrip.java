@@ -306,11 +306,7 @@ public final class PanelStrip {
     List<String> mistakes = new ArrayList<>();
     labels.forEach(
         (said, sockets) ->
-            mistakes.add(
-                words.say(
-                    said.get(0),
-                    sockets.stream().reduce((one, or) -> words.say("list.or", one, or)).get(),
-                    said.get(1))));
+            mistakes.add(words.say(said.get(0), words.either(sockets), said.get(1))));
     return mistakes;
   }
 }

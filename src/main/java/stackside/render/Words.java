@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -69,6 +70,11 @@ public final class Words {
     Map<String, String> all = new TreeMap<>(messages);
     all.putAll(others.messages);
     return new Words(all);
+  }
+
+  /** Names of which any one is meant: {@code A or B}; nothing for none. */
+  public String either(List<String> names) {
+    return names.stream().reduce((one, other) -> say("list.or", one, other)).orElse("");
   }
 
   /** The words of a key. */

@@ -155,10 +155,9 @@ final class CardWords {
   }
 
   private String numbers(Room room) {
-    return called(room).stream()
-        .map(each -> each.phone().value())
-        .reduce((one, other) -> say("list.or", one, other))
-        .orElse("");
+    return publication
+        .words()
+        .either(called(room).stream().map(each -> each.phone().value()).toList());
   }
 
   Block contacts(Room room) {

@@ -66,11 +66,8 @@ final class DifferenceWords {
         .then(
             Here.status(
                 OutcomeWords.mark(fault.to()), OutcomeWords.words(fault.to(), here.words())))
-        .then(
-            Piece.of(
-                ". "
-                    + here.say(
-                        "difference.before", OutcomeWords.words(fault.from(), here.words()))));
+        .then(Piece.of(". "))
+        .then(before(here, OutcomeWords.words(fault.from(), here.words())));
   }
 
   private static Line program(Difference.ProgramMeansElse program, Here here) {
@@ -105,11 +102,8 @@ final class DifferenceWords {
   }
 
   private static String labels(List<Socket> sockets, Here here) {
-    return sockets.stream()
-        .map(socket -> socket.label().value())
-        .distinct()
-        .reduce((one, other) -> here.say("list.or", one, other))
-        .orElse("");
+    return here.words()
+        .either(sockets.stream().map(socket -> socket.label().value()).distinct().toList());
   }
 
   private static String pedals(FootSwitch footSwitch, Here here) {
