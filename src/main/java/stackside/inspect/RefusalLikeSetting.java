@@ -51,21 +51,21 @@ final class RefusalLikeSetting implements CardRule {
     return problems;
   }
 
+  /** How words begin that forbid. */
   private static List<String> refusals(Words words) {
     return Stream.of(
             words.say("card.do-not-press"),
             words.say("card.not-approved"),
             words.say("card.no-answer"),
             words.say("card.several"),
-            words.say("card.not-on-this", "").strip())
+            words.say("card.not-on-this", ""))
+        .map(each -> each.strip().replaceFirst("\\.$", "").strip())
         .toList();
   }
 
   private static boolean refuses(PrintedWords words, List<String> refusals) {
     String text = words.text().strip();
-    return refusals.stream()
-        .map(each -> each.replaceFirst("\\.$", "").strip())
-        .anyMatch(text::startsWith);
+    return refusals.stream().anyMatch(text::startsWith);
   }
 
   private static boolean isGround(PaintedArea area) {
