@@ -62,6 +62,16 @@ public final class ModelRecords {
     return type == Prose.class || type.getName().startsWith(Prose.class.getName() + "$");
   }
 
+  /** What a component of a record holds. */
+  public static Object read(Object record, RecordComponent part) {
+    try {
+      part.getAccessor().setAccessible(true);
+      return part.getAccessor().invoke(record);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(part.toString(), e);
+    }
+  }
+
   /** {@code Profile.cold}. */
   public static String name(Class<?> type, RecordComponent part) {
     return type.getSimpleName() + "." + part.getName();

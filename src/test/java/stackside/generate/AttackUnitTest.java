@@ -77,7 +77,7 @@ final class AttackUnitTest {
   private void inside(Object value) {
     if (isOfAuthors(value.getClass()) && !(value instanceof Location)) {
       for (RecordComponent part : value.getClass().getRecordComponents()) {
-        component(ModelRecords.name(value.getClass(), part), read(value, part));
+        component(ModelRecords.name(value.getClass(), part), ModelRecords.read(value, part));
       }
     }
   }
@@ -98,15 +98,6 @@ final class AttackUnitTest {
       }
     } else {
       inside(value);
-    }
-  }
-
-  private static Object read(Object value, RecordComponent part) {
-    try {
-      part.getAccessor().setAccessible(true);
-      return part.getAccessor().invoke(value);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(part.toString(), e);
     }
   }
 }

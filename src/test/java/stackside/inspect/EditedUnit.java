@@ -43,6 +43,17 @@ public record EditedUnit(
     return after("");
   }
 
+  /** The unit after one of its techniques was told to use the blue pedal alone. */
+  public static EditedUnit pressingBlueOnly() {
+    return after(
+        """
+        === profiles/alder.yaml
+        -      blue: {mode: forced, level: 1, limit: 45 W}
+        +      blue: {mode: forced, level: 1, limit: 45 W}
+        +      press-only: blue
+        """);
+  }
+
   /** The unit after a patch, as a draft. */
   public static EditedUnit after(String patch) {
     return after(patch, Marking.DRAFT);

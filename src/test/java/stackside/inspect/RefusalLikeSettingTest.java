@@ -19,14 +19,7 @@ final class RefusalLikeSettingTest {
 
   @Test
   void pedalNotToBePressed_isQuiet() {
-    EditedUnit one =
-        EditedUnit.after(
-            """
-            === profiles/alder.yaml
-            -      blue: {mode: forced, level: 1, limit: 45 W}
-            +      blue: {mode: forced, level: 1, limit: 45 W}
-            +      press-only: blue
-            """);
+    EditedUnit one = EditedUnit.pressingBlueOnly();
     assertThat(one.card(CARD).seen().text()).contains("Blue pedal only.").contains("Do not press");
     assertThat(new RefusalLikeSetting().problems(one.card(CARD))).isEmpty();
   }

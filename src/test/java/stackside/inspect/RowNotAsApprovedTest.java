@@ -68,14 +68,7 @@ final class RowNotAsApprovedTest {
 
   @Test
   void pedalThatMustBeLeftAlone_andIsPrinted_isFound() {
-    EditedUnit approved =
-        EditedUnit.after(
-            """
-            === profiles/alder.yaml
-            -      blue: {mode: forced, level: 1, limit: 45 W}
-            +      blue: {mode: forced, level: 1, limit: 45 W}
-            +      press-only: blue
-            """);
+    EditedUnit approved = EditedUnit.pressingBlueOnly();
     Inspection both = Inspection.of(unit.file(CARD));
     assertThat(new RowNotAsApproved().problems(approved.card(CARD, both)))
         .singleElement()

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import stackside.ModelRecords;
 import stackside.model.Fact;
 import stackside.model.Thing;
 import stackside.model.Unit;
@@ -26,7 +27,10 @@ final class Meaning {
     StringBuilder text = new StringBuilder(record.getClass().getSimpleName()).append('(');
     for (RecordComponent part : record.getClass().getRecordComponents()) {
       if (part.getType() != Location.class && !part.getName().equals("also")) {
-        text.append(part.getName()).append('=').append(said(read(record, part))).append(';');
+        text.append(part.getName())
+            .append('=')
+            .append(said(ModelRecords.read(record, part)))
+            .append(';');
       }
     }
     return text.append(')').toString();
@@ -49,14 +53,5 @@ final class Meaning {
           .collect(Collectors.joining(",", "{", "}"));
     }
     return value.getClass().isRecord() ? inside(value) : value.toString();
-  }
-
-  private static Object read(Object record, RecordComponent part) {
-    try {
-      part.getAccessor().setAccessible(true);
-      return part.getAccessor().invoke(record);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(part.toString(), e);
-    }
   }
 }

@@ -45,7 +45,7 @@ final class ModelSpots {
     }
     for (RecordComponent part : value.getClass().getRecordComponents()) {
       if (isWritten(part)) {
-        Object held = read(value, part);
+        Object held = ModelRecords.read(value, part);
         if (held instanceof Collection<?> list && !list.isEmpty()) {
           spots.add(
               new Spot(
@@ -89,16 +89,7 @@ final class ModelSpots {
     return Arrays.stream(value.getClass().getRecordComponents())
         .filter(part -> part.getType() == Location.class)
         .findFirst()
-        .map(part -> (Location) read(value, part))
+        .map(part -> (Location) ModelRecords.read(value, part))
         .orElse(near);
-  }
-
-  private static Object read(Object value, RecordComponent part) {
-    try {
-      part.getAccessor().setAccessible(true);
-      return part.getAccessor().invoke(value);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(part.toString(), e);
-    }
   }
 }

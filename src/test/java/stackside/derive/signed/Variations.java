@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import stackside.ModelRecords;
 import stackside.model.Fact;
 import stackside.model.Level;
 import stackside.model.Mode;
@@ -74,7 +75,7 @@ final class Variations {
         .flatMap(
             i -> {
               String name = name(record.getClass(), components[i]);
-              return of(name, owner, value(record, components[i]))
+              return of(name, owner, ModelRecords.read(record, components[i]))
                   .flatMap(change -> with(record, i, change.value()).map(change::inside));
             });
   }
@@ -171,7 +172,7 @@ final class Variations {
   private static Thing other(Thing thing) {
     Record record = (Record) thing;
     RecordComponent[] components = record.getClass().getRecordComponents();
-    Object[] values = Stream.of(components).map(each -> value(record, each)).toArray();
+    Object[] values = Stream.of(components).map(each -> ModelRecords.read(record, each)).toArray();
     for (int i = 0; i < components.length; i++) {
       if (values[i] instanceof ThingId id) {
         values[i] = new ThingId(id.kind(), id.slug() + "-other");
@@ -228,7 +229,7 @@ final class Variations {
     RecordComponent[] components = record.getClass().getRecordComponents();
     List<Object> others = new ArrayList<>();
     for (int i = 0; i < components.length; i++) {
-      Object value = value(record, components[i]);
+      Object value = ModelRecords.read(record, components[i]);
       Stream<?> inside =
           value instanceof List<?> list
               ? list.isEmpty() ? Stream.empty() : Stream.of(list.subList(0, list.size() - 1))
@@ -242,18 +243,9 @@ final class Variations {
     return others.stream();
   }
 
-  private static Object value(Record record, RecordComponent component) {
-    try {
-      component.getAccessor().setAccessible(true);
-      return component.getAccessor().invoke(record);
-    } catch (ReflectiveOperationException e) {
-      throw new LinkageError(e.getMessage(), e);
-    }
-  }
-
   private static Stream<Object> with(Record record, int index, Object value) {
     RecordComponent[] components = record.getClass().getRecordComponents();
-    Object[] values = Stream.of(components).map(each -> value(record, each)).toArray();
+    Object[] values = Stream.of(components).map(each -> ModelRecords.read(record, each)).toArray();
     values[index] = value;
     return make(record.getClass(), values).stream();
   }

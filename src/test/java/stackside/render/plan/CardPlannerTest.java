@@ -229,14 +229,7 @@ final class CardPlannerTest {
 
   @Test
   void pedalThatMustBeLeftAlone_isNotTold() {
-    EditedUnit unit =
-        EditedUnit.after(
-            """
-            === profiles/alder.yaml
-            -      blue: {mode: forced, level: 1, limit: 45 W}
-            +      blue: {mode: forced, level: 1, limit: 45 W}
-            +      press-only: blue
-            """);
+    EditedUnit unit = EditedUnit.pressingBlueOnly();
     assertThat(rows(unit, SETTINGS))
         .filteredOn(row -> row.contains("EMR RECTUM"))
         .singleElement()
