@@ -239,9 +239,10 @@ public final class Benchmark {
             .distinct()
             .filter(name -> !Arrays.equals(one.get(name), other.get(name)))
             .toList();
-    line(
-        "bytes of the bare program",
-        different.isEmpty() ? one.size() + " files, identical" : "DIFFER: " + different);
+    if (!different.isEmpty()) {
+      throw new IllegalStateException("the bare program writes other bytes: " + different);
+    }
+    line("bytes of the bare program", one.size() + " files, identical");
   }
 
   private static SortedMap<String, byte[]> files(Path folder) throws IOException {

@@ -1,12 +1,12 @@
 package stackside.cli;
 
-import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import stackside.derive.edition.Editions;
+import stackside.derive.edition.Register;
 import stackside.inspect.CardRules;
 import stackside.publish.LocalDisk;
 import stackside.render.Marking;
@@ -43,23 +43,29 @@ public final class BareProgram {
         / 1_000_000;
   }
 
-  private static PreparedPages prepare(Path content, LocalDate day) throws IOException {
-    Judged judged = Judged.of(content, new LocalDisk(), day);
-    Publication trial = publication(judged, day);
+  private static PreparedPages prepare(Path content, LocalDate day) throws Exception {
+    LocalDisk disk = new LocalDisk();
+    Judged read = Judged.of(content, disk, day);
+    Register last =
+        RegisterFile.beside(disk, Path.of("site"), read.approvals().ledger())
+            .orElse(Register.none());
+    Editions editions = Editions.drafts(last, day);
+    Judged judged = read.after(last);
+    Publication trial = publication(judged, editions, day);
     List<CardPlan> plans = CardPlanner.plans(trial);
     RenderedCards cards = CardRenderer.render(trial, plans);
     Judged whole =
         judged.with(cards.problems()).with(CardRules.judge(trial, plans, cards.printed()));
-    return PreparedPages.of(publication(whole, day), plans);
+    return PreparedPages.of(publication(whole, editions, day), plans);
   }
 
-  private static Publication publication(Judged judged, LocalDate day) {
+  private static Publication publication(Judged judged, Editions editions, LocalDate day) {
     return new Publication(
         judged.analysis().orElseThrow(),
         judged.problems(),
         Faults.all(),
         Marking.DRAFT,
-        Editions.none(),
+        editions,
         day);
   }
 }
