@@ -13,11 +13,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import org.apache.commons.cli.Option;
 import stackside.content.NearNames;
 import stackside.derive.signed.Approvals;
 import stackside.derive.signed.FactChange;
@@ -34,58 +31,62 @@ import stackside.source.Problem;
 import stackside.source.Severity;
 
 /** Shows what a role would sign, thing by thing, and adds the signatures that are given. */
-@Command(
-    name = "approve",
-    description = {
-      "Shows each thing that a role has still to sign, with what changed since it was last signed,",
-      "and asks. Signatures are added to approvals.csv; what they cover is kept in approved/."
-    })
-final class ApproveCommand implements Callable<Integer> {
+final class ApproveCommand implements Command {
+  private static final Option ROLE =
+      Form.option("role", "ROLE", "The role that signs, as unit.yaml names it.");
+  private static final Option INITIALS =
+      Form.option(
+          "initials",
+          "INITIALS",
+          "The initials of the person who signs; no more of a name is kept.");
+  private static final Option ONLY =
+      Form.option(
+          "only",
+          "THING",
+          "A thing to show, such as profile:ID; everything that is open if none is named. May be"
+              + " given more than once.");
+  private static final Option MERGE =
+      Form.option(
+          "merge",
+          "LEDGER",
+          "Instead of signing, adds the signatures of another copy of approvals.csv that this one"
+              + " lacks, in its order and sealed anew; for two people who signed at the same time.");
+  static final Form FORM =
+      Asked.form(
+          "approve",
+          "Shows each thing that a role has still to sign, with what changed since it was last"
+              + " signed, and asks. Signatures are added to approvals.csv; what they cover is kept in"
+              + " approved/.",
+          ROLE,
+          INITIALS,
+          ONLY,
+          MERGE);
+
   private final Desk desk;
+  private final Asked asked;
+  private final String role;
+  private final String initials;
+  private final List<String> only;
+  private final Optional<Path> merge;
 
-  @Mixin private Asked asked;
-
-  @Option(
-      names = "--role",
-      paramLabel = "ROLE",
-      description = "The role that signs, as unit.yaml names it.")
-  private String role = "";
-
-  @Option(
-      names = "--initials",
-      paramLabel = "INITIALS",
-      description = "The initials of the person who signs; no more of a name is kept.")
-  private String initials = "";
-
-  @Option(
-      names = "--only",
-      paramLabel = "THING",
-      description =
-          "A thing to show, such as profile:ID; everything that is open if none is named.")
-  private List<String> only = List.of();
-
-  @Option(
-      names = "--merge",
-      paramLabel = "LEDGER",
-      description = {
-        "Instead of signing, adds the signatures of another copy of approvals.csv that this one",
-        "lacks, in its order and sealed anew; for two people who signed at the same time."
-      })
-  private Optional<Path> merge = Optional.empty();
-
-  ApproveCommand(Desk desk) {
+  ApproveCommand(Desk desk, Given given) throws UsageException {
     this.desk = desk;
+    this.asked = Asked.of(given);
+    this.role = given.text(ROLE).orElse("");
+    this.initials = given.text(INITIALS).orElse("");
+    this.only = given.all(ONLY);
+    this.merge = given.path(MERGE);
   }
 
   @Override
-  public Integer call() throws IOException, UsageException {
+  public ExitCode run() throws IOException, UsageException {
     Path content = desk.contentFolder(asked);
     ApprovalFiles files = new ApprovalFiles(desk.surroundings().disk(), content);
     return merge.isPresent() ? merge(merge.get(), files) : sign(files);
   }
 
   /** Both ledgers must be whole; the kept copies have no order and merge by being copied. */
-  private int merge(Path given, ApprovalFiles files) throws IOException, UsageException {
+  private ExitCode merge(Path given, ApprovalFiles files) throws IOException, UsageException {
     Path other = desk.path(given);
     if (!Files.isRegularFile(other)) {
       throw new UsageException("there is no file '" + given + "'");
@@ -104,10 +105,10 @@ final class ApproveCommand implements Callable<Integer> {
       }
       desk.console().result(added + " signatures added from " + given);
     }
-    return ExitCode.CLEAN.number();
+    return ExitCode.CLEAN;
   }
 
-  private int sign(ApprovalFiles files) throws IOException, UsageException {
+  private ExitCode sign(ApprovalFiles files) throws IOException, UsageException {
     if (!Initials.are(initials)) {
       throw new UsageException(
           "'"
@@ -134,10 +135,10 @@ final class ApproveCommand implements Callable<Integer> {
           .result(
               agreed.size() + " signed by " + role + " (" + initials + ")" + sitting.left(agreed));
     }
-    return ExitCode.CLEAN.number();
+    return ExitCode.CLEAN;
   }
 
-  private int stopped(Judged judged) {
+  private ExitCode stopped(Judged judged) {
     Outcome outcome =
         Outcome.of("approve", desk.day(asked), judged).with(List.of("nothing was signed"));
     return desk.close(asked, outcome);

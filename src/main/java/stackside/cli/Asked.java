@@ -2,58 +2,45 @@ package stackside.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.TypeConversionException;
+import java.util.stream.Stream;
+import org.apache.commons.cli.Option;
 
-/** What every command that reads content can be asked. */
-final class Asked {
+/**
+ * What every command that reads content can be asked.
+ *
+ * @param content the folder as named
+ * @param on the day to work for, if one was given
+ */
+record Asked(Path content, Optional<LocalDate> on, Format format) {
+  static final Form.Place CONTENT =
+      new Form.Place(
+          "CONTENT", false, "The folder with the unit's content; 'content' if none is named.");
+  static final Option ON =
+      Form.option("on", "YYYY-MM-DD", "The day to work for; today if none is given.");
+  static final Option TEMPLATES =
+      Form.option(
+          "templates",
+          "FOLDER",
+          "Templates of the unit's own, in place of those with the same names.");
+  private static final Option FORMAT =
+      Form.option("format", "text|json", "For a person, or one JSON document on standard output.");
 
-  @Parameters(
-      index = "0",
-      arity = "0..1",
-      paramLabel = "CONTENT",
-      description = "The folder with the unit's content; '${DEFAULT-VALUE}' if none is named.")
-  private Path content = Path.of("content");
+  /** The form of a command that reads content and takes these options besides. */
+  static Form form(String name, String purpose, Option... besides) {
+    List<Option> options = Stream.concat(Stream.of(ON, FORMAT), Stream.of(besides)).toList();
+    return new Form(name, purpose, Optional.of(CONTENT), options);
+  }
 
-  @Option(
-      names = "--on",
-      paramLabel = "YYYY-MM-DD",
-      converter = Day.class,
-      description = "The day to work for; today if none is given.")
-  private Optional<LocalDate> on = Optional.empty();
-
-  @Option(
-      names = "--format",
-      paramLabel = "text|json",
-      description = "For a person, or one JSON document on standard output.")
-  private Format format = Format.TEXT;
-
-  /** The content folder as named. */
-  Path content() {
-    return content;
+  static Asked of(Given given) throws UsageException {
+    return new Asked(
+        Given.path(given.place().orElse("content")),
+        given.day(ON),
+        Format.named(given.text(FORMAT).orElse("text")));
   }
 
   LocalDate on(Surroundings surroundings) {
     return on.orElseGet(surroundings.today());
-  }
-
-  Format format() {
-    return format;
-  }
-
-  /** Reads a date as it is written in the content, and no other form. */
-  static final class Day implements ITypeConverter<LocalDate> {
-    @Override
-    public LocalDate convert(String value) {
-      try {
-        return LocalDate.parse(value);
-      } catch (DateTimeParseException e) {
-        throw new TypeConversionException("'" + value + "' is no date such as 2026-03-01");
-      }
-    }
   }
 }

@@ -2,34 +2,31 @@ package stackside.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import org.apache.commons.cli.Option;
 
 /** Reads and judges; writes nothing. */
-@Command(
-    name = "check",
-    description = "Reads the content and prints what is wrong with it; writes nothing.")
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand implements Command {
+  private static final Option SITE =
+      Form.option(
+          "site",
+          "FOLDER",
+          "The site folder of the last issue, to compare records with; 'site' if none is named.");
+  static final Form FORM =
+      Asked.form(
+          "check", "Reads the content and prints what is wrong with it; writes nothing.", SITE);
+
   private final Desk desk;
+  private final Asked asked;
+  private final Path site;
 
-  @Mixin private Asked asked;
-
-  @Option(
-      names = "--site",
-      paramLabel = "FOLDER",
-      description =
-          "The site folder of the last issue, to compare records with; '${DEFAULT-VALUE}' if none is"
-              + " named.")
-  private Path site = Path.of("site");
-
-  CheckCommand(Desk desk) {
+  CheckCommand(Desk desk, Given given) throws UsageException {
     this.desk = desk;
+    this.asked = Asked.of(given);
+    this.site = given.path(SITE).orElse(Path.of("site"));
   }
 
   @Override
-  public Integer call() throws IOException, UsageException {
+  public ExitCode run() throws IOException, UsageException {
     Judged judged;
     try (Progress progress = desk.progress()) {
       progress.stage("reading and judging the content");

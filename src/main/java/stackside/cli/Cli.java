@@ -8,16 +8,25 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.Callable;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.UnmatchedArgumentException;
+import org.apache.commons.cli.Option;
+import stackside.content.NearNames;
 import stackside.publish.PublishFailure;
 import stackside.render.site.BrokenTemplate;
 
 /** The command line: takes arguments, runs the command they name, answers an exit code. */
 public final class Cli {
+  private static final Option VERSION =
+      Option.builder("V").longOpt("version").desc("Says which version this is.").get();
+  private static final List<Known> COMMANDS =
+      List.of(
+          new Known(CheckCommand.FORM, CheckCommand::new),
+          new Known(DraftCommand.FORM, DraftCommand::new),
+          new Known(ApproveCommand.FORM, ApproveCommand::new),
+          new Known(IssueCommand.FORM, IssueCommand::new),
+          new Known(WithdrawCommand.FORM, WithdrawCommand::new),
+          new Known(ExplainCommand.FORM, ExplainCommand::new),
+          new Known(StartCommand.FORM, StartCommand::new));
+
   private final Desk desk;
 
   public Cli(OutputStream out, OutputStream err) {
@@ -28,58 +37,73 @@ public final class Cli {
     this.desk = new Desk(new Console(out, err), surroundings);
   }
 
+  /** A command of the program and how it is made. */
+  private record Known(Form form, Command.Maker maker) {
+    String name() {
+      return form.name();
+    }
+  }
+
   /** Runs a command and answers its exit code; nothing it meets comes out as an exception. */
   public int run(String... arguments) {
-    int code = commandLine(arguments).execute(arguments);
-    return desk.console().delivered() ? code : ExitCode.FAILED.number();
-  }
-
-  private CommandLine commandLine(String... arguments) {
-    CommandLine program = new CommandLine(new Stackside());
-    commands(arguments).forEach(program::addSubcommand);
-    return program
-        .setCaseInsensitiveEnumValuesAllowed(true)
-        .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
-        .setUsageHelpWidth(100)
-        .setOut(desk.console().out())
-        .setErr(desk.console().err())
-        .setParameterExceptionHandler(this::wrongUsage)
-        .setExecutionExceptionHandler((e, line, parsed) -> failed(e));
-  }
-
-  /** The command that the first argument names, else all: to describe one takes a while. */
-  private List<Callable<Integer>> commands(String... arguments) {
-    List<Callable<Integer>> all =
-        List.of(
-            new CheckCommand(desk),
-            new DraftCommand(desk),
-            new ApproveCommand(desk),
-            new IssueCommand(desk),
-            new WithdrawCommand(desk),
-            new ExplainCommand(desk),
-            new StartCommand(desk));
-    List<Callable<Integer>> named =
-        all.stream()
-            .filter(command -> arguments.length > 0 && name(command).equals(arguments[0]))
-            .toList();
-    return named.isEmpty() ? all : named;
-  }
-
-  private static String name(Callable<Integer> command) {
-    return command.getClass().getAnnotation(Command.class).name();
-  }
-
-  private int wrongUsage(ParameterException e, String[] arguments) {
-    desk.console().problem("stackside: " + words(e));
-    if (e instanceof UnmatchedArgumentException) {
-      UnmatchedArgumentException.printSuggestions(e, desk.console().err());
+    ExitCode code;
+    try {
+      code = answer(List.of(arguments));
+    } catch (Exception e) {
+      code = failed(e);
     }
-    desk.console()
-        .problem("See '" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help'.");
-    return ExitCode.USAGE.number();
+    return (desk.console().delivered() ? code : ExitCode.FAILED).number();
   }
 
-  private int failed(Exception e) {
+  private ExitCode answer(List<String> arguments) throws IOException, UsageException {
+    if (arguments.isEmpty()) {
+      throw new UsageException("say which command to run; 'stackside --help' lists them");
+    }
+    String first = arguments.get(0);
+    if (stands(Form.HELP, first)) {
+      return told(Help.of(COMMANDS.stream().map(Known::form).toList(), VERSION));
+    }
+    if (stands(VERSION, first)) {
+      return told(version());
+    }
+    Known known = named(first);
+    List<String> behind = arguments.subList(1, arguments.size());
+    if (behind.stream().anyMatch(each -> stands(Form.HELP, each))) {
+      return told(Help.of(known.form()));
+    }
+    return known.maker().of(desk, known.form().read(behind)).run();
+  }
+
+  private static boolean stands(Option option, String word) {
+    return word.equals("-" + option.getOpt()) || word.equals("--" + option.getLongOpt());
+  }
+
+  private static Known named(String word) throws UsageException {
+    for (Known each : COMMANDS) {
+      if (each.name().equals(word)) {
+        return each;
+      }
+    }
+    List<String> near = NearNames.of(word, COMMANDS.stream().map(Known::name).toList());
+    throw new UsageException(
+        "there is no command '"
+            + word
+            + "'; "
+            + (near.isEmpty() ? "'stackside --help' lists them" : NearNames.question(near)));
+  }
+
+  private ExitCode told(String words) {
+    words.lines().forEach(desk.console()::result);
+    return ExitCode.CLEAN;
+  }
+
+  /** The version, where the program runs from its jar. */
+  private static String version() {
+    String version = Cli.class.getPackage().getImplementationVersion();
+    return "Stackside " + (version == null ? "from its classes" : version);
+  }
+
+  private ExitCode failed(Exception e) {
     if (e instanceof UsageException) {
       return say(words(e), ExitCode.USAGE);
     }
@@ -104,9 +128,9 @@ public final class Cli {
     return Printable.of(String.valueOf(e.getMessage())).text();
   }
 
-  private int say(String sentence, ExitCode code) {
+  private ExitCode say(String sentence, ExitCode code) {
     desk.console().problem("stackside: " + sentence);
-    return code.number();
+    return code;
   }
 
   /** Keeps the trace for whoever mends it, out of the reader's sight. */

@@ -42,14 +42,6 @@ final class Console {
     err.flush();
   }
 
-  PrintWriter out() {
-    return out;
-  }
-
-  PrintWriter err() {
-    return err;
-  }
-
   /** Whether all results went out; a full disk behind a redirect must not look like success. */
   boolean delivered() {
     err.flush();

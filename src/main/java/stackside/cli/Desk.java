@@ -105,11 +105,11 @@ record Desk(Console console, Surroundings surroundings) {
   }
 
   /** Prints the outcome in the form that was asked for, and answers its exit code. */
-  int close(Asked asked, Outcome outcome) {
+  ExitCode close(Asked asked, Outcome outcome) {
     switch (asked.format()) {
       case TEXT -> new OutcomeText(console).print(outcome);
       case JSON -> console.result(OutcomeJson.of(outcome));
     }
-    return outcome.exitCode().number();
+    return outcome.exitCode();
   }
 }

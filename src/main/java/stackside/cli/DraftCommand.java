@@ -5,53 +5,46 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import org.apache.commons.cli.Option;
 import stackside.derive.edition.Editions;
 import stackside.derive.edition.Register;
 import stackside.publish.OutputFolder;
 import stackside.render.site.OwnTemplates;
 
 /** Builds a marked preview, even with problems. */
-@Command(
-    name = "draft",
-    description = {
-      "Builds a preview of the site and the cards, marked DRAFT throughout.",
-      "Content with problems is built too; they stand on a page of their own."
-    })
-final class DraftCommand implements Callable<Integer> {
+final class DraftCommand implements Command {
+  private static final Option SITE =
+      Form.option(
+          "site",
+          "FOLDER",
+          "The site folder of the last issue, which the preview follows; 'site' if none is named.");
+  private static final Option OUT =
+      Form.option("out", "FOLDER", "Where the preview goes; 'target/draft' if none is named.");
+  static final Form FORM =
+      Asked.form(
+          "draft",
+          "Builds a preview of the site and the cards, marked DRAFT throughout. Content with"
+              + " problems is built too; they stand on a page of their own.",
+          SITE,
+          OUT,
+          Asked.TEMPLATES);
+
   private final Desk desk;
+  private final Asked asked;
+  private final Path site;
+  private final Path out;
+  private final Optional<Path> templates;
 
-  @Mixin private Asked asked;
-
-  @Option(
-      names = "--site",
-      paramLabel = "FOLDER",
-      description =
-          "The site folder of the last issue, which the preview follows; '${DEFAULT-VALUE}' if none is"
-              + " named.")
-  private Path site = Path.of("site");
-
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description = "Where the preview goes; '${DEFAULT-VALUE}' if none is named.")
-  private Path out = Path.of("target", "draft");
-
-  @Option(
-      names = "--templates",
-      paramLabel = "FOLDER",
-      description = "Templates of the unit's own, in place of those with the same names.")
-  private Optional<Path> templates = Optional.empty();
-
-  DraftCommand(Desk desk) {
+  DraftCommand(Desk desk, Given given) throws UsageException {
     this.desk = desk;
+    this.asked = Asked.of(given);
+    this.site = given.path(SITE).orElse(Path.of("site"));
+    this.out = given.path(OUT).orElse(Path.of("target", "draft"));
+    this.templates = given.path(Asked.TEMPLATES);
   }
 
   @Override
-  public Integer call() throws IOException, UsageException {
+  public ExitCode run() throws IOException, UsageException {
     Path content = desk.contentFolder(asked);
     OwnTemplates own = desk.templates(templates);
     Path target = desk.outputFolder(out, content);

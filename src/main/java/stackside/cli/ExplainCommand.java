@@ -2,39 +2,40 @@ package stackside.cli;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
 import stackside.check.RulePage;
 import stackside.content.NearNames;
 import stackside.source.Fault;
 
 /** Says what a rule means, with a wrong and a right example. */
-@Command(
-    name = "explain",
-    description = "Says what a message means, with a wrong and a right example.")
-final class ExplainCommand implements Callable<Integer> {
+final class ExplainCommand implements Command {
+  private static final Form.Place RULE =
+      new Form.Place(
+          "RULE",
+          false,
+          "The word in brackets behind a message; all rules are listed if none is given.");
+  static final Form FORM =
+      new Form(
+          "explain",
+          "Says what a message means, with a wrong and a right example.",
+          Optional.of(RULE),
+          List.of());
+
   private final Desk desk;
+  private final Optional<String> rule;
 
-  @Parameters(
-      index = "0",
-      arity = "0..1",
-      paramLabel = "RULE",
-      description = "The word in brackets behind a message; all rules are listed if none is given.")
-  private Optional<String> rule = Optional.empty();
-
-  ExplainCommand(Desk desk) {
+  ExplainCommand(Desk desk, Given given) {
     this.desk = desk;
+    this.rule = given.place();
   }
 
   @Override
-  public Integer call() throws UsageException {
+  public ExitCode run() throws UsageException {
     if (rule.isEmpty()) {
       Faults.all().forEach(fault -> desk.console().result(fault.id() + ": " + fault.summary()));
-      return ExitCode.CLEAN.number();
+      return ExitCode.CLEAN;
     }
     explain(known(rule.get()));
-    return ExitCode.CLEAN.number();
+    return ExitCode.CLEAN;
   }
 
   private static Fault known(String id) throws UsageException {

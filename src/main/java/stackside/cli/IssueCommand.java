@@ -6,11 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import org.apache.commons.cli.Option;
 import stackside.derive.edition.Decision;
 import stackside.derive.edition.Issue;
 import stackside.derive.edition.Register;
@@ -24,41 +21,40 @@ import stackside.source.Location;
 import stackside.source.Problem;
 
 /** Publishes what may be published, card by card. */
-@Command(
-    name = "issue",
-    description = {
-      "Publishes what is right and signed; the rest stays at its last edition or comes down.",
-      "Prints which cards to print and which to take down."
-    })
-final class IssueCommand implements Callable<Integer> {
+final class IssueCommand implements Command {
+  private static final Option OUT =
+      Form.option(
+          "out",
+          "FOLDER",
+          "The site folder, with the register of earlier issues; 'site' if none is named.");
+  private static final Option FIRST =
+      Form.mark(
+          "first", "Says that this unit never issued anything, so that there is no register.");
+  static final Form FORM =
+      Asked.form(
+          "issue",
+          "Publishes what is right and signed; the rest stays at its last edition or comes down."
+              + " Prints which cards to print and which to take down.",
+          OUT,
+          Asked.TEMPLATES,
+          FIRST);
+
   private final Desk desk;
+  private final Asked asked;
+  private final Path out;
+  private final Optional<Path> templates;
+  private final boolean first;
 
-  @Mixin private Asked asked;
-
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description =
-          "The site folder, with the register of earlier issues; '${DEFAULT-VALUE}' if none is named.")
-  private Path out = Path.of("site");
-
-  @Option(
-      names = "--templates",
-      paramLabel = "FOLDER",
-      description = "Templates of the unit's own, in place of those with the same names.")
-  private Optional<Path> templates = Optional.empty();
-
-  @Option(
-      names = "--first",
-      description = "Says that this unit never issued anything, so that there is no register.")
-  private boolean first;
-
-  IssueCommand(Desk desk) {
+  IssueCommand(Desk desk, Given given) throws UsageException {
     this.desk = desk;
+    this.asked = Asked.of(given);
+    this.out = given.path(OUT).orElse(Path.of("site"));
+    this.templates = given.path(Asked.TEMPLATES);
+    this.first = given.has(FIRST);
   }
 
   @Override
-  public Integer call() throws IOException, UsageException {
+  public ExitCode run() throws IOException, UsageException {
     Path content = desk.contentFolder(asked);
     OwnTemplates own = desk.templates(templates);
     Path target = desk.outputFolder(out, content);
@@ -81,8 +77,8 @@ final class IssueCommand implements Callable<Integer> {
       Optional<Outcome.Written> written = written(ready, before, folder);
       List<String> told = new ArrayList<>(folder.notices());
       told.addAll(IssueLists.of(ready, before));
-      int code = ended(judged.with(ready.problems()), told, written);
-      return allIssued(ready.issue()) ? code : ExitCode.CONTENT.number();
+      ExitCode code = ended(judged.with(ready.problems()), told, written);
+      return allIssued(ready.issue()) ? code : ExitCode.CONTENT;
     }
   }
 
@@ -110,9 +106,9 @@ final class IssueCommand implements Callable<Integer> {
         .map(problem -> "the error at " + problem.at() + " may touch every card");
   }
 
-  private int stopped(Judged judged, List<String> told) {
+  private ExitCode stopped(Judged judged, List<String> told) {
     ended(judged, told, Optional.empty());
-    return ExitCode.CONTENT.number();
+    return ExitCode.CONTENT;
   }
 
   private Register before(SortedMap<String, OutputFile> hanging) throws UsageException {
@@ -147,7 +143,7 @@ final class IssueCommand implements Callable<Integer> {
   }
 
   /** The lists are results for a person, and notices in the one document for a program. */
-  private int ended(Judged judged, List<String> told, Optional<Outcome.Written> written) {
+  private ExitCode ended(Judged judged, List<String> told, Optional<Outcome.Written> written) {
     Outcome outcome = Outcome.of("issue", desk.day(asked), judged);
     if (asked.format() == Format.JSON) {
       outcome = outcome.with(told);

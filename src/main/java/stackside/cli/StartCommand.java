@@ -6,30 +6,31 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
+import java.util.Optional;
 import stackside.publish.NewFolder;
 import stackside.render.OutputFile;
 
 /** Begins a new unit's content. */
-@Command(
-    name = "start",
-    description = "Begins a new unit's content, with each place to fill marked FILL-IN.")
-final class StartCommand implements Callable<Integer> {
+final class StartCommand implements Command {
   private static final String RESOURCES = "/stackside/start/";
+  private static final Form.Place FOLDER = new Form.Place("FOLDER", true, "The folder to make.");
+  static final Form FORM =
+      new Form(
+          "start",
+          "Begins a new unit's content, with each place to fill marked FILL-IN.",
+          Optional.of(FOLDER),
+          List.of());
 
   private final Desk desk;
+  private final Path folder;
 
-  @Parameters(index = "0", paramLabel = "FOLDER", description = "The folder to make.")
-  private Path folder = Path.of("");
-
-  StartCommand(Desk desk) {
+  StartCommand(Desk desk, Given given) throws UsageException {
     this.desk = desk;
+    this.folder = Given.path(given.place().orElseThrow());
   }
 
   @Override
-  public Integer call() throws IOException {
+  public ExitCode run() throws IOException {
     List<OutputFile> files = files();
     NewFolder.create(desk.surroundings().disk(), desk.path(folder), files);
     desk.console()
@@ -42,7 +43,7 @@ final class StartCommand implements Callable<Integer> {
                 + ", then run 'stackside check "
                 + folder
                 + "'");
-    return ExitCode.CLEAN.number();
+    return ExitCode.CLEAN;
   }
 
   static List<OutputFile> files() throws IOException {

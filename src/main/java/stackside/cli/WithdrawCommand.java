@@ -8,10 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import org.apache.commons.cli.Option;
 import stackside.content.NearNames;
 import stackside.derive.Analysis;
 import stackside.derive.edition.CardEntry;
@@ -30,58 +27,48 @@ import stackside.render.site.SiteRenderer;
  * Takes cards out of use at once, in one role. It needs nothing but the issued site folder: the
  * content may be broken, half edited or out of reach.
  */
-@Command(
-    name = "withdraw",
-    description = {
-      "Takes a card, or all cards of one generator, out of use at once, with a reason.",
-      "It needs the issued site folder and nothing else; the rest of the site stays as it was",
-      "issued. Only a later issue brings a card back."
-    })
-final class WithdrawCommand implements Callable<Integer> {
+final class WithdrawCommand implements Command {
   private static final String ASSET = "asset:";
+  private static final Form.Place CARD =
+      new Form.Place("CARD", true, "A card by its name or by the code on it, or asset:NUMBER.");
+  private static final Option REASON =
+      Form.required("reason", "WORDS", "Why, in words for everybody.");
+  private static final Option ROLE = Form.required("role", "ROLE", "The role that withdraws.");
+  private static final Option INITIALS =
+      Form.required("initials", "INITIALS", "The initials of the person.");
+  private static final Option OUT =
+      Form.option("out", "FOLDER", "The issued site folder; 'site' if none is named.");
+  static final Form FORM =
+      new Form(
+          "withdraw",
+          "Takes a card, or all cards of one generator, out of use at once, with a reason. It needs"
+              + " the issued site folder and nothing else; the rest of the site stays as it was"
+              + " issued. Only a later issue brings a card back.",
+          Optional.of(CARD),
+          List.of(REASON, ROLE, INITIALS, OUT, Asked.TEMPLATES, Asked.ON));
 
   private final Desk desk;
+  private final String card;
+  private final String reason;
+  private final String role;
+  private final String initials;
+  private final Path out;
+  private final Optional<Path> templates;
+  private final LocalDate on;
 
-  @Parameters(
-      index = "0",
-      paramLabel = "CARD",
-      description = "A card by its name or by the code on it, or asset:NUMBER.")
-  private String card = "";
-
-  @Option(names = "--reason", required = true, description = "Why, in words for everybody.")
-  private String reason = "";
-
-  @Option(names = "--role", required = true, description = "The role that withdraws.")
-  private String role = "";
-
-  @Option(names = "--initials", required = true, description = "The initials of the person.")
-  private String initials = "";
-
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description = "The issued site folder; '${DEFAULT-VALUE}' if none is named.")
-  private Path out = Path.of("site");
-
-  @Option(
-      names = "--templates",
-      paramLabel = "FOLDER",
-      description = "Templates of the unit's own, if the site was issued with some.")
-  private Optional<Path> templates = Optional.empty();
-
-  @Option(
-      names = "--on",
-      paramLabel = "YYYY-MM-DD",
-      converter = Asked.Day.class,
-      description = "The day to work for; today if none is given.")
-  private Optional<LocalDate> day = Optional.empty();
-
-  WithdrawCommand(Desk desk) {
+  WithdrawCommand(Desk desk, Given given) throws UsageException {
     this.desk = desk;
+    this.card = given.place().orElseThrow();
+    this.reason = given.text(REASON).orElseThrow();
+    this.role = given.text(ROLE).orElseThrow();
+    this.initials = given.text(INITIALS).orElseThrow();
+    this.out = given.path(OUT).orElse(Path.of("site"));
+    this.templates = given.path(Asked.TEMPLATES);
+    this.on = given.day(Asked.ON).orElseGet(desk.surroundings().today());
   }
 
   @Override
-  public Integer call() throws IOException, UsageException {
+  public ExitCode run() throws IOException, UsageException {
     if (!Initials.are(initials)) {
       throw new UsageException(
           "'" + initials + "' are no initials; give " + Initials.FORM_IN_WORDS);
@@ -90,7 +77,6 @@ final class WithdrawCommand implements Callable<Integer> {
       throw new UsageException("say why, with --reason");
     }
     OwnTemplates own = desk.templates(templates);
-    LocalDate on = day.orElseGet(desk.surroundings().today());
     try (OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), desk.path(out))) {
       SortedMap<String, OutputFile> hanging = folder.files();
       Register before = RegisterFile.in(hanging, out);
@@ -107,7 +93,7 @@ final class WithdrawCommand implements Callable<Integer> {
           .result(
               "open: " + out.resolve("cards.html") + "; only a later 'issue' brings a card back");
     }
-    return ExitCode.CLEAN.number();
+    return ExitCode.CLEAN;
   }
 
   private void tell(CardEntry card) {

@@ -59,6 +59,27 @@ final class CliTest {
     assertThat(err()).isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "check, --site FOLDER",
+    "draft, --templates FOLDER",
+    "approve, --only THING",
+    "issue, --first",
+    "withdraw, --reason WORDS",
+    "explain, RULE",
+    "start, FOLDER"
+  })
+  void helpOfACommand_saysWhatItTakes(String command, String taken) {
+    assertThat(run(command, "--on", "--help")).isZero();
+    assertThat(out())
+        .startsWith("Usage: stackside " + command + " ")
+        .contains("  " + taken + " ")
+        .contains("  -h, --help ")
+        .contains("Exit codes: 0 ");
+    assertThat(out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+    assertThat(err()).isEmpty();
+  }
+
   private void template(String name, String text) throws IOException {
     Path file = folder.resolve("ours").resolve(name);
     Files.createDirectories(file.getParent());
@@ -105,12 +126,21 @@ final class CliTest {
       delimiter = '|',
       value = {
         "|say which command to run",
-        "chek|stackside check?",
-        "check --onn x|--on",
+        "chek|there is no command 'chek'; did you mean 'check'?",
+        "hello|'stackside --help' lists them",
+        "check --onn x|there is no option '--onn'; did you mean '--on'?",
+        "check --o x|there is no option '--o'",
+        "check --first|there is no option '--first'; 'stackside check --help' tells more",
+        "check --on|say what stands behind --on",
+        "check --on --format json|say what stands behind --on",
+        "check --on 2026-03-01 --on 2026-03-02|give --on once",
+        "withdraw --reason torn card|give '--role' and '--initials'",
+        "withdraw --reason torn --role nurse --initials KM|name the CARD",
+        "issue --first=yes|'--first=yes'",
         "check --on 1.3.2026|'1.3.2026' is no date such as 2026-03-01",
         "check --format yaml|'--format'",
         "check nowhere|there is no folder 'nowhere'",
-        "check one two|'two'",
+        "check one two|nothing is known to do with 'two'; 'stackside check --help' tells more",
         "explain no-such-rule|there is no rule 'no-such-rule'"
       })
   void wrongUsage_isOneSentenceAndTwo(String line, String words) {

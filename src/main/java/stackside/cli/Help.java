@@ -1,0 +1,119 @@
+package stackside.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.help.TextHelpAppendable;
+import org.apache.commons.cli.help.TextStyle;
+
+/** What the program says of itself and of its commands to whoever asks. */
+final class Help {
+  private static final int WIDTH = 100;
+  private static final int BESIDE = 22;
+  private static final char UNBROKEN = '\u00a0';
+  private static final String PURPOSE =
+      "Turns an endoscopy unit's content on its electrosurgical generators into an induction website"
+          + " and room cards.";
+  private static final String CODES =
+      "Exit codes: 0 no errors, 1 errors in the content, 2 wrong usage, 3 the tool or the disk"
+          + " failed.";
+
+  private final StringBuilder text = new StringBuilder();
+
+  private Help() {}
+
+  /** About the program as a whole. */
+  static String of(List<Form> commands, Option version) {
+    Help help = new Help();
+    help.hanging("Usage: stackside ", "COMMAND");
+    help.paragraph(PURPOSE);
+    help.blank();
+    commands.forEach(each -> help.entry(each.name(), firstSentence(each.purpose())));
+    help.blank();
+    Stream.of(version, Form.HELP).forEach(help::option);
+    help.entry("COMMAND --help", "Shows what a command takes.");
+    return help.closed();
+  }
+
+  /** About one command. */
+  static String of(Form form) {
+    Help help = new Help();
+    help.hanging("Usage: stackside " + form.name() + " ", usage(form));
+    help.paragraph(form.purpose());
+    help.blank();
+    form.place().ifPresent(place -> help.entry(place.label(), place.meaning()));
+    form.options().forEach(help::option);
+    help.option(Form.HELP);
+    return help.closed();
+  }
+
+  /** Each part stays whole where the line breaks. */
+  private static String usage(Form form) {
+    Stream<String> place =
+        form.place().stream().map(each -> optional(each.required(), each.label()));
+    Stream<String> options =
+        form.options().stream().map(each -> optional(each.isRequired(), written(each)));
+    return Stream.concat(place, options)
+        .map(part -> part.replace(' ', UNBROKEN))
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String optional(boolean required, String words) {
+    return required ? words : "[" + words + "]";
+  }
+
+  private static String written(Option option) {
+    String name = "--" + option.getLongOpt();
+    return option.hasArg() ? name + " " + option.getArgName() : name;
+  }
+
+  private static String firstSentence(String purpose) {
+    return purpose.replaceFirst("(?<=[.]) .*", "");
+  }
+
+  private void option(Option option) {
+    String shortly = option.getOpt() == null ? "" : "-" + option.getOpt() + ", ";
+    entry(shortly + written(option), option.getDescription());
+  }
+
+  private void entry(String name, String meaning) {
+    hanging(("  %-" + BESIDE + "s").formatted(name), meaning);
+  }
+
+  private void paragraph(String words) {
+    hanging("", words);
+  }
+
+  /** Words behind a beginning, and their further lines below themselves. */
+  private void hanging(String beginning, String words) {
+    String before = beginning;
+    for (String line : wrapped(words, WIDTH - beginning.length())) {
+      text.append(before).append(line.replace(UNBROKEN, ' ')).append('\n');
+      before = " ".repeat(beginning.length());
+    }
+  }
+
+  private static List<String> wrapped(String words, int width) {
+    StringBuilder lines = new StringBuilder();
+    try {
+      new TextHelpAppendable(lines)
+          .printWrapped(words, TextStyle.builder().setMaxWidth(width).get());
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory refused", e);
+    }
+    return lines.toString().lines().toList();
+  }
+
+  private void blank() {
+    text.append('\n');
+  }
+
+  private String closed() {
+    blank();
+    paragraph(CODES);
+    return text.toString();
+  }
+}
