@@ -161,7 +161,7 @@ public final class Catalogue {
 
   /** What all rules find, sorted by place, each problem once. */
   public static List<Problem> judge(Analysis analysis) {
-    return RULES.stream()
+    return RULES.parallelStream()
         .flatMap(rule -> rule.problems(analysis).stream())
         .distinct()
         .sorted()

@@ -27,6 +27,9 @@ final class Activation {
   private final List<Occupant> reached;
   private final Optional<Condition> condition;
   private final Optional<Response> answer;
+  private final Observed observed;
+  private final List<LiveSocket> live;
+  private final ReturnPath returnPath;
 
   /**
    * Presses a pedal.
@@ -46,6 +49,9 @@ final class Activation {
         condition
             .flatMap(met -> Optional.ofNullable(state.machine().answers().get(met)))
             .filter(Activation::isKnown);
+    this.observed = whatIsObserved();
+    this.live = whatIsLive();
+    this.returnPath = wayBack();
   }
 
   /** What the machine meets; where several things are wrong, what it reports first. */
@@ -199,6 +205,10 @@ final class Activation {
 
   /** What is seen and heard; an unknown answer is taken to be silent. */
   Observed observed() {
+    return observed;
+  }
+
+  private Observed whatIsObserved() {
     if (condition.isEmpty()) {
       return asked() ? Observed.asUsual() : Observed.nothingHappens();
     }
@@ -222,6 +232,10 @@ final class Activation {
 
   /** The sockets with voltage on them. An open circuit that is not alarmed carries it too. */
   List<LiveSocket> live() {
+    return live;
+  }
+
+  private List<LiveSocket> whatIsLive() {
     if (state.lacks(Supply.MAINS) || state.lacks(Supply.FOOT_SWITCH) || blocked()) {
       return List.of();
     }
@@ -233,11 +247,15 @@ final class Activation {
   private boolean blocked() {
     boolean none = output().stream().anyMatch(OutputSeen.NONE::equals);
     boolean open = condition.stream().anyMatch(Condition.INSTRUMENT_CIRCUIT_OPEN::equals);
-    return none && !(open && observed().tone() != Tone.ALARM);
+    return none && !(open && observed.tone() != Tone.ALARM);
   }
 
   ReturnPath returnPath() {
-    if (live().isEmpty() || reached.isEmpty()) {
+    return returnPath;
+  }
+
+  private ReturnPath wayBack() {
+    if (live.isEmpty() || reached.isEmpty()) {
       return ReturnPath.NONE;
     }
     if (!needsNeutral()) {
@@ -252,13 +270,13 @@ final class Activation {
 
   /** The instruments with voltage on them and a whole way to the tip. */
   List<Occupant> energised() {
-    return live().isEmpty() ? List.of() : reached;
+    return live.isEmpty() ? List.of() : reached;
   }
 
   /** What reaches the instrument in hand, given what was approved for the pedal meant. */
   Reach reach(Optional<Setting> approved) {
     boolean comesBack =
-        switch (returnPath()) {
+        switch (returnPath) {
           case NEUTRAL_ELECTRODE, PART_OF_NEUTRAL_ELECTRODE, BETWEEN_POLES -> true;
           case STRAY, NONE -> false;
         };

@@ -64,7 +64,9 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
   public static Circuits of(Unit unit) {
     Readings readings = Readings.of(unit);
     Map<ThingId, InRoom> byRoom = new LinkedHashMap<>();
-    unit.rooms().forEach(room -> byRoom.put(room.id(), of(unit, readings, room)));
+    unit.rooms().parallelStream()
+        .map(room -> Map.entry(room.id(), of(unit, readings, room)))
+        .forEachOrdered(each -> byRoom.put(each.getKey(), each.getValue()));
     return new Circuits(byRoom);
   }
 
