@@ -2,6 +2,7 @@ package stackside.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.commons.cli.Option;
 
 /** Reads and judges; writes nothing. */
@@ -28,10 +29,14 @@ final class CheckCommand implements Command {
   @Override
   public ExitCode run() throws IOException, UsageException {
     Judged judged;
+    LastIssue last;
     try (Progress progress = desk.progress()) {
       progress.stage("reading and judging the content");
-      judged = desk.judgedAfter(asked, site);
+      judged = desk.judged(asked);
+      last = desk.lastIssue(site, judged);
+      judged = last.compared(judged);
     }
-    return desk.close(asked, Outcome.of("check", desk.day(asked), judged));
+    return desk.close(
+        asked, Outcome.of("check", desk.day(asked), judged).with(List.of(last.words())));
   }
 }

@@ -2,6 +2,9 @@ package stackside.cli;
 
 import java.io.File;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -11,6 +14,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.derive.edition.Register;
 import stackside.render.site.OwnTemplates;
+import stackside.source.SizeLimit;
 
 /** What all commands share: their console, their surroundings, and how they begin and end. */
 record Desk(Console console, Surroundings surroundings) {
@@ -37,16 +41,12 @@ record Desk(Console console, Surroundings surroundings) {
     return Judged.of(contentFolder(asked), surroundings.disk(), day(asked));
   }
 
-  /** The same beside the register of the last issue, where there is one. */
-  Judged judgedAfter(Asked asked, Path site) throws IOException, UsageException {
-    Judged judged = judged(asked);
-    return judged.after(lastIssue(site, judged));
-  }
-
-  /** The register of earlier issues of this content; an empty one where there is none. */
-  Register lastIssue(Path site, Judged judged) throws IOException, UsageException {
-    return RegisterFile.beside(surroundings.disk(), path(site), judged.approvals().ledger())
-        .orElse(Register.none());
+  /** What was issued of this content before, as the site folder remembers it. */
+  LastIssue lastIssue(Path site, Judged judged) throws IOException, UsageException {
+    Register register =
+        RegisterFile.beside(surroundings.disk(), path(site), judged.approvals().ledger())
+            .orElse(Register.none());
+    return new LastIssue(register, site);
   }
 
   /** A path of the command line, as seen from the working folder. */
@@ -85,10 +85,22 @@ record Desk(Console console, Surroundings surroundings) {
           throw new UsageException(
               "'" + name + "' under '" + given.get() + "' replaces no template of the program");
         }
-        templates.add(new OwnTemplates.Template(name, Files.readString(file)));
+        templates.add(new OwnTemplates.Template(name, text(file, name)));
       }
     }
     return new OwnTemplates(templates);
+  }
+
+  private String text(Path file, String name) throws IOException, UsageException {
+    Optional<byte[]> bytes = surroundings.disk().read(file, SizeLimit.WRITTEN);
+    if (bytes.isEmpty()) {
+      throw new UsageException("the template '" + name + "' is " + SizeLimit.WRITTEN.exceeded());
+    }
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes.get())).toString();
+    } catch (CharacterCodingException e) {
+      throw new UsageException("the template '" + name + "' is not in UTF-8");
+    }
   }
 
   /** Not one of the hidden files that a desktop leaves behind. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Option;
 import stackside.derive.edition.Editions;
-import stackside.derive.edition.Register;
 import stackside.publish.OutputFolder;
 import stackside.render.site.OwnTemplates;
 
@@ -53,15 +52,16 @@ final class DraftCommand implements Command {
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
       progress.stage("reading and judging the content");
       Judged judged = desk.judged(asked);
-      Register last = desk.lastIssue(site, judged);
+      LastIssue last = desk.lastIssue(site, judged);
       Edition edition =
           Edition.draft(
-              judged.after(last),
-              Editions.drafts(last, desk.day(asked)),
+              last.compared(judged),
+              Editions.drafts(last.register(), desk.day(asked)),
               desk.day(asked),
               own,
               progress);
       List<String> notices = new ArrayList<>(folder.notices());
+      notices.add(last.words());
       Optional<Outcome.Written> written = Optional.empty();
       if (edition.files().isEmpty()) {
         notices.add("nothing was built, for the unit itself could not be read");

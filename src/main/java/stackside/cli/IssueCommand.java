@@ -63,7 +63,7 @@ final class IssueCommand implements Command {
       SortedMap<String, OutputFile> hanging = folder.files();
       Register before = before(hanging);
       progress.stage("reading and judging the content");
-      Judged judged = desk.judged(asked).after(before);
+      Judged judged = new LastIssue(before, out).compared(desk.judged(asked));
       List<Problem> ledger = ledgerProblems(judged, before);
       Optional<String> blocked = blocked(judged, ledger);
       if (blocked.isPresent()) {

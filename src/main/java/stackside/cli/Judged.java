@@ -11,15 +11,10 @@ import stackside.check.Catalogue;
 import stackside.content.ContentReader;
 import stackside.content.Reading;
 import stackside.derive.Analysis;
-import stackside.derive.edition.RecordFaults;
-import stackside.derive.edition.Records;
-import stackside.derive.edition.Register;
 import stackside.derive.signed.Approvals;
 import stackside.derive.signed.SignedFacts;
 import stackside.derive.standing.Standing;
 import stackside.publish.Disk;
-import stackside.source.Location;
-import stackside.source.Note;
 import stackside.source.Problem;
 import stackside.source.Row;
 import stackside.source.Severity;
@@ -72,81 +67,26 @@ record Judged(
         .orElse(List.of());
   }
 
-  /**
-   * Compared with the register of earlier issues: their records still stand as they did. A row that
-   * cannot be read is told of as that, and what its sheet lost meanwhile once it is mended; what
-   * else is wrong with a row that was changed comes of the change and is not told beside it.
-   */
-  Judged after(Register register) {
-    List<Problem> found =
-        analysis
-            .map(each -> Records.problems(register, each.unit(), records))
-            .orElse(List.of())
-            .stream()
-            .filter(problem -> errors().filter(Reach::isUnread).noneMatch(e -> covers(e, problem)))
-            .toList();
-    List<Problem> others =
-        problems.stream()
-            .filter(
-                each -> Reach.isUnread(each) || found.stream().noneMatch(it -> explains(it, each)))
-            .toList();
-    return new Judged(sources, analysis, approvals, standing, records, others).with(found);
-  }
-
-  /** Whether a problem is about a row, or notes one, of which it is known that it was changed. */
-  private static boolean explains(Problem found, Problem other) {
-    return found.fault().equals(RecordFaults.CHANGED)
-        && Stream.concat(Stream.of(other.at()), other.notes().stream().map(Note::at))
-            .anyMatch(at -> isOneLine(at, found.at()));
-  }
-
-  private static boolean isOneLine(Location one, Location other) {
-    return one.file().equals(other.file()) && one.line() == other.line();
-  }
-
-  private Stream<Problem> errors() {
-    return problems.stream().filter(problem -> problem.severity() == Severity.ERROR);
-  }
-
-  /**
-   * Whether what is wrong with a row is told already, so that it cannot be known for what it was.
-   */
-  private boolean covers(Problem error, Problem lost) {
-    if (!error.at().file().equals(lost.at().file())) {
-      return false;
-    }
-    return lost.fault().equals(RecordFaults.REMOVED)
-        ? records.stream().noneMatch(row -> isOn(error, row))
-            && mayBeAbout(generator(error.at()), lost)
-        : isOneLine(error.at(), lost.at());
-  }
-
-  private boolean mayBeAbout(String generator, Problem lost) {
-    boolean known =
-        analysis.stream()
-            .flatMap(each -> each.unit().assets().stream())
-            .anyMatch(asset -> asset.id().slug().equals(generator));
-    return !known || lost.notes().stream().anyMatch(note -> generator(note.at()).equals(generator));
-  }
-
-  /** The number with which a row begins. */
-  private String generator(Location at) {
-    return sources.excerpt(at).map(row -> row.replaceFirst(",.*", "")).orElse("");
-  }
-
   /** The records in which nothing is wrong, so that an issue can rest on them. */
   List<Row> soundRecords() {
     return records.stream().filter(row -> errors().noneMatch(error -> isOn(error, row))).toList();
   }
 
-  private static boolean isOn(Problem problem, Row row) {
-    return isOneLine(problem.at(), row.at());
+  Stream<Problem> errors() {
+    return problems.stream().filter(problem -> problem.severity() == Severity.ERROR);
+  }
+
+  static boolean isOn(Problem problem, Row row) {
+    return problem.at().file().equals(row.at().file()) && problem.at().line() == row.at().line();
   }
 
   /** With what a later stage found. */
   Judged with(List<Problem> found) {
-    List<Problem> all =
-        Stream.concat(problems.stream(), found.stream()).distinct().sorted().toList();
-    return new Judged(sources, analysis, approvals, standing, records, all);
+    return telling(Stream.concat(problems.stream(), found.stream()).distinct().sorted().toList());
+  }
+
+  /** The same content with these problems in place of those found so far. */
+  Judged telling(List<Problem> others) {
+    return new Judged(sources, analysis, approvals, standing, records, others);
   }
 }

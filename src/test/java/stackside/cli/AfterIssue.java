@@ -1,5 +1,6 @@
 package stackside.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import stackside.content.Reading;
@@ -15,15 +16,15 @@ public final class AfterIssue {
   /** What was found, and what the register misses or finds altered. */
   public static List<Problem> problems(
       Reading reading, Optional<Analysis> analysis, List<Problem> found, Register register) {
-    return new Judged(
-            reading.sources(),
-            analysis,
-            Approvals.none(),
-            Optional.empty(),
-            reading.records(),
-            reading.problems())
-        .with(found)
-        .after(register)
-        .problems();
+    Judged judged =
+        new Judged(
+                reading.sources(),
+                analysis,
+                Approvals.none(),
+                Optional.empty(),
+                reading.records(),
+                reading.problems())
+            .with(found);
+    return new LastIssue(register, Path.of("site")).compared(judged).problems();
   }
 }

@@ -50,7 +50,7 @@ public final class BareProgram {
         RegisterFile.beside(disk, Path.of("site"), read.approvals().ledger())
             .orElse(Register.none());
     Editions editions = Editions.drafts(last, day);
-    Judged judged = read.after(last);
+    Judged judged = new LastIssue(last, Path.of("site")).compared(read);
     Publication trial = publication(judged, editions, day);
     List<CardPlan> plans = CardPlanner.plans(trial);
     RenderedCards cards = CardRenderer.render(trial, plans);

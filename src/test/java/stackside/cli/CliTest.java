@@ -7,6 +7,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -112,6 +113,25 @@ final class CliTest {
     template("serach.ftlh", "Ours");
     assertThat(draftWithTemplates()).isEqualTo(2);
     assertThat(err()).contains("'serach.ftlh' under 'ours' replaces no template of the program");
+  }
+
+  @Test
+  void aTemplateThatIsNoText_isWrongUsage() throws IOException {
+    template("page.ftlh", "");
+    Files.write(folder.resolve("ours/page.ftlh"), new byte[] {(byte) 0xff, (byte) 0xfe, 'a'});
+    assertThat(draftWithTemplates()).isEqualTo(2);
+    assertThat(err()).contains("the template 'page.ftlh' is not in UTF-8").doesNotContain("\tat ");
+  }
+
+  @Test
+  void aTemplateOfGigabytes_isWrongUsage() throws IOException {
+    template("page.ftlh", "");
+    try (RandomAccessFile large =
+        new RandomAccessFile(folder.resolve("ours/page.ftlh").toFile(), "rw")) {
+      large.setLength(3L << 30);
+    }
+    assertThat(draftWithTemplates()).isEqualTo(2);
+    assertThat(err()).contains("the template 'page.ftlh' is larger than 5 MB");
   }
 
   @Test

@@ -37,6 +37,15 @@ final class KeptRecordsTest {
   }
 
   @Test
+  void whatWasCompared_isSaid() throws IOException {
+    assertThat(office.run("check")).isZero();
+    assertThat(office.err).contains("note: compared with what 'site' holds as of 2026-");
+    assertThat(office.run("check", "--site", "elsewhere")).isZero();
+    assertThat(office.err)
+        .contains("note: 'elsewhere' holds no issue of this content, so it was compared with none");
+  }
+
+  @Test
   void aChangedRecord_isAnErrorOnItsLine() throws IOException {
     office.edit(CHECKS, MEASURED, MEASURED.replace("100 ohm", "50 ohm"));
     assertThat(office.run("check")).isEqualTo(1);

@@ -1,0 +1,91 @@
+package stackside.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import stackside.derive.edition.RecordFaults;
+import stackside.derive.edition.Records;
+import stackside.derive.edition.Register;
+import stackside.source.Location;
+import stackside.source.Note;
+import stackside.source.Problem;
+
+/**
+ * What was issued before, for comparing content with.
+ *
+ * @param register empty where nothing of this content was issued
+ * @param site the folder where it was looked for, as named
+ */
+record LastIssue(Register register, Path site) {
+
+  /** What was compared, in a sentence for whoever asked for it. */
+  String words() {
+    return register
+        .last()
+        .map(last -> "compared with what '" + site + "' holds as of " + last.on())
+        .orElse("'" + site + "' holds no issue of this content, so it was compared with none");
+  }
+
+  /**
+   * Whether the records still stand as the register knows them. A row that cannot be read is told
+   * of as that, and what its sheet lost meanwhile once it is mended; what else is wrong with a row
+   * that was changed comes of the change and is not told beside it.
+   */
+  Judged compared(Judged judged) {
+    List<Problem> found =
+        judged
+            .analysis()
+            .map(each -> Records.problems(register, each.unit(), judged.records()))
+            .orElse(List.of())
+            .stream()
+            .filter(problem -> !isToldAlready(judged, problem))
+            .toList();
+    List<Problem> others =
+        judged.problems().stream()
+            .filter(
+                each -> Reach.isUnread(each) || found.stream().noneMatch(it -> explains(it, each)))
+            .toList();
+    return judged.telling(others).with(found);
+  }
+
+  /** Whether a problem is about a row, or notes one, of which it is known that it was changed. */
+  private static boolean explains(Problem found, Problem other) {
+    return found.fault().equals(RecordFaults.CHANGED)
+        && Stream.concat(Stream.of(other.at()), other.notes().stream().map(Note::at))
+            .anyMatch(at -> isOneLine(at, found.at()));
+  }
+
+  private static boolean isOneLine(Location one, Location other) {
+    return one.file().equals(other.file()) && one.line() == other.line();
+  }
+
+  /** Whether something in its sheet cannot be read, so that it cannot be known for what it was. */
+  private static boolean isToldAlready(Judged judged, Problem lost) {
+    return judged
+        .errors()
+        .filter(Reach::isUnread)
+        .filter(error -> error.at().file().equals(lost.at().file()))
+        .anyMatch(error -> covers(judged, error, lost));
+  }
+
+  private static boolean covers(Judged judged, Problem error, Problem lost) {
+    return lost.fault().equals(RecordFaults.REMOVED)
+        ? judged.records().stream().noneMatch(row -> Judged.isOn(error, row))
+            && mayBeAbout(judged, generator(judged, error.at()), lost)
+        : isOneLine(error.at(), lost.at());
+  }
+
+  private static boolean mayBeAbout(Judged judged, String generator, Problem lost) {
+    boolean known =
+        judged.analysis().stream()
+            .flatMap(each -> each.unit().assets().stream())
+            .anyMatch(asset -> asset.id().slug().equals(generator));
+    return !known
+        || lost.notes().stream().anyMatch(note -> generator(judged, note.at()).equals(generator));
+  }
+
+  /** The number with which a row begins. */
+  private static String generator(Judged judged, Location at) {
+    return judged.sources().excerpt(at).map(row -> row.replaceFirst(",.*", "")).orElse("");
+  }
+}
