@@ -50,7 +50,9 @@ final class DuePage implements Pages {
   private static Grid grid(List<Due> due, Here here) {
     return new Grid(
         here.say("section.due"),
-        Stream.of("due", "state", "kind", "what", "who").map(k -> here.say("column." + k)).toList(),
+        Stream.of("due", "state", "falls-due", "for-what", "who")
+            .map(column -> here.say("column." + column))
+            .toList(),
         due.stream()
             .map(
                 each ->

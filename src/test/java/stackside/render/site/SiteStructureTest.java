@@ -89,6 +89,17 @@ final class SiteStructureTest {
   }
 
   @Test
+  void noTableHasTwoColumnsOfOneName() {
+    assertThat(PAGES)
+        .allSatisfy(
+            (path, page) ->
+                assertThat(page.select("thead tr"))
+                    .as(path)
+                    .allSatisfy(
+                        head -> assertThat(head.select("th").eachText()).doesNotHaveDuplicates()));
+  }
+
+  @Test
   void everyPageIsReachedFromTheStartPage() {
     Set<String> reached = new TreeSet<>(Set.of("index.html"));
     Deque<String> next = new ArrayDeque<>(reached);
