@@ -35,10 +35,18 @@ window.stacksideLook = (function () {
   function wider() {
     var width = document.documentElement.clientWidth;
     var wide = document.documentElement.scrollWidth;
-    if (wide <= width) { return []; }
+    if (wide <= width) { return foldedTooWide(); }
     var furthest = Array.from(document.body.querySelectorAll("*"))
       .filter(function (each) { return each.getBoundingClientRect().right >= wide - 0.5; }).pop();
     return [wide + " px wide on " + width + (furthest ? ": " + furthest.outerHTML.slice(0, 80) : "")];
+  }
+
+  // A table that folds, folded and still wider than its place.
+  function foldedTooWide() {
+    return Array.from(document.querySelectorAll(".fold:has(tbody)"))
+      .filter(function (each) { return getComputedStyle(each.querySelector("tbody")).display === "block"; })
+      .filter(function (each) { return each.scrollWidth > each.clientWidth + 1; })
+      .map(function (each) { return each.scrollWidth + " px wide, folded: " + each.getAttribute("aria-label"); });
   }
 
   function largeLetters() {

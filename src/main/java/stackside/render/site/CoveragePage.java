@@ -78,9 +78,10 @@ final class CoveragePage implements Pages {
             heading,
             List.of(
                 new Grid(
-                    heading,
-                    head,
-                    rows.values().stream().map(row -> row(row, sites, here)).toList()))));
+                        heading,
+                        head,
+                        rows.values().stream().map(row -> row(row, sites, here)).toList())
+                    .byColumn())));
   }
 
   private static Grid.Row row(List<Cell> cells, Set<stackside.model.Site> sites, Here here) {

@@ -30,14 +30,15 @@ final class DensityFigure {
             DensityDrawing.of(plan, Sheet.PHONE),
             Optional.empty()),
         new Grid(
-            here.say("figure.density.title"),
-            List.of(
-                here.say("figure.density.where"),
-                here.say("figure.density.area"),
-                here.say("figure.density.density"),
-                here.say("figure.density.read"),
-                here.say("figure.density.heating")),
-            stops.stream().map(stop -> row(stop, here)).toList()),
+                here.say("figure.density.title"),
+                List.of(
+                    here.say("figure.density.where"),
+                    here.say("figure.density.area"),
+                    here.say("figure.density.density"),
+                    here.say("figure.density.read"),
+                    here.say("figure.density.heating")),
+                stops.stream().map(stop -> row(stop, here)).toList())
+            .byColumn(),
         new Part.Say(Line.of(here.say("figure.density.source"))),
         new Part.Say(Line.of(here.say("figure.density.limits"))),
         new Part.Say(Line.of(here.say("figure.learning"))));

@@ -81,13 +81,14 @@ final class ExplorerPages implements Pages {
 
   private static Part table(Here here) {
     return new Part.Grid(
-        here.say("section.worked"),
-        List.of(
-            here.say("explorer.loop-width"),
-            here.say("explorer.loop"),
-            here.say("explorer.pad"),
-            here.say("explorer.heating")),
-        LOOPS.stream().map(loop -> row(loop)).toList());
+            here.say("section.worked"),
+            List.of(
+                here.say("explorer.loop-width"),
+                here.say("explorer.loop"),
+                here.say("explorer.pad"),
+                here.say("explorer.heating")),
+            LOOPS.stream().map(loop -> row(loop)).toList())
+        .byColumn();
   }
 
   private static Part.Grid.Row row(double loop) {

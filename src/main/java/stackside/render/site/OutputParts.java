@@ -136,9 +136,10 @@ final class OutputParts {
     head.add(here.say("output.current"));
     head.add(here.say("output.peak"));
     return new Grid(
-        here.say("output.table", name(output.setting())),
-        head,
-        output.table().stream().map(row -> row(row, pulsed, here)).toList());
+            here.say("output.table", name(output.setting())),
+            head,
+            output.table().stream().map(row -> row(row, pulsed, here)).toList())
+        .byColumn();
   }
 
   private static Grid.Row row(Row row, boolean pulsed, Here here) {
@@ -188,9 +189,10 @@ final class OutputParts {
         OutputPlot.of(plan, Sheet.PHONE),
         Optional.of(
             new Grid(
-                here.say("output.all-levels", mode.title()),
-                head,
-                open.stream().map(output -> levelRow(mode, output, loads, here)).toList())));
+                    here.say("output.all-levels", mode.title()),
+                    head,
+                    open.stream().map(output -> levelRow(mode, output, loads, here)).toList())
+                .byColumn()));
   }
 
   private static Grid.Row levelRow(Mode mode, ModeOutput output, List<Ohms> loads, Here here) {

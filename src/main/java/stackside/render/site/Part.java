@@ -27,10 +27,33 @@ public sealed interface Part {
   }
 
   /** A table: the first cell of each row names the row. */
-  record Grid(String caption, List<String> head, List<Row> rows) implements Part {
+  record Grid(String caption, List<String> head, List<Row> rows, Reading reading) implements Part {
+    /** As many columns stand side by side on a telephone. */
+    private static final int NARROW = 3;
+
     public Grid {
       head = List.copyOf(head);
       rows = List.copyOf(rows);
+    }
+
+    Grid(String caption, List<String> head, List<Row> rows) {
+      this(caption, head, rows, Reading.BY_ROW);
+    }
+
+    /** The same table, to be read down its columns. */
+    Grid byColumn() {
+      return new Grid(caption, head, rows, Reading.BY_COLUMN);
+    }
+
+    /** Whether on a telephone each row becomes a list, every cell under the head of its column. */
+    public boolean folds() {
+      return reading == Reading.BY_ROW && head.size() > NARROW;
+    }
+
+    /** How a table is read: each row for itself, or one row against the others. */
+    public enum Reading {
+      BY_ROW,
+      BY_COLUMN
     }
 
     /** One row; its anchor lets links lead to it. */

@@ -96,7 +96,8 @@ final class PowerFigure {
     settings.forEach(use -> loads.addAll(output(use).tableLoads()));
     List<Grid.Row> rows = new ArrayList<>();
     loads.forEach(load -> rows.add(row(load)));
-    return new Grid(here.say("figure.power.title", settings.get(0).machine().title()), head, rows);
+    return new Grid(here.say("figure.power.title", settings.get(0).machine().title()), head, rows)
+        .byColumn();
   }
 
   private Grid.Row row(Ohms load) {
@@ -123,15 +124,18 @@ final class PowerFigure {
     List<String> head = new ArrayList<>(List.of(here.say("figure.power.drawn")));
     settings.forEach(use -> head.add(title(use)));
     return new Grid(
-        here.say("figure.power.settings"),
-        head,
-        List.of(
-            fact("column.setting", use -> Line.of(OutputParts.name(use.setting()))),
-            fact("output.asked-by", this::asked),
-            fact("figure.power.known", use -> Line.of(here.say(known(use)))),
-            fact("figure.power.full", use -> Line.of(span(output(use).fullPower()))),
-            fact("figure.power.most", use -> Line.of(span(mostly(use)))),
-            fact("figure.power.dry", use -> cell(output(use).dried().map(OutputParts::rounded)))));
+            here.say("figure.power.settings"),
+            head,
+            List.of(
+                fact("column.setting", use -> Line.of(OutputParts.name(use.setting()))),
+                fact("output.asked-by", this::asked),
+                fact("figure.power.known", use -> Line.of(here.say(known(use)))),
+                fact("figure.power.full", use -> Line.of(span(output(use).fullPower()))),
+                fact("figure.power.most", use -> Line.of(span(mostly(use)))),
+                fact(
+                    "figure.power.dry",
+                    use -> cell(output(use).dried().map(OutputParts::rounded)))))
+        .byColumn();
   }
 
   private Grid.Row fact(String key, Function<InUse, Line> value) {

@@ -38,14 +38,15 @@ final class WaveFigure {
             WaveDrawing.of(plan, Sheet.PHONE),
             Optional.empty()),
         new Grid(
-            here.say("figure.waves.title"),
-            List.of(
-                here.say("column.mode"),
-                here.say("column.crest-factor"),
-                here.say("figure.waves.share"),
-                here.say("figure.waves.rhythm"),
-                here.say("column.peak-voltage")),
-            waves.stream().map(wave -> row(wave, here)).toList()),
+                here.say("figure.waves.title"),
+                List.of(
+                    here.say("column.mode"),
+                    here.say("column.crest-factor"),
+                    here.say("figure.waves.share"),
+                    here.say("figure.waves.rhythm"),
+                    here.say("column.peak-voltage")),
+                waves.stream().map(wave -> row(wave, here)).toList())
+            .byColumn(),
         new Part.Say(Line.of(here.say("figure.waves.source"))),
         new Part.Say(Line.of(here.say("figure.learning"))));
   }

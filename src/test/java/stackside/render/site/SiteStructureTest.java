@@ -99,6 +99,23 @@ final class SiteStructureTest {
                         head -> assertThat(head.select("th").eachText()).doesNotHaveDuplicates()));
   }
 
+  /** A telephone shows the head beside each cell. */
+  @Test
+  void everyCellOfAFoldedTableNamesItsColumn() {
+    assertThat(PAGES.get("rooms/room-2.html").select(".fold tbody tr")).isNotEmpty();
+    PAGES.forEach(
+        (path, page) ->
+            page.select(".fold table")
+                .forEach(
+                    table ->
+                        assertThat(table.select("tbody tr"))
+                            .as(path)
+                            .allSatisfy(
+                                row ->
+                                    assertThat(row.children().eachAttr("data-head"))
+                                        .isEqualTo(table.select("thead th").eachText()))));
+  }
+
   @Test
   void everyPageIsReachedFromTheStartPage() {
     Set<String> reached = new TreeSet<>(Set.of("index.html"));
