@@ -112,7 +112,7 @@ final class PanelFront {
   /** Round label, name and plug of a socket. */
   private void outline(double middle, double top, double plugEnd, Place place) {
     double heading = wording == Wording.INSIDE ? headingWidth(place) : pen.pillWidth(place.label());
-    double plug = PlugOutline.of(place).width() * scale;
+    double plug = PlugOutline.of(place).width(scale, pen);
     double room = cellWidth() - gutterWidth(place) - pen.thick();
     double wide = Math.min(Math.max(heading, plug) + 1.1 * pen.text(), room);
     double above = 0.3 * pen.text();
@@ -221,16 +221,16 @@ final class PanelFront {
   }
 
   private double plugHeight(Place place) {
-    return PlugOutline.of(place).height() * scale;
+    return PlugOutline.of(place).height(scale, pen);
   }
 
   /** One scale for all plugs of a panel, so that their sizes compare; never over life size. */
   private double scale() {
     double scale = 1;
     for (Place place : places) {
+      double widest = room(place) * 0.95;
       PlugOutline plug = PlugOutline.of(place);
-      scale = Math.min(scale, room(place) * 0.95 / plug.width());
-      scale = Math.min(scale, TALLEST_PLUG * pen.text() / plug.height());
+      scale = Math.min(scale, plug.largest(widest, TALLEST_PLUG * pen.text(), pen));
     }
     return scale;
   }

@@ -27,7 +27,7 @@ public final class PanelStrip {
   private static final double TALLEST_PLUG = 1.55;
   private static final double STEP = 2;
   private static final int MOST_STEPS = 12;
-  private static final double WIDEST_PLUG = 2.4;
+  private static final double WIDEST_PLUG = 2.1;
 
   private final PanelPlan plan;
   private final List<Cell> cells;
@@ -86,16 +86,15 @@ public final class PanelStrip {
   }
 
   private double gap() {
-    return 0.32 * pen.text();
+    return 0.28 * pen.text();
   }
 
   /** One scale for all plugs, never over life size. */
   private double scale() {
     double scale = 1;
     for (Cell cell : cells) {
-      PlugOutline plug = cell.plug();
-      scale = Math.min(scale, WIDEST_PLUG * pen.text() / plug.width());
-      scale = Math.min(scale, TALLEST_PLUG * pen.text() / plug.height());
+      double widest = WIDEST_PLUG * pen.text();
+      scale = Math.min(scale, cell.plug().largest(widest, TALLEST_PLUG * pen.text(), pen));
     }
     return scale;
   }
@@ -143,7 +142,8 @@ public final class PanelStrip {
       double highest = 0;
       for (Cell cell : cells) {
         if (cell.at().row() == row) {
-          highest = Math.max(highest, height(cell, columns.get(cell.at().column() - 1)));
+          double column = columns.get(cell.at().column() - 1);
+          highest = Math.max(highest, height(cell, column));
         }
       }
       height += highest;
@@ -152,18 +152,24 @@ public final class PanelStrip {
   }
 
   private double height(Cell cell, double column) {
-    double besideRoom = column - before(cell) - gap();
-    double belowRoom = column - 2 * gap();
+    double besideRoom = besideRoom(cell, column);
+    double belowRoom = belowRoom(column);
     if (before(cell) > column || cell.widest() > Math.max(besideRoom, belowRoom)) {
       return Double.MAX_VALUE / cells.size() / 10;
     }
-    double tall = tall(cell);
-    return Math.max(
-        tall, Math.min(beside(cell, besideRoom), tall + gap() + lines(cell, belowRoom)));
+    return Math.max(tall(cell), Math.min(beside(cell, besideRoom), below(cell, belowRoom)));
+  }
+
+  private double besideRoom(Cell cell, double column) {
+    return column - before(cell) - gap();
+  }
+
+  private double belowRoom(double column) {
+    return column - 2 * gap();
   }
 
   private double tall(Cell cell) {
-    return Math.max(pen.pillHeight(), cell.plug().height() * scale);
+    return Math.max(pen.pillHeight(), cell.plug().height(scale, pen));
   }
 
   /** Where words beside the plug end, or beyond all measure where they do not fit. */
@@ -171,6 +177,10 @@ public final class PanelStrip {
     return cell.widest() > room
         ? Double.MAX_VALUE
         : (pen.pillHeight() - pen.capital()) / 2 + lines(cell, room);
+  }
+
+  private double below(Cell cell, double room) {
+    return tall(cell) + gap() + lines(cell, room);
   }
 
   private double lines(Cell cell, double room) {
@@ -188,7 +198,7 @@ public final class PanelStrip {
 
   /** Label and plug with the space about them. */
   private double before(Cell cell) {
-    return cell.label() + 3 * gap() + cell.plug().width() * scale;
+    return cell.label() + 3 * gap() + cell.plug().width(scale, pen);
   }
 
   private double draw() {
@@ -224,18 +234,17 @@ public final class PanelStrip {
   private double socket(Cell cell, double left, double top) {
     Place place = cell.place();
     double tall = tall(cell);
-    double wide = cell.plug().width() * scale;
+    double wide = cell.plug().width(scale, pen);
     double x = left + gap();
     PanelFront.label(place, pen, x, top + (tall - pen.pillHeight()) / 2);
     cell.plug().draw(pen, x + cell.label() + gap() + wide / 2, top + tall / 2, scale, place.use());
     double after = left + before(cell);
     double column = columns.get(cell.at().column() - 1);
-    double room = left + column - after - gap();
-    double below = tall + gap() + lines(cell, column - 2 * gap());
+    double room = besideRoom(cell, column);
     double end =
-        beside(cell, room) <= below
+        beside(cell, room) <= below(cell, belowRoom(column))
             ? words(pen, cell, after, top + (pen.pillHeight() - pen.capital()) / 2, room)
-            : words(pen, cell, x, top + tall + gap(), column - 2 * gap());
+            : words(pen, cell, x, top + tall + gap(), belowRoom(column));
     return Math.max(top + tall, end - pen.pitch() + pen.text());
   }
 

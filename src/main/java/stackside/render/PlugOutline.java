@@ -13,17 +13,33 @@ import stackside.render.Shape.Stroke;
  * The outline of a plug from the centres of its pins: filled where it is plugged in, dashed where
  * it fits and must not go, grey where nothing goes. What a socket is for shows in the outline, in
  * colour and in grey: that of a neutral electrode is a sheet with a cut corner and flat blades,
- * that of argon a ring about its gas way, any other a bar with round pins.
+ * that of argon a ring about its gas way, any other a bar with round pins. From pin to pin it is to
+ * scale; the pins, and the body about them, are never smaller than a reader can make out.
  *
- * @param width at life size, in millimetres
- * @param height at life size, in millimetres
+ * @param wide from the first pin to the last at life size, in millimetres
+ * @param high the same downwards
+ * @param closest from one pin to the next at life size
  */
 record PlugOutline(
-    SocketKind kind, List<Pin> pins, double width, double height, double midX, double midY) {
+    SocketKind kind,
+    List<Pin> pins,
+    double wide,
+    double high,
+    double midX,
+    double midY,
+    double closest) {
   /** Room round the pins at life size. */
   private static final double BODY = 4.5;
 
   private static final double PIN = 1.6;
+
+  /** The least room round the pins, in em of the words beside. */
+  private static final double LEAST_BODY = 0.45;
+
+  private static final double LEAST_PIN = 0.17;
+
+  /** A pin takes up no more of the way to the next. */
+  private static final double MOST_OF_WAY = 0.35;
 
   static PlugOutline of(Place place) {
     List<Pin> pins =
@@ -33,45 +49,79 @@ record PlugOutline(
     double top = pins.stream().mapToDouble(Pin::y).min().orElse(0);
     double bottom = pins.stream().mapToDouble(Pin::y).max().orElse(0);
     SocketKind kind = place.socket().kind().value();
-    double wide = right - left + 2 * BODY;
-    double high = bottom - top + 2 * BODY;
-    double round = Math.max(wide, high);
+    double round = kind == SocketKind.ARGON ? Math.max(right - left, bottom - top) : 0;
     return new PlugOutline(
         kind,
         pins,
-        kind == SocketKind.ARGON ? round : wide,
-        kind == SocketKind.ARGON ? round : high,
+        Math.max(right - left, round),
+        Math.max(bottom - top, round),
         (left + right) / 2,
-        (top + bottom) / 2);
+        (top + bottom) / 2,
+        closest(pins));
+  }
+
+  private static double closest(List<Pin> pins) {
+    double closest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < pins.size(); i++) {
+      for (Pin other : pins.subList(i + 1, pins.size())) {
+        Pin pin = pins.get(i);
+        closest = Math.min(closest, Math.hypot(pin.x() - other.x(), pin.y() - other.y()));
+      }
+    }
+    return closest;
   }
 
   /** Stands in where the machine does not describe the plug: a single hole. */
   private static final List<Pin> NO_SHAPE = List.of(new Pin(0, 0));
 
+  /** The largest scale at which it fits into a place, never over life size. */
+  double largest(double width, double height, Pen pen) {
+    return Math.min(1, Math.min(largestOver(wide, width, pen), largestOver(high, height, pen)));
+  }
+
+  private static double largestOver(double span, double room, Pen pen) {
+    double least = Math.max(0, room - 2 * LEAST_BODY * pen.text());
+    return Math.min(room / (span + 2 * BODY), span == 0 ? 1 : least / span);
+  }
+
+  double width(double scale, Pen pen) {
+    return wide * scale + 2 * body(scale, pen);
+  }
+
+  double height(double scale, Pen pen) {
+    return high * scale + 2 * body(scale, pen);
+  }
+
+  private static double body(double scale, Pen pen) {
+    return Math.max(BODY * scale, LEAST_BODY * pen.text());
+  }
+
   /** Draws it with its middle at a place. */
   void draw(Pen pen, double x, double y, double scale, Use use) {
-    double line = Math.min(pen.thick(), Math.min(width, height) * scale * 0.1);
+    double width = width(scale, pen);
+    double height = height(scale, pen);
+    double line = Math.min(pen.thick(), Math.min(width, height) * 0.1);
     Paint body = body(use, line);
     Paint hole = hole(use, Math.min(pen.thin(), line));
-    pen.add(body(x, y, scale, body));
+    pen.add(body(x, y, width, height, body(scale, pen), body));
     if (kind == SocketKind.ARGON) {
-      pen.add(new Shape.Circle(x, y, 0.3 * width * scale, hole));
-      pen.add(new Shape.Circle(x, y, 0.14 * width * scale, use == Use.USED ? body : hole));
+      pen.add(new Shape.Circle(x, y, 0.3 * width, hole));
+      pen.add(new Shape.Circle(x, y, 0.14 * width, use == Use.USED ? body : hole));
       return;
     }
+    double size =
+        Math.max(PIN * scale, Math.min(LEAST_PIN * pen.text(), MOST_OF_WAY * closest * scale));
     for (Pin pin : pins) {
-      pen.add(pin(x + (pin.x() - midX) * scale, y + (pin.y() - midY) * scale, scale, hole));
+      pen.add(pin(x + (pin.x() - midX) * scale, y + (pin.y() - midY) * scale, size, hole));
     }
   }
 
-  private Shape body(double x, double y, double scale, Paint paint) {
-    double wide = width * scale;
-    double high = height * scale;
+  private Shape body(double x, double y, double wide, double high, double round, Paint paint) {
     return switch (kind) {
       case ARGON -> new Shape.Circle(x, y, wide / 2, paint);
-      case NEUTRAL -> sheet(x - wide / 2, y - high / 2, wide, high, BODY * scale, paint);
+      case NEUTRAL -> sheet(x - wide / 2, y - high / 2, wide, high, round, paint);
       case MONOPOLAR, BIPOLAR, FOOT_SWITCH ->
-          new Shape.Rect(x - wide / 2, y - high / 2, wide, high, BODY * scale, paint);
+          new Shape.Rect(x - wide / 2, y - high / 2, wide, high, round, paint);
     };
   }
 
@@ -89,8 +139,7 @@ record PlugOutline(
         paint);
   }
 
-  private Shape pin(double x, double y, double scale, Paint paint) {
-    double size = PIN * scale;
+  private Shape pin(double x, double y, double size, Paint paint) {
     return kind == SocketKind.NEUTRAL
         ? new Shape.Rect(x - 1.4 * size, y - 0.7 * size, 2.8 * size, 1.4 * size, 0, paint)
         : new Shape.Circle(x, y, size, paint);

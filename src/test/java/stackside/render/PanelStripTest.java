@@ -59,6 +59,17 @@ final class PanelStripTest {
         .anyMatch(words -> words.contains("Snare cable: Oval snare 15 mm"));
   }
 
+  @ParameterizedTest
+  @MethodSource("everyPanelOfTheDemonstration")
+  void everyPlug_isAsLargeAsTheWordsBesideIt(PanelPlan plan) {
+    Pen pen = new Pen(CARD.text());
+    for (Place place : plan.places()) {
+      PlugOutline plug = PlugOutline.of(place);
+      assertThat(Math.min(plug.width(0.1, pen), plug.height(0.1, pen)))
+          .isGreaterThanOrEqualTo(pen.capital());
+    }
+  }
+
   /** In grey and from afar only the outline tells them apart. */
   @Test
   void argonAndNeutralElectrode_shareNoKindOfShape() {
