@@ -25,8 +25,9 @@ import stackside.render.Shape.Weight;
 public final class PanelStrip {
 
   private static final double TALLEST_PLUG = 1.55;
-  private static final double STEP = 2;
-  private static final int MOST_STEPS = 12;
+  private static final double STEP = 1;
+  private static final int MOST_STEPS = 24;
+  private static final double TIE = 0.05;
   private static final double WIDEST_PLUG = 2.1;
 
   private final PanelPlan plan;
@@ -135,7 +136,10 @@ public final class PanelStrip {
     return all;
   }
 
-  /** How high the rows are together; beyond all measure where a word or a plug does not fit. */
+  /**
+   * How high the rows are together, and what is broken in them; beyond all measure where a word or
+   * a plug does not fit.
+   */
   private double height(List<Double> columns) {
     double height = 0;
     for (int row : rows()) {
@@ -144,6 +148,7 @@ public final class PanelStrip {
         if (cell.at().row() == row) {
           double column = columns.get(cell.at().column() - 1);
           highest = Math.max(highest, height(cell, column));
+          height += torn(cell, column);
         }
       }
       height += highest;
@@ -166,6 +171,20 @@ public final class PanelStrip {
 
   private double belowRoom(double column) {
     return column - 2 * gap();
+  }
+
+  /**
+   * What a broken line counts for. That a socket stays empty is read best in one line, so breaking
+   * it is as bad as a line more; of other words it decides only a tie.
+   */
+  private double torn(Cell cell, double column) {
+    double besideRoom = besideRoom(cell, column);
+    double belowRoom = belowRoom(column);
+    double room = beside(cell, besideRoom) <= below(cell, belowRoom) ? besideRoom : belowRoom;
+    boolean empty = cell.place().use() == Use.ALSO_FITS;
+    Weight weight = empty ? Weight.BOLD : Weight.REGULAR;
+    boolean broken = cell.words().stream().anyMatch(line -> pen.width(line, weight) > room);
+    return broken ? pen.pitch() * (empty ? 1 : TIE) : 0;
   }
 
   private double tall(Cell cell) {

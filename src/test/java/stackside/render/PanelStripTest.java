@@ -61,6 +61,16 @@ final class PanelStripTest {
 
   @ParameterizedTest
   @MethodSource("everyPanelOfTheDemonstration")
+  void keepEmpty_standsOnOneLine(PanelPlan plan) {
+    long empty = plan.places().stream().filter(place -> place.use() == Use.ALSO_FITS).count();
+    assertThat(PanelStrip.of(plan, CARD).shapes())
+        .filteredOn(Shape.Words.class::isInstance)
+        .filteredOn(shape -> ((Shape.Words) shape).text().equals("Keep empty"))
+        .hasSize((int) empty);
+  }
+
+  @ParameterizedTest
+  @MethodSource("everyPanelOfTheDemonstration")
   void everyPlug_isAsLargeAsTheWordsBesideIt(PanelPlan plan) {
     Pen pen = new Pen(CARD.text());
     for (Place place : plan.places()) {
