@@ -32,11 +32,13 @@ final class CardDigest {
     return block.getClass().getSimpleName() + "\n" + words.collect(Collectors.joining("\n"));
   }
 
+  /** Words that another layout breaks elsewhere are the same words. */
   private static Stream<String> said(Drawing drawing) {
-    return Stream.concat(
-        Stream.of(drawing.title(), drawing.description()),
+    String words =
         drawing.shapes().stream()
             .filter(Shape.Words.class::isInstance)
-            .map(shape -> ((Shape.Words) shape).text()));
+            .map(shape -> ((Shape.Words) shape).text())
+            .collect(Collectors.joining(" "));
+    return Stream.of(drawing.title(), drawing.description(), words);
   }
 }
