@@ -226,13 +226,11 @@ final class PanelFront {
 
   /** One scale for all plugs of a panel, so that their sizes compare; never over life size. */
   private double scale() {
-    double scale = 1;
-    for (Place place : places) {
-      double widest = room(place) * 0.95;
-      PlugOutline plug = PlugOutline.of(place);
-      scale = Math.min(scale, plug.largest(widest, TALLEST_PLUG * pen.text(), pen));
-    }
-    return scale;
+    double tallest = TALLEST_PLUG * pen.text();
+    return places.stream()
+        .mapToDouble(place -> PlugOutline.of(place).largest(room(place) * 0.95, tallest, pen))
+        .min()
+        .orElse(1);
   }
 
   private double notes(Place place, double x, double top) {

@@ -92,12 +92,12 @@ public final class PanelStrip {
 
   /** One scale for all plugs, never over life size. */
   private double scale() {
-    double scale = 1;
-    for (Cell cell : cells) {
-      double widest = WIDEST_PLUG * pen.text();
-      scale = Math.min(scale, cell.plug().largest(widest, TALLEST_PLUG * pen.text(), pen));
-    }
-    return scale;
+    double widest = WIDEST_PLUG * pen.text();
+    double tallest = TALLEST_PLUG * pen.text();
+    return cells.stream()
+        .mapToDouble(cell -> cell.plug().largest(widest, tallest, pen))
+        .min()
+        .orElse(1);
   }
 
   /** Columns that make the strip lowest: equal at first, then the lower ones give way. */
@@ -126,10 +126,12 @@ public final class PanelStrip {
     for (int steps = 1; steps <= MOST_STEPS; steps++) {
       for (int wider = 0; wider < columns.size(); wider++) {
         for (int narrower = 0; narrower < columns.size(); narrower++) {
-          List<Double> shifted = new ArrayList<>(columns);
-          shifted.set(wider, shifted.get(wider) + steps * STEP);
-          shifted.set(narrower, shifted.get(narrower) - steps * STEP);
-          all.add(shifted);
+          if (wider != narrower) {
+            List<Double> shifted = new ArrayList<>(columns);
+            shifted.set(wider, shifted.get(wider) + steps * STEP);
+            shifted.set(narrower, shifted.get(narrower) - steps * STEP);
+            all.add(shifted);
+          }
         }
       }
     }
@@ -146,9 +148,9 @@ public final class PanelStrip {
       double highest = 0;
       for (Cell cell : cells) {
         if (cell.at().row() == row) {
-          double column = columns.get(cell.at().column() - 1);
-          highest = Math.max(highest, height(cell, column));
-          height += torn(cell, column);
+          Lie lie = lie(cell, columns.get(cell.at().column() - 1));
+          highest = Math.max(highest, lie.high());
+          height += torn(cell, lie);
         }
       }
       height += highest;
@@ -156,34 +158,33 @@ public final class PanelStrip {
     return height;
   }
 
-  private double height(Cell cell, double column) {
-    double besideRoom = besideRoom(cell, column);
-    double belowRoom = belowRoom(column);
-    if (before(cell) > column || cell.widest() > Math.max(besideRoom, belowRoom)) {
-      return Double.MAX_VALUE / cells.size() / 10;
-    }
-    return Math.max(tall(cell), Math.min(beside(cell, besideRoom), below(cell, belowRoom)));
-  }
+  /**
+   * How the words of a socket lie: beside its plug, or below it where that is lower.
+   *
+   * @param room how wide a line may be
+   * @param high the whole socket, beyond all measure where a word or the plug does not fit
+   */
+  private record Lie(boolean beside, double room, double high) {}
 
-  private double besideRoom(Cell cell, double column) {
-    return column - before(cell) - gap();
-  }
-
-  private double belowRoom(double column) {
-    return column - 2 * gap();
+  private Lie lie(Cell cell, double column) {
+    double besideRoom = column - before(cell) - gap();
+    double belowRoom = column - 2 * gap();
+    double beside = beside(cell, besideRoom);
+    double below = tall(cell) + gap() + lines(cell, belowRoom);
+    boolean fits = before(cell) <= column && cell.widest() <= Math.max(besideRoom, belowRoom);
+    double high =
+        fits ? Math.max(tall(cell), Math.min(beside, below)) : Double.MAX_VALUE / cells.size() / 10;
+    return beside <= below ? new Lie(true, besideRoom, high) : new Lie(false, belowRoom, high);
   }
 
   /**
    * What a broken line counts for. That a socket stays empty is read best in one line, so breaking
    * it is as bad as a line more; of other words it decides only a tie.
    */
-  private double torn(Cell cell, double column) {
-    double besideRoom = besideRoom(cell, column);
-    double belowRoom = belowRoom(column);
-    double room = beside(cell, besideRoom) <= below(cell, belowRoom) ? besideRoom : belowRoom;
+  private double torn(Cell cell, Lie lie) {
     boolean empty = cell.place().use() == Use.ALSO_FITS;
     Weight weight = empty ? Weight.BOLD : Weight.REGULAR;
-    boolean broken = cell.words().stream().anyMatch(line -> pen.width(line, weight) > room);
+    boolean broken = cell.words().stream().anyMatch(line -> pen.width(line, weight) > lie.room());
     return broken ? pen.pitch() * (empty ? 1 : TIE) : 0;
   }
 
@@ -196,10 +197,6 @@ public final class PanelStrip {
     return cell.widest() > room
         ? Double.MAX_VALUE
         : (pen.pillHeight() - pen.capital()) / 2 + lines(cell, room);
-  }
-
-  private double below(Cell cell, double room) {
-    return tall(cell) + gap() + lines(cell, room);
   }
 
   private double lines(Cell cell, double room) {
@@ -258,12 +255,11 @@ public final class PanelStrip {
     PanelFront.label(place, pen, x, top + (tall - pen.pillHeight()) / 2);
     cell.plug().draw(pen, x + cell.label() + gap() + wide / 2, top + tall / 2, scale, place.use());
     double after = left + before(cell);
-    double column = columns.get(cell.at().column() - 1);
-    double room = besideRoom(cell, column);
+    Lie lie = lie(cell, columns.get(cell.at().column() - 1));
     double end =
-        beside(cell, room) <= below(cell, belowRoom(column))
-            ? words(pen, cell, after, top + (pen.pillHeight() - pen.capital()) / 2, room)
-            : words(pen, cell, x, top + tall + gap(), belowRoom(column));
+        lie.beside()
+            ? words(pen, cell, after, top + (pen.pillHeight() - pen.capital()) / 2, lie.room())
+            : words(pen, cell, x, top + tall + gap(), lie.room());
     return Math.max(top + tall, end - pen.pitch() + pen.text());
   }
 
