@@ -1,8 +1,6 @@
 package stackside.cli;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,6 +20,7 @@ import stackside.publish.SafeFile;
 import stackside.source.Location;
 import stackside.source.Problem;
 import stackside.source.SizeLimit;
+import stackside.source.Utf8;
 
 /** The ledger and the kept copies of what was signed, as they lie in a content folder. */
 final class ApprovalFiles {
@@ -60,12 +59,10 @@ final class ApprovalFiles {
   }
 
   private static Ledger.Read decoded(byte[] bytes) {
-    try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return text.indexOf('\0') < 0 ? Ledger.read(text) : unreadable(NOT_UTF_8);
-    } catch (CharacterCodingException e) {
-      return unreadable(NOT_UTF_8);
-    }
+    return Utf8.text(bytes)
+        .filter(text -> text.indexOf('\0') < 0)
+        .map(Ledger::read)
+        .orElseGet(() -> unreadable(NOT_UTF_8));
   }
 
   private static Ledger.Read unreadable(String message) {

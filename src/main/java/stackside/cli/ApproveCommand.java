@@ -151,14 +151,12 @@ final class ApproveCommand implements Command {
       return found.get();
     }
     List<String> names = roles.stream().map(r -> r.id().slug()).toList();
-    List<String> near = NearNames.of(role, names);
     throw new UsageException(
         "there is no role '"
             + role
             + "'; "
-            + (near.isEmpty()
-                ? "unit.yaml has " + NearNames.quoted(names, " and ")
-                : NearNames.question(near)));
+            + NearNames.questionOr(
+                "unit.yaml has " + NearNames.quoted(names, " and "), role, names));
   }
 
   private void write(List<SignedFacts> agreed, Ledger before, ApprovalFiles files, SafeFile file)

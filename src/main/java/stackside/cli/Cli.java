@@ -84,12 +84,12 @@ public final class Cli {
         return each;
       }
     }
-    List<String> near = NearNames.of(word, COMMANDS.stream().map(Known::name).toList());
+    List<String> names = COMMANDS.stream().map(Known::name).toList();
     throw new UsageException(
         "there is no command '"
             + word
             + "'; "
-            + (near.isEmpty() ? "'stackside --help' lists them" : NearNames.question(near)));
+            + NearNames.questionOr("'stackside --help' lists them", word, names));
   }
 
   private ExitCode told(String words) {

@@ -2,9 +2,6 @@ package stackside.cli;
 
 import java.io.File;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -15,6 +12,7 @@ import java.util.stream.Stream;
 import stackside.derive.edition.Register;
 import stackside.render.site.OwnTemplates;
 import stackside.source.SizeLimit;
+import stackside.source.Utf8;
 
 /** What all commands share: their console, their surroundings, and how they begin and end. */
 record Desk(Console console, Surroundings surroundings) {
@@ -96,11 +94,8 @@ record Desk(Console console, Surroundings surroundings) {
     if (bytes.isEmpty()) {
       throw new UsageException("the template '" + name + "' is " + SizeLimit.WRITTEN.exceeded());
     }
-    try {
-      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes.get())).toString();
-    } catch (CharacterCodingException e) {
-      throw new UsageException("the template '" + name + "' is not in UTF-8");
-    }
+    return Utf8.text(bytes.get())
+        .orElseThrow(() -> new UsageException("the template '" + name + "' is not in UTF-8"));
   }
 
   /** Not one of the hidden files that a desktop leaves behind. */

@@ -44,12 +44,12 @@ final class ExplainCommand implements Command {
     if (fault.isPresent()) {
       return fault.get();
     }
-    List<String> near = NearNames.of(id, faults.stream().map(Fault::id).toList());
+    List<String> ids = faults.stream().map(Fault::id).toList();
     throw new UsageException(
         "there is no rule '"
             + id
             + "'; "
-            + (near.isEmpty() ? "'stackside explain' lists all" : NearNames.question(near)));
+            + NearNames.questionOr("'stackside explain' lists all", id, ids));
   }
 
   private void explain(Fault fault) {

@@ -55,7 +55,6 @@ record Form(String name, String purpose, Optional<Place> place, List<Option> opt
   Given read(List<String> arguments) throws UsageException {
     Options known = new Options();
     options.forEach(known::addOption);
-    known.addOption(HELP);
     CommandLine line;
     try {
       line =

@@ -77,7 +77,7 @@ record Judged(
   }
 
   static boolean isOn(Problem problem, Row row) {
-    return problem.at().file().equals(row.at().file()) && problem.at().line() == row.at().line();
+    return problem.at().isOnLineOf(row.at());
   }
 
   /** With what a later stage found. */

@@ -52,11 +52,7 @@ record LastIssue(Register register, Path site) {
   private static boolean explains(Problem found, Problem other) {
     return found.fault().equals(RecordFaults.CHANGED)
         && Stream.concat(Stream.of(other.at()), other.notes().stream().map(Note::at))
-            .anyMatch(at -> isOneLine(at, found.at()));
-  }
-
-  private static boolean isOneLine(Location one, Location other) {
-    return one.file().equals(other.file()) && one.line() == other.line();
+            .anyMatch(found.at()::isOnLineOf);
   }
 
   /** Whether something in its sheet cannot be read, so that it cannot be known for what it was. */
@@ -72,7 +68,7 @@ record LastIssue(Register register, Path site) {
     return lost.fault().equals(RecordFaults.REMOVED)
         ? judged.records().stream().noneMatch(row -> Judged.isOn(error, row))
             && mayBeAbout(judged, generator(judged, error.at()), lost)
-        : isOneLine(error.at(), lost.at());
+        : error.at().isOnLineOf(lost.at());
   }
 
   private static boolean mayBeAbout(Judged judged, String generator, Problem lost) {

@@ -108,14 +108,14 @@ final class CsvTable {
       columns.add(new Column(name, index));
     } else {
       unknown.add(name);
-      List<String> near = NearNames.of(name, form.keys());
       findings.add(
           ReadingFaults.UNKNOWN_COLUMN
               .at(at, name.isEmpty() ? "a column has no name" : "unknown column " + Quote.of(name))
               .help(
-                  near.isEmpty()
-                      ? "the columns here are " + String.join(", ", form.keys())
-                      : NearNames.question(near)));
+                  NearNames.questionOr(
+                      "the columns here are " + String.join(", ", form.keys()),
+                      name,
+                      form.keys())));
     }
   }
 

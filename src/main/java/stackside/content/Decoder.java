@@ -1,15 +1,11 @@
 package stackside.content;
 
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stackside.source.Location;
+import stackside.source.Utf8;
 
 /** Turns the bytes of a file into text, or says in words why they are none. */
 final class Decoder {
@@ -36,7 +32,7 @@ final class Decoder {
               .help("save it again with the encoding UTF-8"));
       return new Decoded(TextFile.of(name, ""), false);
     }
-    Optional<String> text = strictly(bytes);
+    Optional<String> text = Utf8.text(bytes);
     if (text.isEmpty()) {
       TextFile loose = TextFile.of(name, plain(new String(bytes, StandardCharsets.UTF_8)));
       reportFirstBadByte(loose);
@@ -54,20 +50,6 @@ final class Decoder {
     int second = bytes[1] & 0xFF;
     boolean marked = (first == 0xFE && second == 0xFF) || (first == 0xFF && second == 0xFE);
     return marked || (first == 0) != (second == 0);
-  }
-
-  private static Optional<String> strictly(byte[] bytes) {
-    CharsetDecoder decoder =
-        StandardCharsets.UTF_8
-            .newDecoder()
-            .onMalformedInput(CodingErrorAction.REPORT)
-            .onUnmappableCharacter(CodingErrorAction.REPORT);
-    try {
-      CharBuffer text = decoder.decode(ByteBuffer.wrap(bytes));
-      return Optional.of(text.toString());
-    } catch (CharacterCodingException e) {
-      return Optional.empty();
-    }
   }
 
   private static String plain(String text) {

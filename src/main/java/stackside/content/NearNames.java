@@ -41,6 +41,12 @@ public final class NearNames {
     return "did you mean " + quoted(names, " or ") + "?";
   }
 
+  /** The question about names near to what was written, or these words where none is near. */
+  public static String questionOr(String otherwise, String written, Collection<String> known) {
+    List<String> near = of(written, known);
+    return near.isEmpty() ? otherwise : question(near);
+  }
+
   /** Names in quotes: {@code 'a', 'b' or 'c'}. */
   public static String quoted(List<String> names, String last) {
     List<String> marked = names.stream().map(name -> "'" + name + "'").toList();

@@ -142,14 +142,10 @@ final class ScalarReader {
     }
     boolean cell = scalar.style() == Piece.Style.CELL;
     List<String> names = words.stream().map(cell ? Word::spoken : Word::word).toList();
-    List<String> near = NearNames.of(text, names);
     return report(
         ReadingFaults.UNKNOWN_WORD
             .at(scalar.at(), Quote.of(text) + " is no choice for " + Quote.of(key))
-            .help(
-                near.isEmpty()
-                    ? "choose " + NearNames.quoted(names, " or ")
-                    : NearNames.question(near)));
+            .help(NearNames.questionOr("choose " + NearNames.quoted(names, " or "), text, names)));
   }
 
   static List<Word> words(Class<?> type) {

@@ -315,14 +315,12 @@ final class ValueBinder {
         words.stream().filter(word -> word.word().equals(key.text())).findFirst();
     if (chosen.isEmpty()) {
       List<String> names = words.stream().map(Word::word).toList();
-      List<String> near = NearNames.of(key.text(), names);
       findings.add(
           ReadingFaults.UNKNOWN_KEY
               .at(key.at(), "unknown key " + Quote.of(key.text()) + " in " + frame.words())
               .help(
-                  near.isEmpty()
-                      ? "the keys here are " + String.join(", ", names)
-                      : NearNames.question(near)));
+                  NearNames.questionOr(
+                      "the keys here are " + String.join(", ", names), key.text(), names)));
     }
     return chosen.map(word -> word);
   }

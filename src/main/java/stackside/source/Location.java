@@ -28,6 +28,11 @@ public record Location(String file, int line, int column, int length)
     return new Location(file, 1, 1, 0);
   }
 
+  /** Whether both stand on one line of one file. */
+  public boolean isOnLineOf(Location other) {
+    return file.equals(other.file) && line == other.line;
+  }
+
   @Override
   public int compareTo(Location other) {
     return ORDER.compare(this, other);

@@ -150,6 +150,7 @@ final class CliTest {
         "hello|'stackside --help' lists them",
         "check --onn x|there is no option '--onn'; did you mean '--on'?",
         "check --o x|there is no option '--o'",
+        "check -help|there is no option '-help'; did you mean '--help'?",
         "check --first|there is no option '--first'; 'stackside check --help' tells more",
         "check --on|say what stands behind --on",
         "check --on --format json|say what stands behind --on",
