@@ -46,7 +46,7 @@ final class Wording {
     return list(first);
   }
 
-  /** What the machine calls its level, before the level: {@code effect 2}. */
+  /** What the machine calls its level, before the level: {@code rung 2}. */
   static String level(Mode mode, Level level) {
     return mode.level().map(scale -> small(scale.name().value())).orElse("level") + " " + level;
   }

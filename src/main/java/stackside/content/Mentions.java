@@ -10,7 +10,7 @@ import stackside.model.ThingId;
 import stackside.source.Location;
 
 /**
- * Reads the ids that texts mention, such as {@code socket:marram-two/mono-1}, and keeps them until
+ * Reads the ids that texts mention, such as {@code socket:cordgrass/mono-1}, and keeps them until
  * everything is read and each can be looked up.
  */
 final class Mentions {

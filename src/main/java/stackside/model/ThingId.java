@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 
 /**
  * The id of a thing, unique within its kind. What belongs to a machine carries the machine's id
- * before a slash: {@code socket:marram-two/mono-1}. Asset numbers may use capitals, all other ids
+ * before a slash: {@code socket:cordgrass/mono-1}. Asset numbers may use capitals, all other ids
  * are slugs.
  */
 public record ThingId(Kind kind, String slug) implements Comparable<ThingId> {
@@ -37,7 +37,7 @@ public record ThingId(Kind kind, String slug) implements Comparable<ThingId> {
     return DEVICE.matcher(text).matches();
   }
 
-  /** Reads {@code socket:marram-two/mono-1}; absent if the form or the kind is unknown. */
+  /** Reads {@code socket:cordgrass/mono-1}; absent if the form or the kind is unknown. */
   public static Optional<ThingId> parse(String text) {
     int colon = text.indexOf(':');
     if (colon < 0) {

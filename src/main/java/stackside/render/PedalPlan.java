@@ -97,7 +97,7 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) 
     return both.isEmpty() ? List.of(mode) : List.of(mode, both);
   }
 
-  /** The level with the word that the display uses for it: {@code Effect 2}. */
+  /** The level with the word that the display uses for it: {@code Notch 2}. */
   private static String level(PedalSetting setting) {
     if (setting.level().isEmpty()) {
       return "";

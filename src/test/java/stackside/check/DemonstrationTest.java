@@ -83,9 +83,7 @@ class DemonstrationTest {
   void softModeMeasuredFarBelowItsDialIsRight() {
     List<Measured> soft =
         Measured.of(unit).stream()
-            .filter(
-                each ->
-                    each.check().mode().value().id().slug().equals("marram-two/soft-coagulation"))
+            .filter(each -> each.check().mode().value().id().slug().equals("cordgrass/gentle-coag"))
             .toList();
     assertThat(soft).isNotEmpty();
     assertThat(soft)

@@ -51,9 +51,9 @@ final class BrokenContentIssueTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "profiles/marram-two.yaml | limit: 60 W | limit: 60",
-        "profiles/samphire.yaml | profiles: | profiles: [",
-        "machines/samphire.yaml | selects-socket: | selects-sockets:",
+        "profiles/cordgrass.yaml | limit: 60 W | limit: 60",
+        "profiles/sandwort.yaml | profiles: | profiles: [",
+        "machines/sandwort.yaml | selects-socket: | selects-sockets:",
         "rooms/room-2.yaml | copies: | copy:",
         "assets.csv | 'EQ-0417,' | 'EQ 0417,'",
         "instruments.yaml | oval-snare-15 | oval snare 15",
@@ -75,7 +75,7 @@ final class BrokenContentIssueTest {
 
   @Test
   void lineThatCannotBeRead_doesNotHoldUpAnotherMachinesCorrection() throws Exception {
-    office.edit("profiles/marram-two.yaml", "limit: 60 W", "limit: 60");
+    office.edit("profiles/cordgrass.yaml", "limit: 60 W", "limit: 60");
     office.edit("profiles/orache.yaml", "{mode: blend, limit: 40 W}", "{mode: blend, limit: 35 W}");
     office.signAll("2026-11-22");
     assertThat(office.run("issue", "--on", "2026-11-24")).isEqualTo(1);

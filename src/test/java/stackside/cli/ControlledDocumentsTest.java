@@ -35,7 +35,7 @@ final class ControlledDocumentsTest {
 
   private static final String BEFORE = "Rinse the cut with water and look at its edge.";
   private static final String AFTER = "Rinse the cut with water, then look at its edge.";
-  private static final String SAMPHIRE = "profiles/samphire.yaml";
+  private static final String SANDWORT = "profiles/sandwort.yaml";
   private static final String ORACHE = "profiles/orache.yaml";
   private static final String LIMIT = "{mode: blend, limit: 40 W}";
   private static final String LOWER = "{mode: blend, limit: 35 W}";
@@ -53,7 +53,7 @@ final class ControlledDocumentsTest {
   }
 
   private void changeOneProfile() throws IOException {
-    office.edit(SAMPHIRE, BEFORE, AFTER);
+    office.edit(SANDWORT, BEFORE, AFTER);
   }
 
   @Test
@@ -178,7 +178,7 @@ final class ControlledDocumentsTest {
   @Test
   void withdrawal_takesDownAtOnceAndOnlyAnIssueBringsBack() throws Exception {
     CardEntry card = office.register().cards().values().iterator().next();
-    Files.writeString(office.content(SAMPHIRE), "profiles: [broken");
+    Files.writeString(office.content(SANDWORT), "profiles: [broken");
     assertThat(withdraw(card.code())).as(office.err).isZero();
     assertThat(office.out).startsWith("take down: " + card.title() + ", edition 1");
     assertThat(office.folder.resolve("site").resolve(card.path())).doesNotExist();
@@ -187,8 +187,8 @@ final class ControlledDocumentsTest {
     assertThat(office.register().last().orElseThrow().by()).isEqualTo(Optional.of("lead-nurse"));
 
     Files.copy(
-        Path.of("content").resolve(SAMPHIRE),
-        office.content(SAMPHIRE),
+        Path.of("content").resolve(SANDWORT),
+        office.content(SANDWORT),
         StandardCopyOption.REPLACE_EXISTING);
     run("issue", "--on", "2026-11-24");
     assertThat(office.register().card(card.name()).orElseThrow().edition()).isEqualTo(2);

@@ -14,7 +14,7 @@ import stackside.derive.edition.CardEntry;
 final class KeptRecordsTest {
   private static final String CHECKS = "output-checks.csv";
   private static final String EVENTS = "service-events.csv";
-  private static final String MEASURED = "EQ-0417,2026-03-02,bipolar-soft,3,20 W,100 ohm,20 W";
+  private static final String MEASURED = "EQ-0417,2026-03-02,probe-coag,3,20 W,100 ohm,20 W";
   private static final String SERVICED = "EQ-0511,2026-04-08,service,,Yearly service,\n";
 
   @TempDir private Path temporary;
@@ -30,8 +30,8 @@ final class KeptRecordsTest {
     assertThat(office.register().last().orElseThrow().records()).hasSizeGreaterThan(100);
     office.edit(
         CHECKS,
-        "EQ-0418,2026-03-03,pulsed-cut",
-        "EQ-0418,2026-11-20,pulsed-cut,2,60 W,500 ohm,61 W,Analyser,AP\nEQ-0418,2026-03-03,pulsed-cut");
+        "EQ-0418,2026-03-03,interval-cut",
+        "EQ-0418,2026-11-20,interval-cut,2,60 W,500 ohm,61 W,Analyser,AP\nEQ-0418,2026-03-03,pulsed-cut");
     assertThat(office.run("issue", "--on", "2026-11-24")).as(office.told()).isZero();
     assertThat(office.register().last().orElseThrow().records()).hasSize(1);
   }

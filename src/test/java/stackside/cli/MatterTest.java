@@ -25,9 +25,9 @@ final class MatterTest {
   private static final String READINGS =
       "asset,date,slot,shown-as,socket,pedal,mode,level,limit,initials\n";
   private static final String R_YELLOW = "EMR R,mono-1,yellow,pulsed-cut,2,60 W,AB\n";
-  private static final String R_BLUE = "EMR R,mono-1,blue,forced,1,40 W,AB\n";
+  private static final String R_BLUE = "EMR R,mono-1,blue,brisk,1,40 W,AB\n";
   private static final String L_YELLOW = "EMR L,mono-1,yellow,pulsed-cut,2,80 W,AB\n";
-  private static final String L_BLUE = "EMR L,mono-1,blue,forced,1,45 W,AB\n";
+  private static final String L_BLUE = "EMR L,mono-1,blue,brisk,1,45 W,AB\n";
 
   @TempDir Path content;
 

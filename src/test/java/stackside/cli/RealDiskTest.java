@@ -174,7 +174,7 @@ final class RealDiskTest {
           List.of(
               "unit.yaml",
               "profiles",
-              "profiles/alder.yaml",
+              "profiles/arrowgrass.yaml",
               "approvals.csv",
               "approved",
               "approved/" + some,

@@ -55,7 +55,7 @@ final class SecondUnitTest {
     for (Path page : pages()) {
       assertThat(Files.readString(page))
           .as(page.toString())
-          .doesNotContain("Saltings", "Marram", "Samphire", "Orache", "Restharrow");
+          .doesNotContain("Saltings", "Cordgrass", "Sandwort", "Orache", "Restharrow");
     }
   }
 

@@ -41,9 +41,9 @@ final class SmallOffice {
         """
         asset,date,slot,shown-as,socket,pedal,mode,level,limit,initials
         EQ-1,2026-02-01,3,EMR R,mono-1,yellow,pulsed-cut,2,60 W,AB
-        EQ-1,2026-02-01,3,EMR R,mono-1,blue,forced,1,40 W,AB
+        EQ-1,2026-02-01,3,EMR R,mono-1,blue,brisk,1,40 W,AB
         EQ-1,2026-02-01,4,RECTO,mono-1,yellow,pulsed-cut,2,80 W,AB
-        EQ-1,2026-02-01,4,RECTO,mono-1,blue,forced,1,45 W,AB
+        EQ-1,2026-02-01,4,RECTO,mono-1,blue,brisk,1,45 W,AB
         EQ-1,2026-02-01,7,BIPOLAR,bi,yellow,,,,AB
         EQ-1,2026-02-01,7,BIPOLAR,bi,blue,bipolar,low,20 W,AB
         """);
@@ -52,7 +52,7 @@ final class SmallOffice {
         """
         asset,date,mode,level,limit,load,watts,method,initials
         EQ-1,2026-02-01,pulsed-cut,2,60 W,500 ohm,60 W,Analyser,AB
-        EQ-1,2026-02-01,forced,1,40 W,500 ohm,40 W,Analyser,AB
+        EQ-1,2026-02-01,brisk,1,40 W,500 ohm,40 W,Analyser,AB
         EQ-1,2026-02-01,bipolar,low,20 W,100 ohm,20 W,Analyser,AB
         """);
     for (String role : List.of("medical-physics", "lead-nurse", "lead-endoscopist")) {
@@ -60,7 +60,7 @@ final class SmallOffice {
     }
     succeeds(folder, "issue", "--first");
     succeeds(folder, "draft");
-    Path profiles = content.resolve("profiles/alder.yaml");
+    Path profiles = content.resolve("profiles/arrowgrass.yaml");
     String text = Files.readString(profiles);
     assertThat(text).contains(CHANGED);
     Files.writeString(

@@ -11,7 +11,7 @@ import stackside.model.Unit;
 final class BrokenThingsTest {
   private static final String PROFILES =
       """
-      machine: marram-two
+      machine: cordgrass
       profiles:
         - id: flat
           lesions: [flat]
@@ -30,8 +30,8 @@ final class BrokenThingsTest {
     return Trial.withMachine()
         .with("instruments.yaml", SNARE)
         .with("assets.csv", Trial.ASSETS)
-        .with("profiles/marram-two.yaml", PROFILES)
-        .with("handbook/a.md", "# A\n\n[here](socket:marram-two/mono-1) [there](profile:flat)\n");
+        .with("profiles/cordgrass.yaml", PROFILES)
+        .with("handbook/a.md", "# A\n\n[here](socket:cordgrass/mono-1) [there](profile:flat)\n");
   }
 
   private static List<String> broken(Trial trial) {
@@ -75,7 +75,7 @@ final class BrokenThingsTest {
 
     assertThat(trial.messages()).containsExactly("unknown key 'power-limt'");
     assertThat(broken(trial))
-        .contains("machine:marram-two", "mode:marram-two/cut", "asset:EQ-0417", "profile:flat");
+        .contains("machine:cordgrass", "mode:cordgrass/cut", "asset:EQ-0417", "profile:flat");
   }
 
   @Test
@@ -84,7 +84,7 @@ final class BrokenThingsTest {
         trial().with(Trial.MACHINE_FILE, Trial.MACHINE.replace("monitor: none", "monitor: no"));
 
     assertThat(trial.messages()).containsExactly("'no' is no choice for 'monitor'");
-    assertThat(broken(trial)).contains("socket:marram-two/mono-1", "profile:flat");
+    assertThat(broken(trial)).contains("socket:cordgrass/mono-1", "profile:flat");
   }
 
   @Test
@@ -92,7 +92,7 @@ final class BrokenThingsTest {
     Trial trial = trial().with(Trial.MACHINE_FILE, "id: [\n");
 
     assertThat(trial.problems()).hasSize(1);
-    assertThat(broken(trial)).contains("machine:marram-two", "asset:EQ-0417", "profile:flat");
+    assertThat(broken(trial)).contains("machine:cordgrass", "asset:EQ-0417", "profile:flat");
   }
 
   @Test
@@ -102,7 +102,7 @@ final class BrokenThingsTest {
     assertThat(trial().with("lesions.yaml", "").problems()).hasSize(1);
     assertThat(trial().with("assets.csv", "asset\n").messages())
         .allMatch(message -> message.startsWith("the column"));
-    assertThat(trial().with("profiles/marram-two.yaml", "machine: a: b\n").problems()).hasSize(1);
+    assertThat(trial().with("profiles/cordgrass.yaml", "machine: a: b\n").problems()).hasSize(1);
   }
 
   @Test
@@ -115,9 +115,9 @@ final class BrokenThingsTest {
 
   @Test
   void unknownReference_breaksWhatRefers() {
-    Trial trial = trial().with("profiles/marram-two.yaml", PROFILES.replace("mono-1", "mono-9"));
+    Trial trial = trial().with("profiles/cordgrass.yaml", PROFILES.replace("mono-1", "mono-9"));
 
-    assertThat(trial.messages()).containsExactly("machine 'marram-two' has no socket 'mono-9'");
+    assertThat(trial.messages()).containsExactly("machine 'cordgrass' has no socket 'mono-9'");
     assertThat(broken(trial)).containsExactly("profile:flat");
   }
 
@@ -151,11 +151,11 @@ final class BrokenThingsTest {
   @Test
   void idUnlikeTheFilesName_isBrokenUnderBoth() {
     Trial trial =
-        trial().with(Trial.MACHINE_FILE, Trial.MACHINE.replace("id: marram-two", "id: marram"));
+        trial().with(Trial.MACHINE_FILE, Trial.MACHINE.replace("id: cordgrass", "id: cordgras"));
 
     assertThat(trial.problems()).hasSize(1);
     assertThat(broken(trial))
-        .contains("machine:marram", "machine:marram-two", "asset:EQ-0417", "profile:flat");
+        .contains("machine:cordgras", "machine:cordgrass", "asset:EQ-0417", "profile:flat");
   }
 
   @Test

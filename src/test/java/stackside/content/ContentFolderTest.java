@@ -42,7 +42,7 @@ final class ContentFolderTest {
 
   @Test
   void unknownFile_isAWarningThatAsksForTheNearOne() {
-    Trial trial = Trial.bare().with("machnies/marram-two.yaml", Trial.MACHINE);
+    Trial trial = Trial.bare().with("machnies/cordgrass.yaml", Trial.MACHINE);
 
     assertThat(trial.problems())
         .containsExactly(
@@ -84,7 +84,7 @@ final class ContentFolderTest {
 
   @Test
   void folderThatLeadsOut_isRefused() throws IOException {
-    Trial trial = Trial.bare().with("../elsewhere/marram-two.yaml", Trial.MACHINE);
+    Trial trial = Trial.bare().with("../elsewhere/cordgrass.yaml", Trial.MACHINE);
     link(trial, "machines", "../elsewhere");
 
     assertThat(trial.problems())

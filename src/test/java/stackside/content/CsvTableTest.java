@@ -29,7 +29,7 @@ final class CsvTableTest {
                     "assets.csv",
                     """
               asset,machine,software,since
-              EQ-0417,marram-two,2.1,2024-05-02
+              EQ-0417,cordgrass,2.1,2024-05-02
               """)
                 .problems())
         .containsExactly(
@@ -72,7 +72,7 @@ final class CsvTableTest {
                     "assets.csv",
                     """
               asset;machine;software;status;since
-              EQ-0417;marram-two;2.1;in use;2024-05-02
+              EQ-0417;cordgrass;2.1;in use;2024-05-02
               """)
                 .problems())
         .containsExactly(
@@ -85,11 +85,11 @@ final class CsvTableTest {
             Trial.assets(
                     """
               asset,machine,software,status,since
-              EQ-0417,marram-two,2.1,in use,2024-05-02,and more
+              EQ-0417,cordgrass,2.1,in use,2024-05-02,and more
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:1+49: this row has 6 cells and the header row has 5 [not-csv] | put a text with a comma in double quotes, and keep a comma for each empty cell");
+            "assets.csv:2:1+48: this row has 6 cells and the header row has 5 [not-csv] | put a text with a comma in double quotes, and keep a comma for each empty cell");
   }
 
   @Test
@@ -98,11 +98,11 @@ final class CsvTableTest {
             Trial.assets(
                     """
               asset,machine,software,status,since
-              EQ-0417,marram-two,2.1,in use
+              EQ-0417,cordgrass,2.1,in use
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:1+29: this row has 4 cells and the header row has 5 [not-csv] | put a text with a comma in double quotes, and keep a comma for each empty cell");
+            "assets.csv:2:1+28: this row has 4 cells and the header row has 5 [not-csv] | put a text with a comma in double quotes, and keep a comma for each empty cell");
   }
 
   @Test
@@ -113,7 +113,7 @@ final class CsvTableTest {
                     "assets.csv",
                     """
               asset,machine,software,status,since
-              EQ-0417,"marram-two,2.1,in use,2024-05-02
+              EQ-0417,"cordgrass,2.1,in use,2024-05-02
               """)
                 .problems())
         .containsExactly(
@@ -128,11 +128,11 @@ final class CsvTableTest {
                     "assets.csv",
                     """
               asset,machine,software,status,since
-              EQ-0417,"marram"-two,2.1,in use,2024-05-02
+              EQ-0417,"cordgrass"-two,2.1,in use,2024-05-02
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:17+1: text stands behind a closing double quote [not-csv] | put the whole text in double quotes, and write one within it twice");
+            "assets.csv:2:20+1: text stands behind a closing double quote [not-csv] | put the whole text in double quotes, and write one within it twice");
   }
 
   @Test
@@ -141,11 +141,11 @@ final class CsvTableTest {
             Trial.assets(
                     """
               asset,machine,software,status,since
-              EQ-0417,marram-two,,in use,2024-05-02
+              EQ-0417,cordgrass,,in use,2024-05-02
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:20+0: 'software' has no value [no-value] | write its value; a key that may be missing can be removed");
+            "assets.csv:2:19+0: 'software' has no value [no-value] | write its value; a key that may be missing can be removed");
   }
 
   @Test
@@ -154,14 +154,14 @@ final class CsvTableTest {
             Trial.assets(
                     """
               asset,machine,software,status,since
-              EQ-0417,"marram-two",2.1,"in
+              EQ-0417,"cordgrass",2.1,"in
               use, or so",2024-05-02
-              EQ-0418,marram-two,2.1,in user,2024-05-02
+              EQ-0418,cordgrass,2.1,in user,2024-05-02
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:26+3: 'in use, or so' is no choice for 'status' [unknown-word] | choose 'in use', 'spare', 'on loan' or 'quarantined'",
-            "assets.csv:4:24+7: 'in user' is no choice for 'status' [unknown-word] | did you mean 'in use'?");
+            "assets.csv:2:25+3: 'in use, or so' is no choice for 'status' [unknown-word] | choose 'in use', 'spare', 'on loan' or 'quarantined'",
+            "assets.csv:4:23+7: 'in user' is no choice for 'status' [unknown-word] | did you mean 'in use'?");
   }
 
   @Test

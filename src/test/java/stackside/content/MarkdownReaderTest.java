@@ -118,11 +118,11 @@ final class MarkdownReaderTest {
                     """
               # A
 
-              [here](sokcet:marram-two/mono-1)
+              [here](sokcet:cordgrass/mono-1)
               """)
                 .problems())
         .containsExactly(
-            "handbook/a.md:3:8+24: 'sokcet:marram-two/mono-1' names no thing of the unit [wrong-link] | did you mean 'socket:'?");
+            "handbook/a.md:3:8+23: 'sokcet:cordgrass/mono-1' names no thing of the unit [wrong-link] | did you mean 'socket:'?");
   }
 
   @Test
@@ -151,7 +151,7 @@ final class MarkdownReaderTest {
                     """
               # A
 
-              [here](<machine:Marram Two>)
+              [here](<machine:Cord grass>)
               """)
                 .problems())
         .containsExactly(
@@ -276,12 +276,12 @@ final class MarkdownReaderTest {
 
               ```figure
               output
-              mode:marram-two/cut
+              mode:cordgrass/cut
               ```
               """)
                 .problems())
         .containsExactly(
-            "handbook/a.md:5:1+19: there is no mode 'marram-two/cut' [unknown-reference] | every mode is described in the machine's file in 'machines'");
+            "handbook/a.md:5:1+18: there is no mode 'cordgrass/cut' [unknown-reference] | every mode is described in the machine's file in 'machines'");
   }
 
   @Test
@@ -291,7 +291,7 @@ final class MarkdownReaderTest {
                 .with(
                     "profiles/a.yaml",
                     """
-              machine: marram-two
+              machine: cordgrass
               profiles:
                 - id: flat
                   lesions: [flat]
@@ -319,7 +319,7 @@ final class MarkdownReaderTest {
                 .with(
                     "profiles/a.yaml",
                     """
-              machine: marram-two
+              machine: cordgrass
               profiles:
                 - {id: flat, lesions: [flat], sites: [caecum], step: resection, cold: Cold snare., technique: "See [here](drill:none)", caution: See <b>}
               """)

@@ -188,15 +188,15 @@ final class RecordBinderTest {
     assertThat(
             Trial.withMachine()
                 .with(
-                    "profiles/marram-two.yaml",
+                    "profiles/cordgrass.yaml",
                     """
-              machine: marram-two
+              machine: cordgrass
               profiles:
                 - {id: flat, lesions: [flat], sites: [caecum], step: resection, cold: Cold snare., not-approved: Refer.}
               """)
                 .problems())
         .containsExactly(
-            "profiles/marram-two.yaml:3:5+102: the profile gives 2 answers [no-sense] | keep exactly one of 'settings', 'cold' and 'not-approved'");
+            "profiles/cordgrass.yaml:3:5+102: the profile gives 2 answers [no-sense] | keep exactly one of 'settings', 'cold' and 'not-approved'");
   }
 
   @Test
@@ -204,15 +204,15 @@ final class RecordBinderTest {
     assertThat(
             Trial.withMachine()
                 .with(
-                    "profiles/marram-two.yaml",
+                    "profiles/cordgrass.yaml",
                     """
-              machine: marram-two
+              machine: cordgrass
               profiles:
                 - {id: flat, lesions: [flat], sites: [caecum], step: resection}
               """)
                 .problems())
         .containsExactly(
-            "profiles/marram-two.yaml:3:5+61: the profile gives no answer [no-sense] | keep exactly one of 'settings', 'cold' and 'not-approved'");
+            "profiles/cordgrass.yaml:3:5+61: the profile gives no answer [no-sense] | keep exactly one of 'settings', 'cold' and 'not-approved'");
   }
 
   @Test
@@ -220,9 +220,9 @@ final class RecordBinderTest {
     assertThat(
             Trial.machine(
                     "continuous, power-limit:",
-                    "continuous, level: {name: effect, from: 1, to: 4, names: [low]}, power-limit:")
+                    "continuous, level: {name: rung, from: 1, to: 4, names: [low]}, power-limit:")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:10:98+44: a level needs either 'from' and 'to', or 'names' [no-sense] | keep one of the two ways");
+            "machines/cordgrass.yaml:10:98+42: a level needs either 'from' and 'to', or 'names' [no-sense] | keep one of the two ways");
   }
 }

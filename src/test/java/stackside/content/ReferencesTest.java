@@ -59,7 +59,7 @@ final class ReferencesTest {
                 .with(Trial.MACHINE_FILE, Trial.MACHINE + "at-power-on: mno-1\n")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:11:14+5: machine 'marram-two' has no socket 'mno-1' [unknown-reference] | did you mean 'mono-1'?");
+            "machines/cordgrass.yaml:11:14+5: machine 'cordgrass' has no socket 'mno-1' [unknown-reference] | did you mean 'mono-1'?");
   }
 
   @Test
@@ -71,14 +71,14 @@ final class ReferencesTest {
                 .with(
                     "profiles/a.yaml",
                     """
-              machine: marram-two
+              machine: cordgrass
               profiles:
                 - {id: flat, lesions: [flat], sites: [caecum], step: resection, cold: Cold snare.}
                 - {id: flat-too, lesions: [flat], sites: [caecum], step: resection, cold: Cold snare.}
               """)
                 .problems())
         .containsExactly(
-            "profiles/a.yaml:1:10+10: there is no machine 'marram-two' [unknown-reference] | every machine is described in the folder 'machines'");
+            "profiles/a.yaml:1:10+9: there is no machine 'cordgrass' [unknown-reference] | every machine is described in the folder 'machines'");
   }
 
   @Test
@@ -109,7 +109,7 @@ final class ReferencesTest {
                         + "answers: {mains-off: {evidence: {observed: 2026-03-02, asset: EQ-0417, software: \"2.1\"}}}\n")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:11:63+7: there is no asset 'EQ-0417' [unknown-reference] | every asset is described in 'assets.csv'");
+            "machines/cordgrass.yaml:11:63+7: there is no asset 'EQ-0417' [unknown-reference] | every asset is described in 'assets.csv'");
   }
 
   @Test

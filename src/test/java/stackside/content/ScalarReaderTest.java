@@ -36,10 +36,10 @@ final class ScalarReaderTest {
     assertThat(
             Trial.machine(
                     "continuous, power-limit:",
-                    "continuous, level: {name: effect, from: 01, to: 4}, power-limit:")
+                    "continuous, level: {name: rung, from: 01, to: 4}, power-limit:")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:10:119+2: '01' starts with a zero too many [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
+            "machines/cordgrass.yaml:10:117+2: '01' starts with a zero too many [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
   }
 
   @Test
@@ -47,10 +47,10 @@ final class ScalarReaderTest {
     assertThat(
             Trial.machine(
                     "continuous, power-limit:",
-                    "continuous, level: {name: effect, from: 1, to: 4 W}, power-limit:")
+                    "continuous, level: {name: rung, from: 1, to: 4 W}, power-limit:")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:10:126+3: '4 W' is not a whole number [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
+            "machines/cordgrass.yaml:10:124+3: '4 W' is not a whole number [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
   }
 
   @Test
@@ -58,10 +58,10 @@ final class ScalarReaderTest {
     assertThat(
             Trial.machine(
                     "continuous, power-limit:",
-                    "continuous, level: {name: effect, from: 1, to: 100000}, power-limit:")
+                    "continuous, level: {name: rung, from: 1, to: 100000}, power-limit:")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:10:126+6: '100000' is absurdly large [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
+            "machines/cordgrass.yaml:10:124+6: '100000' is absurdly large [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
   }
 
   @Test
@@ -144,11 +144,11 @@ final class ScalarReaderTest {
             Trial.assets(
                     """
               asset,machine,software,status,since
-              EQ-0417,marram-two,2.1,in use,02/05/2024
+              EQ-0417,cordgrass,2.1,in use,02/05/2024
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:31+10: '02/05/2024' is not a date [not-a-date] | write year, month and day in the form '2026-03-02'");
+            "assets.csv:2:30+10: '02/05/2024' is not a date [not-a-date] | write year, month and day in the form '2026-03-02'");
   }
 
   @Test
@@ -157,11 +157,11 @@ final class ScalarReaderTest {
             Trial.assets(
                     """
               asset,machine,software,status,since
-              EQ-0417,marram-two,2.1,in use,2024-02-30
+              EQ-0417,cordgrass,2.1,in use,2024-02-30
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:31+10: '2024-02-30' is no day of the calendar [not-a-date] | write year, month and day in this order");
+            "assets.csv:2:30+10: '2024-02-30' is no day of the calendar [not-a-date] | write year, month and day in this order");
   }
 
   @Test
@@ -190,14 +190,14 @@ final class ScalarReaderTest {
                 .with("unit.yaml", Trial.unitFile().replace("at all times", "sometimes"))
                 .problems())
         .containsExactly(
-            "unit.yaml:10:72+9: 'sometimes' does not say hours of the week [no-sense] | write days and hours as in 'Monday to Friday 08:00 to 17:00', or 'at all times', or 'all other hours'");
+            "unit.yaml:10:73+9: 'sometimes' does not say hours of the week [no-sense] | write days and hours as in 'Monday to Friday 08:00 to 17:00', or 'at all times', or 'all other hours'");
   }
 
   @Test
   void placeThatIsNone_isRefused() {
     assertThat(Trial.machine("row 1 column 1", "top left").problems())
         .containsExactly(
-            "machines/marram-two.yaml:7:54+8: 'top left' is no place on a front panel [no-sense] | write it in the form 'row 1 column 2', counted from the top left, seen from the front");
+            "machines/cordgrass.yaml:7:54+8: 'top left' is no place on a front panel [no-sense] | write it in the form 'row 1 column 2', counted from the top left, seen from the front");
   }
 
   @Test
@@ -210,8 +210,8 @@ final class ScalarReaderTest {
                         + "plugs: [{id: three-pin, name: Three-pin, shape: [[0, 0, 0], [11 mm, 0]]}]\n")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:11:50+9: an item of 'shape' is not two distances in millimetres [wrong-shape] | write two distances in millimetres in square brackets with a comma between",
-            "machines/marram-two.yaml:11:62+5: '11 mm' is no distance on a front panel [no-sense] | write millimetres as a plain number without unit, at most 500");
+            "machines/cordgrass.yaml:11:50+9: an item of 'shape' is not two distances in millimetres [wrong-shape] | write two distances in millimetres in square brackets with a comma between",
+            "machines/cordgrass.yaml:11:62+5: '11 mm' is no distance on a front panel [no-sense] | write millimetres as a plain number without unit, at most 500");
   }
 
   @Test
@@ -246,7 +246,7 @@ final class ScalarReaderTest {
             Trial.machine("continuous, power-limit:", "continuous, crest-factor: 0.5, power-limit:")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:10:105+3: a crest factor is 1 or more, and '0.5' is not plausible [no-sense] | write peak voltage divided by root mean square voltage");
+            "machines/cordgrass.yaml:10:105+3: a crest factor is 1 or more, and '0.5' is not plausible [no-sense] | write peak voltage divided by root mean square voltage");
   }
 
   @Test
@@ -258,7 +258,7 @@ final class ScalarReaderTest {
                     Trial.MACHINE + "answers: {mains-off: {evidence: observed}}\n")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:11:33+8: 'observed' does not say when, on which asset and with which software [wrong-shape] | write it as {observed: DATE, asset: NUMBER, software: VERSION}");
+            "machines/cordgrass.yaml:11:33+8: 'observed' does not say when, on which asset and with which software [wrong-shape] | write it as {observed: DATE, asset: NUMBER, software: VERSION}");
   }
 
   @Test
@@ -270,7 +270,7 @@ final class ScalarReaderTest {
                     Trial.MACHINE + "answers: {mains-off: {evidence: rumour}}\n")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:11:33+6: 'rumour' is no choice for 'evidence' [unknown-word] | choose 'observed', 'manual', 'assumed' or 'unknown'");
+            "machines/cordgrass.yaml:11:33+6: 'rumour' is no choice for 'evidence' [unknown-word] | choose 'observed', 'manual', 'assumed' or 'unknown'");
   }
 
   @Test
@@ -288,6 +288,6 @@ final class ScalarReaderTest {
                     "continuous, published: {at: {limit: 60 W}, points: [[50, 31 W]]}, power-limit:")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:10:132+2: '50' has no unit [not-a-quantity] | write a resistance as a plain number, a space and ohm or kohm");
+            "machines/cordgrass.yaml:10:132+2: '50' has no unit [not-a-quantity] | write a resistance as a plain number, a space and ohm or kohm");
   }
 }

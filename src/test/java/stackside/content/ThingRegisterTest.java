@@ -25,7 +25,7 @@ final class ThingRegisterTest {
             Trial.assets(
                     """
               asset,machine,software,status,since
-              EQ 0417,marram-two,2.1,in use,2024-05-02
+              EQ 0417,cordgrass,2.1,in use,2024-05-02
               """)
                 .problems())
         .containsExactly(
@@ -52,14 +52,14 @@ final class ThingRegisterTest {
                 .with(
                     "profiles/a.yaml",
                     """
-              machine: marram-two
+              machine: cordgrass
               profiles:
                 - {id: flat, lesions: [flat], sites: [caecum], step: resection, cold: Cold snare.}
               """)
                 .with(
                     "profiles/b.yaml",
                     """
-              machine: marram-two
+              machine: cordgrass
               profiles:
                 - {id: flat, lesions: [flat], sites: [caecum], step: resection, cold: Cold snare.}
               """)
@@ -76,7 +76,7 @@ final class ThingRegisterTest {
                     "monopolar}\n  - {id: mono-1, label: \"2\", name: Monopolar, place: row 1 column 2, kind: monopolar}\nselects-socket:")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:8:10+6: a socket 'mono-1' was there before, on line 7 [written-twice] (the first of this id: machines/marram-two.yaml:7:5) | give one of the two another id, or remove it");
+            "machines/cordgrass.yaml:8:10+6: a socket 'mono-1' was there before, on line 7 [written-twice] (the first of this id: machines/cordgrass.yaml:7:5) | give one of the two another id, or remove it");
   }
 
   @Test
@@ -89,18 +89,18 @@ final class ThingRegisterTest {
                         + "lamps:\n  - {id: plate-lamp, name: Plate}\n  - {id: plate-lamp, name: Mains}\n")
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:13:10+10: 'plate-lamp' was there before, on line 12 [written-twice] (the first of this id: machines/marram-two.yaml:12:10) | give one of the two another id, or remove it");
+            "machines/cordgrass.yaml:13:10+10: 'plate-lamp' was there before, on line 12 [written-twice] (the first of this id: machines/cordgrass.yaml:12:10) | give one of the two another id, or remove it");
   }
 
   @Test
   void idUnlikeTheFilesName_isRefused() {
     assertThat(
             Trial.bare()
-                .with(Trial.MACHINE_FILE, Trial.MACHINE.replace("marram-two", "marram-tow"))
+                .with(Trial.MACHINE_FILE, Trial.MACHINE.replace("cordgrass", "cordgrass-tow"))
                 .with("assets.csv", Trial.ASSETS)
                 .problems())
         .containsExactly(
-            "machines/marram-two.yaml:1:5+10: the id is 'marram-tow' and the file is named 'marram-two' [file-name-differs] | give the file and the id the same name");
+            "machines/cordgrass.yaml:1:5+13: the id is 'cordgrass-tow' and the file is named 'cordgrass' [file-name-differs] | give the file and the id the same name");
   }
 
   @Test

@@ -16,11 +16,11 @@ import stackside.source.Problem;
  * A content folder in memory for one test: the unit {@code bare} and what the test writes into it.
  */
 final class Trial {
-  static final String MACHINE_FILE = "machines/marram-two.yaml";
+  static final String MACHINE_FILE = "machines/cordgrass.yaml";
   static final String MACHINE =
       """
-      id: marram-two
-      name: Marram Two
+      id: cordgrass
+      name: Cordgrass
       software: ["2.1"]
       load-range: 50 ohm to 2000 ohm
       monitor: none
@@ -52,7 +52,7 @@ final class Trial {
   static final String ASSETS =
       """
       asset,machine,software,status,since
-      EQ-0417,marram-two,2.1,in use,2024-05-02
+      EQ-0417,cordgrass,2.1,in use,2024-05-02
       """;
 
   private final Path folder;

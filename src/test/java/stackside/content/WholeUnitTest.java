@@ -180,13 +180,13 @@ final class WholeUnitTest {
 
     assertThat(unit.things().map(thing -> thing.id().toString()).collect(Collectors.toSet()))
         .contains(
-            "location:shore-infirmary",
-            "contact:shore-duty",
+            "location:groyne-infirmary",
+            "contact:groyne-duty",
             "role:lead-nurse",
             "patients:child",
-            "machine:samphire",
-            "socket:samphire/left",
-            "mode:marram-two/pulsed-cut",
+            "machine:sandwort",
+            "socket:sandwort/left",
+            "mode:cordgrass/interval-cut",
             "asset:EQ-0533",
             "instrument:argon-probe",
             "cable:snare-cable",
@@ -196,7 +196,7 @@ final class WholeUnitTest {
             "site-group:large-bowel",
             "step:margin",
             "lesion:flat-20-up",
-            "profile:samphire-flat-20-margin",
+            "profile:sandwort-flat-20-margin",
             "checklist:time-out",
             "drill:no-effect",
             "room:room-2",

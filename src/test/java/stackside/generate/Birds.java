@@ -3,22 +3,22 @@ package stackside.generate;
 import java.util.List;
 import java.util.Locale;
 
-/**
- * The words that tell the parts of a generated unit apart: shore birds and others, none a maker.
- */
+/** Names of birds, which tell the parts of a generated unit apart. */
 final class Birds {
   private static final List<String> WORDS =
       List.of(
           ("Avocet Bittern Bunting Chough Coot Cuckoo Curlew Dabchick Dipper Dotterel"
-                  + " Dunlin Dunnock Eider Fulmar Gadwall Gannet Garganey Godwit Goshawk Grebe Heron"
-                  + " Hoopoe Jackdaw Knot Lapwing Linnet Magpie Mallard Martin Moorhen Nightjar"
-                  + " Nuthatch Oriole Ouzel Petrel Pintail Pipit Plover Pochard Puffin Quail Redpoll"
-                  + " Redshank Redstart Redwing Reedling Robin Rook Ruff Scaup Scoter Serin Shelduck"
-                  + " Shoveler Siskin Skua Skylark Smew Snipe Sparrow Starling Stint Swallow Teal"
-                  + " Tern Thrush Twite Wagtail Warbler Waxwing Wheatear Whimbrel Whinchat Wigeon"
-                  + " Woodcock Woodlark Wren Wryneck Auk Brant Bustard Buzzard Crake Crow Dove"
-                  + " Dovekie Egret Finch Gull Harrier Hawfinch Ibis Jay Kestrel Kite Lark Noddy"
-                  + " Osprey Rail Raven Shag Shrike Stork Swift Diver")
+                  + " Dunlin Dunnock Eider Fulmar Gadwall Gannet Garganey Godwit Goshawk Grebe"
+                  + " Accentor Hoopoe Jackdaw Knot Lapwing Linnet Magpie Mallard Bullfinch"
+                  + " Moorhen Nightjar Nuthatch Oriole Ouzel Petrel Pintail Pipit Plover Pochard"
+                  + " Puffin Quail Redpoll Redshank Redstart Redwing Reedling Chiffchaff Rook"
+                  + " Ruff Scaup Scoter Serin Shelduck Shoveler Siskin Skua Skylark Smew Snipe"
+                  + " Sparrow Corncrake Stint Crossbill Teal Tern Thrush Twite Wagtail Warbler"
+                  + " Waxwing Wheatear Whimbrel Whinchat Wigeon Woodcock Woodlark Fieldfare"
+                  + " Wryneck Auk Brant Bustard Buzzard Crake Firecrest Greenshank Dovekie Egret"
+                  + " Guillemot Gull Harrier Hawfinch Ibis Kittiwake Nutcracker Phalarope"
+                  + " Ptarmigan Noddy Razorbill Sanderling Spoonbill Stonechat Shrike Stork"
+                  + " Turnstone Diver")
               .split(" "));
 
   private Birds() {}

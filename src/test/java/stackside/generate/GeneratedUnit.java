@@ -138,7 +138,7 @@ public record GeneratedUnit(SortedMap<String, String> files) {
     return lines.toString();
   }
 
-  /** "Shore Infirmary" becomes "Dunlin Infirmary". */
+  /** "Groyne Infirmary" becomes "Dunlin Infirmary". */
   private static String withLocations(String all, String more, Renaming renaming, String bird) {
     Matcher those = LOCATIONS.matcher(more);
     Matcher these = LOCATIONS.matcher(all);

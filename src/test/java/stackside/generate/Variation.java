@@ -18,7 +18,7 @@ final class Variation {
   private static final Pattern LIMIT = Pattern.compile("\\blimit: (\\d+) W");
   private static final Pattern READ_LIMIT =
       Pattern.compile("(?m)^(EQ-\\d+,[^\\n]*),(\\d+) W,([A-Z]+)$");
-  private static final int STEP = 10;
+  private static final int STEP = 20;
   private static final int SAFE_TO_MOVE = 30;
 
   private final Random chance;
@@ -26,7 +26,7 @@ final class Variation {
 
   Variation(Random chance) {
     this.chance = chance;
-    this.shift = -STEP * chance.nextInt(2);
+    this.shift = STEP * chance.nextInt(2);
   }
 
   SortedMap<String, String> in(SortedMap<String, String> pattern) {

@@ -99,7 +99,7 @@ enum FuzzTarget {
               "20 mm and over",
               "Monday to Friday 08:00 to 17:00",
               "all other hours",
-              "socket:marram-two/mono-1",
+              "socket:cordgrass/mono-1",
               "1.5 kV peak",
               "450 ms")
           .stream()

@@ -183,7 +183,7 @@ final class Monsters {
     large(
         "assets.csv",
         "hundred thousand rows",
-        () -> header + rows("EQ-%05d,marram-two,2.3,in use,2024-05-02\n"));
+        () -> header + rows("EQ-%05d,cordgrass,2.3,in use,2024-05-02\n"));
     large(
         "service-events.csv",
         "hundred thousand rows",

@@ -53,7 +53,8 @@ final class OddFoldersTest {
     NAME_IN_CAPITALS("cp unit.yaml UNIT.YAML; touch machines/A.YAML machines/a.Yaml"),
     NAME_FOR_A_SHELL("touch 'machines/$(reboot).yaml' 'machines/;rm.yaml' 'machines/-rf.yaml'"),
     NAME_FOR_A_PAGE("touch 'handbook/<script>alert(1)<'$'\\x7f''script>.md' 'handbook/\"x.md'"),
-    NAME_LIKE_ANOTHER("cp machines/*.yaml machines/alder.yml; touch machines/alder.yaml~ .#x");
+    NAME_LIKE_ANOTHER(
+        "cp machines/*.yaml machines/arrowgrass.yml; touch machines/arrowgrass.yaml~ .#x");
 
     private final String shell;
 

@@ -47,9 +47,9 @@ public record EditedUnit(
   public static EditedUnit pressingBlueOnly() {
     return after(
         """
-        === profiles/alder.yaml
-        -      blue: {mode: forced, level: 1, limit: 45 W}
-        +      blue: {mode: forced, level: 1, limit: 45 W}
+        === profiles/arrowgrass.yaml
+        -      blue: {mode: brisk, level: 1, limit: 45 W}
+        +      blue: {mode: brisk, level: 1, limit: 45 W}
         +      press-only: blue
         """);
   }

@@ -74,9 +74,9 @@ final class InspectionTest {
     assertThat(card.structure())
         .filteredOn(element -> element.role().equals("Figure"))
         .extracting(element -> element.alternative().orElse(""))
-        .anyMatch(words -> words.startsWith("Front panel of Alder. Socket 1"))
+        .anyMatch(words -> words.startsWith("Front panel of Arrowgrass. Socket 1"))
         .anyMatch(words -> words.contains("Left, yellow, cut"))
-        .anyMatch(words -> words.startsWith("QR code: https://harbour.example/c/"));
+        .anyMatch(words -> words.startsWith("QR code: https://culvert.example/c/"));
   }
 
   @Test
@@ -96,8 +96,8 @@ final class InspectionTest {
         EditedUnit.after(
             """
             === unit.yaml
-            -address: https://harbour.example/
-            +address: https://harbour.example/electrosurgery/
+            -address: https://culvert.example/
+            +address: https://culvert.example/electrosurgery/
             """);
     ReadCode code = Inspection.of(longer.file(CARD)).code().orElseThrow();
     assertThat(code.box().width() / code.module()).isCloseTo(37, within(0.01));

@@ -20,7 +20,7 @@ final class RowNotAsApprovedTest {
     EditedUnit approved =
         EditedUnit.after(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -      yellow: {mode: pulsed-cut, level: 2, limit: 80 W}
             +      yellow: {mode: pulsed-cut, level: 2, limit: 75 W}
             """);
@@ -29,7 +29,7 @@ final class RowNotAsApprovedTest {
         .singleElement()
         .satisfies(
             problem -> {
-              assertThat(problem.at().file()).isEqualTo("profiles/alder.yaml");
+              assertThat(problem.at().file()).isEqualTo("profiles/arrowgrass.yaml");
               assertThat(problem.message()).contains("75 W");
             });
   }
@@ -39,7 +39,7 @@ final class RowNotAsApprovedTest {
     EditedUnit approved =
         EditedUnit.after(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -    cold: Cold snare.
             +    cold: Cold forceps.
             """);
@@ -52,7 +52,7 @@ final class RowNotAsApprovedTest {
     EditedUnit approved =
         EditedUnit.after(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -    cold: Cold snare.
             +    cold: Cold snare.
             +    caution: The wall is thin here.
@@ -87,7 +87,7 @@ final class RowNotAsApprovedTest {
             === unit.yaml
             -  - {id: lead-endoscopist, name: Lead endoscopist}
             +  - {id: lead-endoscopist, name: ENT lead}
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -    not-approved: Refer to the children's hospital.
             +    not-approved: refer to the children's hospital
             """);

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ThingIdTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"socket:marram-two/mono-1", "asset:EQ-0417", "room:room-2"})
+  @ValueSource(strings = {"socket:cordgrass/mono-1", "asset:EQ-0417", "room:room-2"})
   void link_readsBack(String link) {
     assertThat(ThingId.parse(link)).map(ThingId::toString).contains(link);
   }
@@ -26,7 +26,7 @@ class ThingIdTest {
     "ROOM, room-2, true",
     "ROOM, Room-2, false",
     "ROOM, room_2, false",
-    "ROOM, marram/two, false",
+    "ROOM, cordgrass/two, false",
     "ASSET, EQ-0417, true",
     "ASSET, EQ 0417, false"
   })
@@ -36,7 +36,7 @@ class ThingIdTest {
 
   @Test
   void localPart_followsTheOwner() {
-    assertThat(new ThingId(Kind.SOCKET, "marram-two/mono-1").local()).isEqualTo("mono-1");
+    assertThat(new ThingId(Kind.SOCKET, "cordgrass/mono-1").local()).isEqualTo("mono-1");
     assertThat(new ThingId(Kind.ROOM, "room-2").local()).isEqualTo("room-2");
   }
 }

@@ -29,7 +29,7 @@ final class ChainsTest {
   }
 
   private static Socket socket(Unit unit, String id) {
-    return Edited.find(unit, Kind.SOCKET, "alder/" + id, Socket.class);
+    return Edited.find(unit, Kind.SOCKET, "arrowgrass/" + id, Socket.class);
   }
 
   @Test

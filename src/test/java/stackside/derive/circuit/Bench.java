@@ -552,7 +552,7 @@ final class Bench {
         fact(Waveform.CONTINUOUS),
         Optional.of(
             new LevelScale(
-                AT, fact("Effect"), Optional.of(fact(1)), Optional.of(fact(4)), List.of())),
+                AT, fact("Rung"), Optional.of(fact(1)), Optional.of(fact(4)), List.of())),
         Optional.of(fact(new PowerRange(new Watts(10), new Watts(120), new Watts(5)))),
         Optional.empty(),
         Optional.empty(),

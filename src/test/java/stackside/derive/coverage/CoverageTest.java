@@ -50,7 +50,7 @@ final class CoverageTest {
     Unit unit =
         Edited.base(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
                  lesions: [flat-small]
             -    sites: [colon]
             +    sites: [rectum]
@@ -67,7 +67,7 @@ final class CoverageTest {
     Unit unit =
         Edited.base(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -    sites: [rectum]
             +    sites: [colon]
             """);
@@ -77,7 +77,7 @@ final class CoverageTest {
         .containsExactly("room-1 EQ-1 flat-large caecum resection adult");
     assertThat(ambiguous.get(0).cover().preferred())
         .extracting(profile -> profile.id().slug())
-        .containsExactly("alder-large-caecum", "alder-large-rectum");
+        .containsExactly("arrowgrass-large-caecum", "arrowgrass-large-rectum");
     assertThat(ambiguous.get(0).cover().answer()).isEmpty();
   }
 
@@ -86,16 +86,16 @@ final class CoverageTest {
     Unit unit =
         Edited.base(
             """
-            === profiles/alder.yaml
-            -  - id: alder-small
-            +  - {id: alder-small-hot, lesions: [flat-small], sites: [caecum], step: resection, cold: Forceps., alternative: {name: Forceps, when: the snare slips}}
-            +  - id: alder-small
+            === profiles/arrowgrass.yaml
+            -  - id: arrowgrass-small
+            +  - {id: arrowgrass-small-hot, lesions: [flat-small], sites: [caecum], step: resection, cold: Forceps., alternative: {name: Forceps, when: the snare slips}}
+            +  - id: arrowgrass-small
             """);
     Cell cell = Coverage.of(unit).cells().get(0);
-    assertThat(cell.cover().answer().orElseThrow().id().slug()).isEqualTo("alder-small");
+    assertThat(cell.cover().answer().orElseThrow().id().slug()).isEqualTo("arrowgrass-small");
     assertThat(cell.cover().alternatives())
         .extracting(profile -> profile.id().slug())
-        .containsExactly("alder-small-hot");
+        .containsExactly("arrowgrass-small-hot");
     assertThat(Coverage.of(unit).ambiguous()).isEmpty();
   }
 
@@ -104,7 +104,7 @@ final class CoverageTest {
     Unit unit =
         Edited.base(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
                  cold: Cold snare.
             +    alternative: {name: Cold, when: it is small}
             """);
@@ -118,7 +118,7 @@ final class CoverageTest {
     Reading reading =
         Edited.reading(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
                  lesions: [flat-small]
             -    sites: [colon]
             +    sites: [no-such-site]

@@ -22,11 +22,11 @@ final class DifferencesTest {
   private static final String TWIN_ROOM =
       """
       === assets.csv
-      +EQ-3,alder,2.3,in use,2025-01-10
+      +EQ-3,arrowgrass,2.3,in use,2025-01-10
       === rooms/room-3.yaml
       +id: room-3
       +name: Room 3
-      +location: harbour
+      +location: culvert
       +assets: [EQ-3]
       +foot-switches: [twin]
       +patients: [adult, child]
@@ -110,7 +110,7 @@ final class DifferencesTest {
                 + """
                 === foot-switches.yaml
                 +- {id: mirrored, name: Mirrored, pedals: [{colour: blue, does: coagulation}, {colour: yellow, does: cut}]}
-                === machines/alder.yaml
+                === machines/arrowgrass.yaml
                 -foot-switches: [twin]
                 +foot-switches: [twin, mirrored]
                 """);

@@ -78,14 +78,14 @@ final class FigureNumbersTest {
   void crestFactorTellsTheShareOfTimeOfASine() {
     Unit unit = Edited.base("");
     assertThat(wave(unit, "birch/soft").letThrough().share()).isEqualTo(1);
-    assertThat(wave(unit, "alder/forced").letThrough().share()).isCloseTo(0.125, within(1e-12));
+    assertThat(wave(unit, "arrowgrass/brisk").letThrough().share()).isCloseTo(0.125, within(1e-12));
   }
 
   @Test
   void crestFactorIsWithinTheBurstOfAPulsedModeOnly() {
     Unit unit = Edited.base("");
-    assertThat(wave(unit, "alder/pulsed-cut").withinBurst()).isTrue();
-    assertThat(wave(unit, "alder/forced").withinBurst()).isFalse();
+    assertThat(wave(unit, "arrowgrass/pulsed-cut").withinBurst()).isTrue();
+    assertThat(wave(unit, "arrowgrass/brisk").withinBurst()).isFalse();
   }
 
   @Test
@@ -93,14 +93,14 @@ final class FigureNumbersTest {
     Unit unit =
         Edited.base(
             """
-            === machines/alder.yaml
+            === machines/arrowgrass.yaml
             -    crest-factor: 1.5
             +    crest-factor: {1: 1.5, 2: 1.6, 3: 1.8}
             """);
-    ModeWave wave = wave(unit, "alder/pulsed-cut");
+    ModeWave wave = wave(unit, "arrowgrass/pulsed-cut");
     assertThat(wave.level()).contains(new Level("2"));
     assertThat(wave.crest().factor()).isEqualTo(1.6);
-    assertThat(wave(unit, "alder/forced").level()).isEmpty();
+    assertThat(wave(unit, "arrowgrass/brisk").level()).isEmpty();
   }
 
   @Test

@@ -28,7 +28,7 @@ final class QuestionsTest {
     List<WallQuestion> walls =
         questions(
                 """
-                === profiles/alder.yaml
+                === profiles/arrowgrass.yaml
                 -      yellow: {mode: pulsed-cut, level: 2, limit: 60 W}
                 +      yellow: {mode: pulsed-cut, level: %s, limit: %s}
                 """
@@ -38,9 +38,9 @@ final class QuestionsTest {
         .singleElement()
         .satisfies(
             wall -> {
-              assertThat(wall.thinner().id().slug()).isEqualTo("alder-large-caecum");
+              assertThat(wall.thinner().id().slug()).isEqualTo("arrowgrass-large-caecum");
               assertThat(wall.thinnerSite().id().slug()).isEqualTo("caecum");
-              assertThat(wall.thicker().id().slug()).isEqualTo("alder-large-rectum");
+              assertThat(wall.thicker().id().slug()).isEqualTo("arrowgrass-large-rectum");
               assertThat(wall.lesion().id().slug()).isEqualTo("flat-large");
               assertThat(wall.higher().limit().orElseThrow().value().text()).isEqualTo(limit);
               assertThat(wall.lower().limit().orElseThrow().value().text()).isEqualTo("80 W");
@@ -52,7 +52,7 @@ final class QuestionsTest {
     assertThat(
             questions(
                     """
-                    === profiles/alder.yaml
+                    === profiles/arrowgrass.yaml
                     -      yellow: {mode: pulsed-cut, level: 2, limit: 60 W}
                     +      yellow: {mode: pulsed-cut, level: 2, limit: 80 W}
                     """)
@@ -65,8 +65,8 @@ final class QuestionsTest {
     assertThat(
             questions(
                     """
-                    === profiles/alder.yaml
-                    -      blue: {mode: forced, level: 1, limit: 40 W}
+                    === profiles/arrowgrass.yaml
+                    -      blue: {mode: brisk, level: 1, limit: 40 W}
                     +      blue: {mode: bipolar, level: high, limit: 50 W}
                     """)
                 .walls())
@@ -77,7 +77,7 @@ final class QuestionsTest {
   void otherPatientsAndAlternativesAreNotCompared() {
     String higher =
         """
-        === profiles/alder.yaml
+        === profiles/arrowgrass.yaml
         -    patients: [adult]
         -    settings:
         -      program: {slot: 3, shown-as: "EMR R"}
@@ -103,14 +103,14 @@ final class QuestionsTest {
 
   private static String hotSmall(String lesion) {
     return """
-        === profiles/alder.yaml
+        === profiles/arrowgrass.yaml
         -    cold: Cold snare.
         +    settings:
         +      program: {slot: 9, shown-as: "SMALL"}
         +      instrument: snare
         +      socket: mono-1
         +      yellow: {mode: pulsed-cut, level: 1, limit: 30 W}
-        +      blue: {mode: forced, level: 1, limit: 30 W}
+        +      blue: {mode: brisk, level: 1, limit: 30 W}
         +      neutral-electrode: split-adult
         === lesions.yaml
         -  - {id: flat-small, name: "Flat, under 10 mm", shape: non-pedunculated, size: under 10 mm, steps: [resection]}
@@ -136,7 +136,7 @@ final class QuestionsTest {
         .satisfies(
             question -> {
               assertThat(question.recommendations()).hasToString(recommendations);
-              assertThat(question.profile().id().slug()).isEqualTo("alder-small");
+              assertThat(question.profile().id().slug()).isEqualTo("arrowgrass-small");
               assertThat(question.site().id().slug()).isEqualTo("caecum");
             });
   }
@@ -176,7 +176,7 @@ final class QuestionsTest {
     String margin =
         hotSmall("shape: non-pedunculated, size: under 10 mm, steps: [resection, treatment]")
             + """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -    lesions: [flat-small]
             -    sites: [colon]
             -    step: resection
@@ -218,7 +218,7 @@ final class QuestionsTest {
     List<SparkQuestion> sparks =
         questions(
                 """
-                === machines/alder.yaml
+                === machines/arrowgrass.yaml
                 -    peak-voltage: {1: 480 V peak, 2: 520 V peak, 3: 600 V peak}
                 +    peak-voltage: {1: 180 V peak, 2: 200 V peak, 3: 600 V peak}
                 """)
@@ -244,8 +244,8 @@ final class QuestionsTest {
     assertThat(
             questions(
                     """
-                    === machines/alder.yaml
-                    -    power-limit: 10 W to 120 W in steps of 5 W
+                    === machines/arrowgrass.yaml
+                    -    power-limit: 10 W to 110 W in steps of 5 W
                     +    power-limit: 10 W to %s in steps of 5 W
                     """
                         .formatted(most))

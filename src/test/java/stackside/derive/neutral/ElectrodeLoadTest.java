@@ -19,10 +19,10 @@ final class ElectrodeLoadTest {
     assertThat(loads)
         .extracting(load -> load.profile().id().slug() + " " + load.pedal().mode().value().id())
         .containsExactly(
-            "alder-large-caecum mode:alder/pulsed-cut",
-            "alder-large-caecum mode:alder/forced",
-            "alder-large-rectum mode:alder/pulsed-cut",
-            "alder-large-rectum mode:alder/forced");
+            "arrowgrass-large-caecum mode:arrowgrass/pulsed-cut",
+            "arrowgrass-large-caecum mode:arrowgrass/brisk",
+            "arrowgrass-large-rectum mode:arrowgrass/pulsed-cut",
+            "arrowgrass-large-rectum mode:arrowgrass/brisk");
   }
 
   /** 60 W into 50 ohm within a burst of 30 ms every 900 ms. */

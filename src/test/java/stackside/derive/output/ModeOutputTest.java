@@ -18,7 +18,7 @@ import stackside.quantity.Watts;
 final class ModeOutputTest {
   private static final String PUBLISHED =
       """
-      === machines/alder.yaml
+      === machines/arrowgrass.yaml
            pulse: {on: 30 ms, every: 900 ms}
       +    published: {at: {level: 2, limit: 60 W}, points: [[20 ohm, 9 W], [50 ohm, 31 W], [500 ohm, 60 W], [2000 ohm, 41 W], [4000 ohm, 20 W]]}
       """;
@@ -35,7 +35,8 @@ final class ModeOutputTest {
   }
 
   private static ModeOutput cut(Unit unit) {
-    return output(unit, "alder", "pulsed-cut", Optional.of("2"), Optional.of(60.0)).orElseThrow();
+    return output(unit, "arrowgrass", "pulsed-cut", Optional.of("2"), Optional.of(60.0))
+        .orElseThrow();
   }
 
   /** Soft coagulation limits itself as tissue dries while a cut holds its watts. */
@@ -63,7 +64,7 @@ final class ModeOutputTest {
   void aLimitThatNoPublishedLoadLetsThroughIsNeverReached() {
     Unit unit = Edited.base("");
     ModeOutput bipolar =
-        output(unit, "alder", "bipolar", Optional.of("low"), Optional.of(50.0)).orElseThrow();
+        output(unit, "arrowgrass", "bipolar", Optional.of("low"), Optional.of(50.0)).orElseThrow();
     assertThat(bipolar.neverReachesLimit()).isFalse();
     Unit narrow =
         Edited.base(
@@ -82,10 +83,10 @@ final class ModeOutputTest {
     assertThat(cut(unit).source()).isEqualTo(ModeOutput.Source.PUBLISHED);
     assertThat(cut(unit).curve().power(new Ohms(50))).contains(new Watts(31));
     ModeOutput other =
-        output(unit, "alder", "pulsed-cut", Optional.of("2"), Optional.of(65.0)).orElseThrow();
+        output(unit, "arrowgrass", "pulsed-cut", Optional.of("2"), Optional.of(65.0)).orElseThrow();
     assertThat(other.source()).isEqualTo(ModeOutput.Source.CALCULATED);
     ModeOutput level =
-        output(unit, "alder", "pulsed-cut", Optional.of("3"), Optional.of(60.0)).orElseThrow();
+        output(unit, "arrowgrass", "pulsed-cut", Optional.of("3"), Optional.of(60.0)).orElseThrow();
     assertThat(level.source()).isEqualTo(ModeOutput.Source.CALCULATED);
   }
 
@@ -169,7 +170,7 @@ final class ModeOutputTest {
     Unit alike =
         Edited.base(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -      yellow: {mode: pulsed-cut, level: 2, limit: 80 W}
             +      yellow: {mode: pulsed-cut, level: 2, limit: 60 W}
             """);

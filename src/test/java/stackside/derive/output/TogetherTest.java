@@ -26,8 +26,7 @@ final class TogetherTest {
   /** Several answers ask for 60 W on both pedals, fewer for 50 W, one for 80 W alone. */
   @Test
   void theSettingsThatMostAnswersSetTogetherAreChosen() {
-    assertThat(
-            limits(Units.demonstration(), "marram-two/soft-coagulation", "marram-two/pulsed-cut"))
+    assertThat(limits(Units.demonstration(), "cordgrass/gentle-coag", "cordgrass/interval-cut"))
         .containsExactly(new Watts(60), new Watts(60));
   }
 
@@ -36,19 +35,21 @@ final class TogetherTest {
     Unit unit =
         Edited.base(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -      yellow: {mode: pulsed-cut, level: 2, limit: 60 W}
-            -      blue: {mode: forced, level: 1, limit: 40 W}
+            -      blue: {mode: brisk, level: 1, limit: 40 W}
             +      yellow: {mode: pulsed-cut, level: 2, limit: 60 W}
             +      blue: unassigned
             """);
-    assertThat(limits(unit, "alder/pulsed-cut", "alder/forced"))
+    assertThat(limits(unit, "arrowgrass/pulsed-cut", "arrowgrass/brisk"))
         .containsExactly(new Watts(80), new Watts(45));
   }
 
   @Test
   void aModeThatTheChosenAnswerLeavesOutKeepsItsOwnSetting() {
-    assertThat(limits(Edited.base(""), "alder/bipolar", "alder/pulsed-cut", "alder/forced"))
+    assertThat(
+            limits(
+                Edited.base(""), "arrowgrass/bipolar", "arrowgrass/pulsed-cut", "arrowgrass/brisk"))
         .containsExactly(new Watts(20), new Watts(60), new Watts(40));
   }
 

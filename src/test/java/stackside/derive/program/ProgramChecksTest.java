@@ -22,7 +22,7 @@ final class ProgramChecksTest {
       HEADER
           + """
           +EQ-1,2026-11-04,3,EMR R,mono-1,yellow,pulsed-cut,2,60 W,AP
-          +EQ-1,2026-11-04,3,EMR R,mono-1,blue,forced,1,40 W,AP
+          +EQ-1,2026-11-04,3,EMR R,mono-1,blue,brisk,1,40 W,AP
           """;
 
   private static ProgramCheck check(String patch, int slot) {
@@ -55,9 +55,9 @@ final class ProgramChecksTest {
   @CsvSource({
     "'3,EMR R,mono-1,yellow,pulsed-cut,2,60 W','3,EMR,mono-1,yellow,pulsed-cut,2,60 W',SHOWN_AS,EMR R,EMR",
     "'3,EMR R,mono-1,yellow,pulsed-cut,2,60 W','3,EMR R,mono-2,yellow,pulsed-cut,2,60 W',SOCKET,mono-1,mono-2",
-    "'3,EMR R,mono-1,yellow,pulsed-cut,2,60 W','3,EMR R,mono-1,yellow,forced,2,60 W',MODE,pulsed-cut,forced",
+    "'3,EMR R,mono-1,yellow,pulsed-cut,2,60 W','3,EMR R,mono-1,yellow,brisk,2,60 W',MODE,pulsed-cut,brisk",
     "'3,EMR R,mono-1,yellow,pulsed-cut,2,60 W','3,EMR R,mono-1,yellow,pulsed-cut,3,60 W',LEVEL,2,3",
-    "'3,EMR R,mono-1,blue,forced,1,40 W','3,EMR R,mono-1,blue,forced,1,45 W',LIMIT,40 W,45 W"
+    "'3,EMR R,mono-1,blue,brisk,1,40 W','3,EMR R,mono-1,blue,brisk,1,45 W',LIMIT,40 W,45 W"
   })
   void oneFieldThatDiffersIsSaidOnce(
       String right, String wrong, Mismatch.Field field, String approved, String read) {
@@ -71,7 +71,7 @@ final class ProgramChecksTest {
               assertThat(mismatch.approved()).contains(approved);
               assertThat(mismatch.read()).contains(read);
               assertThat(mismatch.readAt().file()).isEqualTo("program-readings.csv");
-              assertThat(mismatch.approvedAt().file()).isEqualTo("profiles/alder.yaml");
+              assertThat(mismatch.approvedAt().file()).isEqualTo("profiles/arrowgrass.yaml");
             });
   }
 
@@ -119,16 +119,16 @@ final class ProgramChecksTest {
         HEADER
             + """
             +EQ-1,2026-11-04,3,EMR L,mono-1,yellow,pulsed-cut,2,80 W,AP
-            +EQ-1,2026-11-04,3,EMR L,mono-1,blue,forced,1,45 W,AP
+            +EQ-1,2026-11-04,3,EMR L,mono-1,blue,brisk,1,45 W,AP
             +EQ-1,2026-11-04,4,EMR R,mono-1,yellow,pulsed-cut,2,60 W,AP
-            +EQ-1,2026-11-04,4,EMR R,mono-1,blue,forced,1,40 W,AP
+            +EQ-1,2026-11-04,4,EMR R,mono-1,blue,brisk,1,40 W,AP
             """;
     assertThat(check(swapped, 3).swappedWith()).contains(4);
     assertThat(check(swapped, 4).swappedWith()).contains(3);
     assertThat(
             check(
                     swapped.replace(
-                        "4,EMR R,mono-1,blue,forced,1,40 W", "4,EMR R,mono-1,blue,forced,1,50 W"),
+                        "4,EMR R,mono-1,blue,brisk,1,40 W", "4,EMR R,mono-1,blue,brisk,1,50 W"),
                     3)
                 .swappedWith())
         .isEmpty();
@@ -141,7 +141,7 @@ final class ProgramChecksTest {
         SLOT_3
             + """
             +EQ-1,2026-11-10,3,EMR R,mono-1,yellow,pulsed-cut,3,60 W,AP
-            +EQ-1,2026-11-10,3,EMR R,mono-1,blue,forced,1,40 W,AP
+            +EQ-1,2026-11-10,3,EMR R,mono-1,blue,brisk,1,40 W,AP
             """;
     assertThat(check(twice, 3).verdict()).isEqualTo(ProgramCheck.Verdict.DIFFERS);
     assertThat(check(twice, 3, LocalDate.of(2026, 11, 9)).verdict())

@@ -13,7 +13,7 @@ import stackside.model.SignedKind;
 import stackside.model.ThingId;
 
 final class StandingTest {
-  private static final ThingId SMALL = new ThingId(Kind.PROFILE, "alder-small");
+  private static final ThingId SMALL = new ThingId(Kind.PROFILE, "arrowgrass-small");
   private static final String TODAY = "aaaa-0001";
   private static final String EARLIER = "bbbb-0002";
   private static final String TWO_ROLES =
@@ -29,7 +29,7 @@ final class StandingTest {
       """;
 
   private static String signed(String date, String fingerprint, String role) {
-    return "+%s,profile:alder-small,%s,%s,EF,cccc-0003\n".formatted(date, fingerprint, role);
+    return "+%s,profile:arrowgrass-small,%s,%s,EF,cccc-0003\n".formatted(date, fingerprint, role);
   }
 
   private static Standing standing(String patch, String on) {
@@ -193,7 +193,7 @@ final class StandingTest {
   void everyModeInUseWantsItsCheckAndArgonDoesNot() {
     assertThat(standing("", "2026-11-25").outputChecks())
         .extracting(each -> each.asset().id().slug() + " " + each.mode().id().local())
-        .containsExactly("EQ-1 bipolar", "EQ-1 forced", "EQ-1 pulsed-cut");
+        .containsExactly("EQ-1 bipolar", "EQ-1 brisk", "EQ-1 pulsed-cut");
     assertThat(standing("", "2026-11-25").outputChecks())
         .allMatch(each -> each.state() == OutputCheckStanding.State.NEVER_CHECKED);
   }

@@ -48,6 +48,6 @@ final class VoltageCheckTest {
     assertThat(checks.stream().filter(VoltageCheck::exceeded))
         .hasSize(2)
         .allMatch(check -> check.weakest().part().id().slug().equals("extension"))
-        .allMatch(check -> check.pedal().mode().value().id().local().equals("forced"));
+        .allMatch(check -> check.pedal().mode().value().id().local().equals("brisk"));
   }
 }

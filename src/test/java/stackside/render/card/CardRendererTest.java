@@ -70,8 +70,8 @@ final class CardRendererTest {
   /** A room with an answer of its own for each lesion, site and patient group. */
   private static String bigRoom(List<String> sites) {
     StringBuilder patch =
-        new StringBuilder("=== without profiles/alder.yaml\n=== profiles/many.yaml\n");
-    patch.append("+machine: alder\n+profiles:\n");
+        new StringBuilder("=== without profiles/arrowgrass.yaml\n=== profiles/many.yaml\n");
+    patch.append("+machine: arrowgrass\n+profiles:\n");
     int number = 0;
     for (String lesion : List.of("flat-small", "flat-large", "angiodysplasia")) {
       String step = lesion.equals("angiodysplasia") ? "treatment" : "resection";
@@ -170,7 +170,7 @@ final class CardRendererTest {
         EditedUnit.after(
             """
             === unit.yaml
-            -address: https://harbour.example/
+            -address: https://culvert.example/
             +address: https://intranet.hospital.example/departments/endoscopy/electrosurgery/rooms/cards-and-induction/current-edition/
             """);
     assertThat(of(unit, "address-too-long-for-code")).isNotEmpty();

@@ -73,7 +73,7 @@ final class GeneratedCardsTest {
     SortedMap<String, String> files = new TreeMap<>(GeneratedUnit.of(1, 1).files());
     String words = "Hold the snare as it is and call out what you see on the front panel. ";
     files.computeIfPresent(
-        "profiles/marram-two.yaml",
+        "profiles/cordgrass.yaml",
         (name, text) ->
             text.replaceAll("(?m)^(    technique|    caution): .*$", "$1: " + words.repeat(6)));
     Path content = folder.resolve("long");

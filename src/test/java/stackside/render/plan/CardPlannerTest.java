@@ -37,13 +37,13 @@ final class CardPlannerTest {
         .containsExactly(
             "Flat, under 10 mm: resection | Colon and rectum | Cold, no current. | Cold snare.",
             "Flat, 10 mm and over: resection, adult only | Caecum | 3 | EMR CAECUM | 1 | Oval snare |"
-                + " Pulsed cut | effect 2 | 60 W | Forced | effect 1 | 40 W",
+                + " Pulsed cut | rung 2 | 60 W | Brisk coag | rung 1 | 40 W",
             "Flat, 10 mm and over: resection, child only | Colon and rectum | Not approved. |"
                 + " Refer to the children's hospital. Ask: lead endoscopist.",
             "Flat, 10 mm and over: resection, adult only | Rectum | 4 | EMR RECTUM | 1 | Oval snare |"
-                + " Pulsed cut | effect 2 | 80 W | Forced | effect 1 | 45 W",
+                + " Pulsed cut | rung 2 | 80 W | Brisk coag | rung 1 | 45 W",
             "Angiodysplasia: treatment | Colon and rectum | 7 | BIPOLAR | 3 | Two-pole grasper |"
-                + " Unassigned | Bipolar soft | effect low | 20 W");
+                + " Unassigned | Tip coag | rung low | 20 W");
   }
 
   private static List<String> drills(EditedUnit unit, String card) {
@@ -85,7 +85,7 @@ final class CardPlannerTest {
     EditedUnit unit =
         EditedUnit.after(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -    lesions: [flat-small]
             -    sites: [colon]
             -    step: resection
@@ -96,7 +96,7 @@ final class CardPlannerTest {
             +    step: resection
             +    cold: Cold snare.
             +    evidence: [unit-consensus]
-            +  - id: alder-small-caecum
+            +  - id: arrowgrass-small-caecum
             +    lesions: [flat-small]
             +    sites: [caecum]
             +    step: resection
@@ -124,14 +124,14 @@ final class CardPlannerTest {
     EditedUnit unit =
         EditedUnit.after(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -      program: {slot: 4, shown-as: "EMR RECTUM"}
             +      program: {slot: 3, shown-as: "EMR CAECUM"}
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -      yellow: {mode: pulsed-cut, level: 2, limit: 80 W}
-            -      blue: {mode: forced, level: 1, limit: 45 W}
+            -      blue: {mode: brisk, level: 1, limit: 45 W}
             +      yellow: {mode: pulsed-cut, level: 2, limit: 60 W}
-            +      blue: {mode: forced, level: 1, limit: 40 W}
+            +      blue: {mode: brisk, level: 1, limit: 40 W}
             """);
     assertThat(unit.plan(SETTINGS).blocks(Block.Answers.class).get(0).rows().get(1))
         .satisfies(
@@ -146,7 +146,7 @@ final class CardPlannerTest {
     EditedUnit unit =
         EditedUnit.after(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -    not-approved: Refer to the children's hospital.
             -    ask: lead-endoscopist
             +    cold: Cold snare.
@@ -163,9 +163,9 @@ final class CardPlannerTest {
     EditedUnit unit =
         EditedUnit.after(
             """
-            === profiles/alder.yaml
-            -  - id: alder-small
-            +  - id: alder-large-cold
+            === profiles/arrowgrass.yaml
+            -  - id: arrowgrass-small
+            +  - id: arrowgrass-large-cold
             +    lesions: [flat-large]
             +    sites: [rectum]
             +    step: resection
@@ -173,7 +173,7 @@ final class CardPlannerTest {
             +    cold: Cold snare.
             +    alternative: {name: Cold piecemeal, when: If the lift fails}
             +    evidence: [unit-consensus]
-            +  - id: alder-small
+            +  - id: arrowgrass-small
             """);
     AnswerRow row = unit.plan(SETTINGS).blocks(Block.Answers.class).get(0).rows().get(0);
     assertThat(row.scopes()).hasSize(2);
@@ -184,7 +184,7 @@ final class CardPlannerTest {
 
   @Test
   void questionWithoutAnswer_isARowThatSaysSo() {
-    EditedUnit unit = EditedUnit.after("=== without profiles/alder.yaml\n");
+    EditedUnit unit = EditedUnit.after("=== without profiles/arrowgrass.yaml\n");
     assertThat(rows(unit, SETTINGS))
         .singleElement()
         .satisfies(
@@ -198,15 +198,15 @@ final class CardPlannerTest {
     EditedUnit unit =
         EditedUnit.after(
             """
-            === profiles/alder.yaml
-            -  - id: alder-small
-            +  - id: alder-small-too
+            === profiles/arrowgrass.yaml
+            -  - id: arrowgrass-small
+            +  - id: arrowgrass-small-too
             +    lesions: [flat-small]
             +    sites: [colon]
             +    step: resection
             +    cold: Cold forceps.
             +    evidence: [unit-consensus]
-            +  - id: alder-small
+            +  - id: arrowgrass-small
             """);
     assertThat(rows(unit, SETTINGS).get(0))
         .contains("More than one answer.")
@@ -235,7 +235,7 @@ final class CardPlannerTest {
         .singleElement()
         .asString()
         .contains("| Blue pedal only. | 4 |")
-        .endsWith("| Do not press | Forced | effect 1 | 45 W");
+        .endsWith("| Do not press | Brisk coag | rung 1 | 45 W");
   }
 
   @Test
@@ -306,7 +306,7 @@ final class CardPlannerTest {
     EditedUnit changed =
         EditedUnit.after(
             """
-            === profiles/alder.yaml
+            === profiles/arrowgrass.yaml
             -    cold: Cold snare.
             +    cold: Cold forceps.
             """);

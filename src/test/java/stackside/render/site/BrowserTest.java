@@ -131,7 +131,7 @@ final class BrowserTest {
 
   @Test
   void theAnswersSayEverythingForTheHands() {
-    browser.show(site, "answers/room-2/marram-two-flat-resection.html");
+    browser.show(site, "answers/room-2/cordgrass-flat-resection.html");
     assertThat(browser.driver().findElement(By.cssSelector("main")).getText())
         .contains("Program", "Socket", "Instrument", "Yellow pedal", "Blue pedal")
         .contains("Return plate", "Technique", "Evidence", "Set up, and when it fails")

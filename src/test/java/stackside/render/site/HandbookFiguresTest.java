@@ -39,8 +39,8 @@ final class HandbookFiguresTest {
     Unit unit = Units.demonstration();
     List<Mode> modes =
         List.of(
-            Edited.find(unit, Kind.MODE, "marram-two/pulsed-cut", Mode.class),
-            Edited.find(unit, Kind.MODE, "marram-two/soft-coagulation", Mode.class));
+            Edited.find(unit, Kind.MODE, "cordgrass/interval-cut", Mode.class),
+            Edited.find(unit, Kind.MODE, "cordgrass/gentle-coag", Mode.class));
     return Together.of(Outputs.of(unit), modes).settings().stream()
         .map(use -> use.output().orElseThrow())
         .toList();
@@ -91,9 +91,9 @@ final class HandbookFiguresTest {
     long held = Math.round(cut.dried().orElseThrow().value());
     long upTo = Math.round(Lead.of(soft.curve(), cut.curve()).orElseThrow().value());
     assertThat(text(page("what-current-does")))
-        .contains("Soft coagulation limits itself to %d W of the 60 W".formatted(left))
-        .contains("Pulsed cut holds %d W of its 60 W".formatted(held))
-        .contains("than Pulsed cut into every load below %d ohm.".formatted(upTo))
+        .contains("Gentle coag limits itself to %d W of the 60 W".formatted(left))
+        .contains("Interval cut holds %d W of its 60 W".formatted(held))
+        .contains("than Interval cut into every load below %d ohm.".formatted(upTo))
         .contains("Published points win over the calculation, and nothing is extrapolated.")
         .contains("Below 50 ohm and above 2,000 ohm the output is not published.");
   }
@@ -108,8 +108,8 @@ final class HandbookFiguresTest {
       +
       +```figure
       +power-against-load
-      +mode:alder/pulsed-cut
-      +mode:alder/forced
+      +mode:arrowgrass/pulsed-cut
+      +mode:arrowgrass/brisk
       +```
       """;
 
@@ -125,33 +125,33 @@ final class HandbookFiguresTest {
         welcome(
             POWER
                 + """
-                === machines/alder.yaml
+                === machines/arrowgrass.yaml
                 -    current: pulsed-cut
                 -    waveform: pulsed
                 +    current: blended-cut
                 +    waveform: continuous
-                === machines/alder.yaml
+                === machines/arrowgrass.yaml
                 -    pulse: {on: 30 ms, every: 900 ms}
-                === machines/alder.yaml
+                === machines/arrowgrass.yaml
                 -    current: forced-coagulation
                 -    waveform: modulated
                 +    current: soft-coagulation
                 +    waveform: continuous
-                === machines/alder.yaml
+                === machines/arrowgrass.yaml
                 -    peak-voltage: {1: 1000 V peak, 2: 1300 V peak}
                 -    crest-factor: 4
                 +    peak-voltage: 190 V peak
                 +    crest-factor: 1.4
-                === profiles/alder.yaml
+                === profiles/arrowgrass.yaml
                 -      yellow: {mode: pulsed-cut, level: 2, limit: 60 W}
-                -      blue: {mode: forced, level: 1, limit: 40 W}
+                -      blue: {mode: brisk, level: 1, limit: 40 W}
                 +      yellow: {mode: pulsed-cut, level: 2, limit: 30 W}
-                +      blue: {mode: forced, level: 1, limit: 80 W}
+                +      blue: {mode: brisk, level: 1, limit: 80 W}
                 """);
     assertThat(text(page))
-        .contains("Forced limits itself to 18 W of the 80 W that were set.")
+        .contains("Brisk coag limits itself to 18 W of the 80 W that were set.")
         .contains("Pulsed cut holds 30 W of its 30 W.")
-        .contains("Forced delivers more than Pulsed cut into every load below 614 ohm.");
+        .contains("Brisk coag delivers more than Pulsed cut into every load below 614 ohm.");
   }
 
   @Test

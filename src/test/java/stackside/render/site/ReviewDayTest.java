@@ -26,20 +26,20 @@ import stackside.render.Publication;
 
 /** The day by which a page must be looked at again: printed, and warned of once it has passed. */
 final class ReviewDayTest {
-  private static final String PAGE = "profiles/alder-small.html";
+  private static final String PAGE = "profiles/arrowgrass-small.html";
   private static final LocalDate MADE = LocalDate.of(2026, 11, 25);
 
   /** The small unit with one answer signed on 1 March 2026, to be reviewed after 12 months. */
   private static Unit signed() {
     Unit unit = Edited.base("");
-    ThingId id = new ThingId(Kind.PROFILE, "alder-small");
+    ThingId id = new ThingId(Kind.PROFILE, "arrowgrass-small");
     Thing answer =
         unit.profiles().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
     return Edited.base(
         """
         === approvals.csv
         +date,thing,fingerprint,role,initials,seal
-        +2026-03-01,profile:alder-small,%s,lead-endoscopist,EF,cccc-0003
+        +2026-03-01,profile:arrowgrass-small,%s,lead-endoscopist,EF,cccc-0003
         """
             .formatted(SignedFacts.fingerprints(unit).of(answer)));
   }
