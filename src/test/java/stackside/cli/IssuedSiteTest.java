@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeSet;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stackside.derive.edition.CardEntry;
@@ -26,7 +27,8 @@ import stackside.render.OutputFile;
  * The site folder of this repository is what its content and its register make, byte for byte: the
  * last issue is made anew into an empty folder, from the content, the day of that issue and the
  * register without it. With {@code -Dsite=write} the pages and cards are written anew, as long as
- * the register stays what it is.
+ * the register stays what it is; with {@code -Dsite=anew} the whole record of the demonstration is,
+ * signatures and register too, by living through {@link DemonstrationHistory} again.
  */
 final class IssuedSiteTest {
   private static final Path SITE = Path.of("site");
@@ -46,9 +48,17 @@ final class IssuedSiteTest {
           + "    mvn -q compile exec:java -Dexec.args='approve --role ROLE --initials INITIALS'\n\n"
           + "then issue with\n\n"
           + "    mvn -q compile exec:java -Dexec.args=issue\n\n"
-          + "and commit content/ and site/ together.";
+          + "and commit content/ and site/ together; or make the whole record anew with\n\n"
+          + "    mvn -q test -Dtest=IssuedSiteTest -Dsite=anew";
 
   @TempDir private Path temporary;
+
+  @BeforeAll
+  static void makeTheRecordAnew(@TempDir Path folder) throws IOException {
+    if ("anew".equals(System.getProperty("site"))) {
+      DemonstrationHistory.makeAnew(folder);
+    }
+  }
 
   private static SortedMap<String, OutputFile> files(Path folder) throws IOException {
     try (OutputFolder held = OutputFolder.hold(new LocalDisk(), folder)) {
