@@ -3,6 +3,7 @@ package stackside;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.reflect.RecordComponent;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -18,7 +19,9 @@ import stackside.model.Prose;
  * not be read, and the pieces into which prose falls, which are one text of its owner.
  */
 public final class ModelRecords {
-  private static final Path CLASSES = Path.of("target/classes/stackside/model");
+  /** Where the tests run from; that is another folder when Maven is called with -Dtest. */
+  private static final Path CLASSES =
+      Path.of(URI.create(Broken.class.getResource("Broken.class").toString())).getParent();
 
   private ModelRecords() {}
 
