@@ -17,7 +17,7 @@ import java.util.Optional;
  * A program of the system that judges cards independently of us. Where it is missing, the test is
  * skipped on a desk and fails in continuous integration.
  */
-final class Tool {
+public final class Tool {
 
   private final String name;
 
@@ -25,7 +25,7 @@ final class Tool {
     this.name = name;
   }
 
-  static Tool named(String name) {
+  public static Tool named(String name) {
     boolean there =
         Arrays.stream(Optional.ofNullable(System.getenv("PATH")).orElse("").split(":", -1))
             .anyMatch(folder -> Files.isExecutable(Path.of(folder, name)));
@@ -37,7 +37,7 @@ final class Tool {
   }
 
   /** Runs it and returns what it prints. */
-  String run(Path folder, String... arguments) {
+  public String run(Path folder, String... arguments) {
     try {
       List<String> command = new ArrayList<>(List.of(name));
       command.addAll(List.of(arguments));
