@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stackside.source.Problem;
 
 /**
  * A small edit of a content folder, written as a patch. A line {@code === file} opens an edit of a
@@ -21,6 +22,16 @@ public record ContentEdit(Map<String, List<String>> files, List<Expected> expect
 
   /** A problem that must be found on a line. */
   public record Expected(String file, int line, String id) implements Comparable<Expected> {
+
+    /** Problems in the form in which patches expect them. */
+    public static List<Expected> of(List<Problem> problems) {
+      return problems.stream()
+          .map(p -> new Expected(p.at().file(), p.at().line(), p.fault().id()))
+          .distinct()
+          .sorted()
+          .toList();
+    }
+
     @Override
     public int compareTo(Expected other) {
       return toString().compareTo(other.toString());

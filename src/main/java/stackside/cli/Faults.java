@@ -2,8 +2,7 @@ package stackside.cli;
 
 import java.util.List;
 import java.util.stream.Stream;
-import stackside.check.Catalogue;
-import stackside.check.Rule;
+import stackside.check.ContentRules;
 import stackside.content.ReadingFaults;
 import stackside.derive.edition.RecordFaults;
 import stackside.derive.signed.LedgerFaults;
@@ -20,7 +19,7 @@ final class Faults {
    */
   static List<Fault> all() {
     return Stream.of(
-            Catalogue.rules().stream().map(Rule::fault),
+            ContentRules.catalogue().faults().stream(),
             CardRules.faults().stream(),
             ReadingFaults.all().stream(),
             LedgerFaults.all().stream(),

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stackside.check.Catalogue;
+import stackside.check.ContentRules;
 import stackside.content.ContentReader;
 import stackside.content.Reading;
 import stackside.derive.Analysis;
@@ -50,7 +50,7 @@ record Judged(
     List<Problem> found = new ArrayList<>(ledger.problems());
     analysis.ifPresent(
         each -> {
-          found.addAll(Catalogue.judge(each));
+          found.addAll(ContentRules.judge(each, on));
           found.addAll(approvals.problems(each.unit(), on));
         });
     Optional<Standing> standing =

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import stackside.check.Catalogue;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
 import stackside.render.plan.CardFaults;
@@ -12,72 +13,34 @@ import stackside.source.Fault;
 import stackside.source.Problem;
 
 /**
- * The one list of all rules about cards. Word rules judge the plan, which knows where in the
- * content its words come from; the others judge the finished PDF.
+ * The one list of all rules about cards, subject by subject. Some judge the plan, which knows where
+ * in the content its words come from; the others judge the finished PDF.
  */
 public final class CardRules {
 
-  private static final List<CardRule> WORDS =
-      List.of(
-          new MakeSafeMissing(),
-          new MakeSafeTooLong(),
-          new CapitalsInRow(),
-          new NumberBadlyWritten(),
-          new BannedTokenOnCard(),
-          new StepWithoutVerb(),
-          new StepWithTwoActions(),
-          new StepTooLong(),
-          new StepLong(),
-          new TooManySteps(),
-          new ManySteps(),
-          new TooManyDrillsOnCard(),
-          new DrillWithoutSign(),
-          new DrillBranches(),
-          new AnswerMissingFromCard(),
-          new TooManyRows(),
-          new NamesAlike());
+  private static final Catalogue<InspectedCard> PLANNED =
+      Catalogue.of(StepRules.rules(), WordRules.rules());
 
-  private static final List<CardRule> PAGES =
-      List.of(
-          new CardNotOnePage(),
-          new WordsOverlap(),
-          new InkOutsideMargin(),
-          new WordsNearEdge(),
-          new NearLettersTooLow(),
-          new FarLettersTooLow(),
-          new SmallLettersTooLow(),
-          new TypeTooSmall(),
-          new LinesTooClose(),
-          new LineTooLong(),
-          new ValueFarFromLabel(),
-          new SlantedOrTurnedWords(),
-          new FontNotEmbedded(),
-          new TextContrastTooLow(),
-          new LongReversedText(),
-          new SwatchWithoutOutline(),
-          new ColourWithoutWord(),
-          new FillsAlikeInGrey(),
-          new ColourOutOfPlace(),
-          new EmptyCell(),
-          new RowNotAsApproved(),
-          new RefusalLikeSetting(),
-          new IdentityIncomplete(),
-          new ContactNotOnCard(),
-          new FixedPartMoved(),
-          new CodeUnreadable(),
-          new FigureWithoutWords(),
-          new CardCrowded());
+  private static final Catalogue<InspectedCard> PRINTED =
+      Catalogue.of(
+          LayoutRules.rules(),
+          LetterRules.rules(),
+          ColourRules.rules(),
+          TableRules.rules(),
+          IdentityRules.rules());
+
+  private static final Catalogue<InspectedCard> CATALOGUE = PLANNED.with(PRINTED);
 
   private CardRules() {}
 
-  /** Every rule about cards, words first. */
-  public static List<CardRule> rules() {
-    return Stream.concat(WORDS.stream(), PAGES.stream()).toList();
+  /** Every rule about cards, those about the plan first. */
+  public static Catalogue<InspectedCard> catalogue() {
+    return CATALOGUE;
   }
 
   /** Every kind of mistake that making or judging a card can find. */
   public static List<Fault> faults() {
-    return Stream.concat(rules().stream().map(CardRule::fault), CardFaults.all().stream()).toList();
+    return Stream.concat(CATALOGUE.faults().stream(), CardFaults.all().stream()).toList();
   }
 
   /**
@@ -102,8 +65,7 @@ public final class CardRules {
       Publication publication, CardPlan plan, List<CardPlan> plans, Map<String, Inspection> seen) {
     Inspection own = seen.getOrDefault(plan.path(), Inspection.nothing(plan.path()));
     InspectedCard card = new InspectedCard(publication, plan, own, fellows(plan, plans, seen));
-    List<CardRule> rules = seen.containsKey(plan.path()) ? rules() : WORDS;
-    return rules.stream().flatMap(rule -> rule.problems(card).stream());
+    return (seen.containsKey(plan.path()) ? CATALOGUE : PLANNED).problems(card);
   }
 
   private static List<Inspection> fellows(

@@ -32,7 +32,7 @@ class DemonstrationTest {
 
   @Test
   void hasNoProblemAndNoWarning() {
-    assertThat(Catalogue.judge(analysis)).isEmpty();
+    assertThat(ContentRules.judge(analysis, DAY)).isEmpty();
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.FileSystem;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -30,6 +31,8 @@ public record Judged(ContentEdit edit, List<Problem> problems, Sources sources) 
   /** The unit that fixtures of rules edit; it has nothing wrong with it. */
   public static final Path BASE = Path.of("src/test/resources/units/base");
 
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+
   /** Applies a patch to a content folder of this repository and judges the result. */
   public static Judged after(Path folder, String patch) {
     ContentEdit edit = ContentEdit.apply(filesOf(folder), patch);
@@ -48,7 +51,7 @@ public record Judged(ContentEdit edit, List<Problem> problems, Sources sources) 
 
   private static Judged judge(ContentEdit edit, Reading reading) {
     Stream<Problem> found =
-        reading.unit().stream().flatMap(unit -> Catalogue.judge(Analysis.of(unit)).stream());
+        reading.unit().stream().flatMap(unit -> ContentRules.judge(Analysis.of(unit), DAY).stream());
     return new Judged(
         edit,
         Stream.concat(reading.problems().stream(), found).distinct().sorted().toList(),
@@ -69,11 +72,7 @@ public record Judged(ContentEdit edit, List<Problem> problems, Sources sources) 
 
   /** The problems in the form in which patches expect them. */
   public List<ContentEdit.Expected> found() {
-    return problems.stream()
-        .map(p -> new ContentEdit.Expected(p.at().file(), p.at().line(), p.fault().id()))
-        .distinct()
-        .sorted()
-        .toList();
+    return ContentEdit.Expected.of(problems);
   }
 
   /** Every problem with its excerpt, notes and help, as an author sees them. */

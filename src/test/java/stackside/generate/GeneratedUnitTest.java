@@ -3,10 +3,11 @@ package stackside.generate;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stackside.Units;
-import stackside.check.Catalogue;
+import stackside.check.ContentRules;
 import stackside.content.Reading;
 import stackside.derive.Analysis;
 import stackside.model.Unit;
@@ -35,7 +36,7 @@ final class GeneratedUnitTest {
     assertThat(unit.handbook()).hasSize(11 * demonstration.handbook().size());
     assertThat(unit.instruments()).hasSize(2 * demonstration.instruments().size());
     assertThat(unit.sites()).hasSize(demonstration.sites().size());
-    assertThat(Catalogue.judge(Analysis.of(unit)))
+    assertThat(ContentRules.judge(Analysis.of(unit), LocalDate.of(2026, 11, 25)))
         .filteredOn(problem -> problem.severity() == Severity.ERROR)
         .as("errors of the rules")
         .isEmpty();

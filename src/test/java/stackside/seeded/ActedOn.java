@@ -26,7 +26,7 @@ import stackside.source.Problem;
  * and where signatures, stored programs and output checks stand on a day.
  */
 record ActedOn(Map<String, String> signed, List<String> cards, List<String> standing) {
-  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+  static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
   static ActedOn of(Unit unit) {
     return new ActedOn(signed(unit), cards(unit), standing(unit));

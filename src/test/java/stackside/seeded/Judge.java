@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stackside.check.Catalogue;
+import stackside.check.ContentRules;
 import stackside.cli.AfterIssue;
 import stackside.content.ContentReader;
 import stackside.content.Reading;
@@ -58,7 +58,7 @@ final class Judge implements AutoCloseable {
   private Verdict judge() {
     Reading reading = reading();
     Optional<Analysis> analysis = reading.unit().map(Analysis::of);
-    List<Problem> found = analysis.map(Catalogue::judge).orElse(List.of());
+    List<Problem> found = analysis.map(each -> ContentRules.judge(each, ActedOn.DAY)).orElse(List.of());
     return new Verdict(reading.unit(), AfterIssue.problems(reading, analysis, found, register));
   }
 

@@ -5,8 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import stackside.Units;
-import stackside.check.Catalogue;
-import stackside.check.Rule;
+import stackside.check.ContentRules;
 import stackside.content.ReadingFaults;
 import stackside.derive.Analysis;
 import stackside.model.Unit;
@@ -49,8 +48,8 @@ final class DemonstrationSite {
   static Publication publication(Unit unit, Marking marking) {
     Analysis analysis = Analysis.of(unit);
     List<Fault> faults =
-        Stream.concat(Catalogue.rules().stream().map(Rule::fault), ReadingFaults.all().stream())
+        Stream.concat(ContentRules.catalogue().faults().stream(), ReadingFaults.all().stream())
             .toList();
-    return new Publication(analysis, Catalogue.judge(analysis), faults, marking, DAY);
+    return new Publication(analysis, ContentRules.judge(analysis, DAY), faults, marking, DAY);
   }
 }

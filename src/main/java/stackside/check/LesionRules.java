@@ -1,0 +1,239 @@
+package stackside.check;
+
+import static stackside.check.Rule.error;
+import static stackside.check.Rule.warning;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stackside.model.Fact;
+import stackside.model.Kind;
+import stackside.model.Lesion;
+import stackside.model.Offer;
+import stackside.model.Room;
+import stackside.model.Site;
+import stackside.model.SiteChoice;
+import stackside.model.Unit;
+import stackside.quantity.Kilograms;
+import stackside.quantity.Millimetres;
+
+/** Sizes, weights and sites: each once, and none left out. */
+final class LesionRules {
+
+  private LesionRules() {}
+
+  static List<Rule<CheckedUnit>> rules() {
+    return List.of(
+        error(
+            "size-classes-overlap",
+            "two size classes of one shape and kind hold the same size",
+            LesionRules::sizeClassesOverlap),
+        error(
+            "size-classes-leave-hole",
+            "the size classes of one shape and kind leave a size out",
+            LesionRules::sizeClassesLeaveHole),
+        error(
+            "patient-groups-overlap",
+            "two patient groups hold the same weight",
+            LesionRules::patientGroupsOverlap),
+        error(
+            "patient-groups-leave-hole",
+            "a weight between two patient groups belongs to none",
+            LesionRules::patientGroupsLeaveHole),
+        warning(
+            "site-named-twice", "a list names the same site twice", LesionRules::siteNamedTwice),
+        warning(
+            "lesion-offered-twice",
+            "a room offers a lesion twice at the same site",
+            LesionRules::lesionOfferedTwice));
+  }
+
+  private static List<Finding> sizeClassesOverlap(CheckedUnit checked) {
+    return SizeClasses.of(checked.unit()).stream()
+        .flatMap(classes -> classes.sizes().overlaps().stream())
+        .map(LesionRules::sizeClassesOverlap)
+        .toList();
+  }
+
+  private static Finding sizeClassesOverlap(Bands.Pair<Millimetres> pair) {
+    return Finding.at(
+            pair.upper().band().at(),
+            "size %s overlaps with %s, which holds %s"
+                .formatted(
+                    pair.upper().band().value().text(),
+                    Wording.quoted(pair.lower().thing()),
+                    pair.lower().band().value().text()))
+        .note(pair.lower().band().at(), "the other size")
+        .help("let one class begin where the other ends; '10 mm to 20 mm' holds 10 and not 20");
+  }
+
+  private static List<Finding> sizeClassesLeaveHole(CheckedUnit checked) {
+    if (!checked.unit().broken().isEmpty()) {
+      return List.of();
+    }
+    List<Finding> found = new ArrayList<>();
+    for (SizeClasses classes : SizeClasses.of(checked.unit())) {
+      ends(classes, found);
+      classes.sizes().holes().forEach(hole -> found.add(between(classes, hole)));
+    }
+    return found;
+  }
+
+  private static Finding between(SizeClasses classes, Bands.Pair<Millimetres> hole) {
+    return sizeClassesLeaveHole(classes, hole.upper(), Bands.between(hole))
+        .note(hole.lower().band().at(), "the class below");
+  }
+
+  private static void ends(SizeClasses classes, List<Finding> found) {
+    List<Bands.Entry<Millimetres>> entries = classes.sizes().entries();
+    Bands.Entry<Millimetres> lowest = entries.get(0);
+    lowest
+        .from()
+        .filter(from -> from.value() > 0)
+        .ifPresent(from -> found.add(sizeClassesLeaveHole(classes, lowest, "under " + from)));
+    Bands.Entry<Millimetres> highest = entries.get(entries.size() - 1);
+    if (entries.stream().allMatch(entry -> entry.below().isPresent())) {
+      found.add(
+          sizeClassesLeaveHole(classes, highest, highest.below().orElseThrow() + " and over"));
+    }
+  }
+
+  private static Finding sizeClassesLeaveHole(
+      SizeClasses classes, Bands.Entry<Millimetres> at, String leftOut) {
+    return Finding.at(at.band().at(), "no class of %s holds %s".formatted(classes.what(), leftOut))
+        .help("let the classes meet, or add a class for the sizes between");
+  }
+
+  private static List<Finding> patientGroupsOverlap(CheckedUnit checked) {
+    return new Bands<>(
+            checked.unit().details().patients().stream()
+                .map(group -> new Bands.Entry<>(group, group.weight()))
+                .toList())
+        .overlaps().stream().map(LesionRules::patientGroupsOverlap).toList();
+  }
+
+  private static Finding patientGroupsOverlap(Bands.Pair<Kilograms> pair) {
+    return Finding.at(
+            pair.upper().band().at(),
+            "weight %s overlaps with %s, which holds %s"
+                .formatted(
+                    pair.upper().band().value().text(),
+                    Wording.quoted(pair.lower().thing()),
+                    pair.lower().band().value().text()))
+        .note(pair.lower().band().at(), "the other weight")
+        .help("let one group begin where the other ends; '10 kg to 30 kg' holds 10 and not 30");
+  }
+
+  private static List<Finding> patientGroupsLeaveHole(CheckedUnit checked) {
+    if (checked.unit().anyBroken(Kind.PATIENT_GROUP)) {
+      return List.of();
+    }
+    return new Bands<>(
+            checked.unit().details().patients().stream()
+                .map(group -> new Bands.Entry<>(group, group.weight()))
+                .toList())
+        .holes().stream().map(LesionRules::patientGroupsLeaveHole).toList();
+  }
+
+  private static Finding patientGroupsLeaveHole(Bands.Pair<Kilograms> hole) {
+    return Finding.at(hole.upper().band().at(), "no patient group holds " + Bands.between(hole))
+        .note(hole.lower().band().at(), "the group below")
+        .help("let the groups meet");
+  }
+
+  private static List<Finding> siteNamedTwice(CheckedUnit checked) {
+    Unit unit = checked.unit();
+    List<Finding> found = new ArrayList<>();
+    unit.siteGroups().forEach(group -> siteNamedTwice(group.of(), found));
+    unit.profiles().forEach(profile -> siteNamedTwice(profile.sites(), found));
+    unit.rooms().stream()
+        .flatMap(room -> room.offers().stream())
+        .forEach(offer -> siteNamedTwice(offer.sites(), found));
+    return found;
+  }
+
+  private static void siteNamedTwice(
+      List<? extends Fact<? extends SiteChoice>> sites, List<Finding> found) {
+    for (int i = 1; i < sites.size(); i++) {
+      siteNamedTwice(sites.subList(0, i), sites.get(i), found);
+    }
+  }
+
+  private static void siteNamedTwice(
+      List<? extends Fact<? extends SiteChoice>> before,
+      Fact<? extends SiteChoice> choice,
+      List<Finding> found) {
+    for (Site site : choice.value().sites()) {
+      Optional<? extends Fact<? extends SiteChoice>> first =
+          before.stream().filter(it -> it.value().sites().contains(site)).findFirst();
+      if (first.isPresent()) {
+        found.add(siteNamedTwice(choice, site, first.orElseThrow().value()));
+        return;
+      }
+    }
+  }
+
+  private static Finding siteNamedTwice(
+      Fact<? extends SiteChoice> again, Site site, SiteChoice first) {
+    String where = first.id().equals(site.id()) ? "" : ", as part of " + Wording.quoted(first);
+    return Finding.at(again.at(), Wording.quoted(site) + " is already in this list" + where)
+        .help("keep one of the two; or was another site meant?");
+  }
+
+  private static List<Finding> lesionOfferedTwice(CheckedUnit checked) {
+    List<Finding> found = new ArrayList<>();
+    for (Room room : checked.unit().rooms()) {
+      for (int i = 1; i < room.offers().size(); i++) {
+        lesionOfferedTwice(room.offers().subList(0, i), room.offers().get(i), found);
+      }
+    }
+    return found;
+  }
+
+  private static void lesionOfferedTwice(List<Offer> before, Offer offer, List<Finding> found) {
+    for (Fact<Lesion> lesion : offer.lesions()) {
+      before.stream()
+          .filter(
+              it -> it.lesions().stream().anyMatch(l -> l.value().id().equals(lesion.value().id())))
+          .flatMap(it -> it.allSites().stream())
+          .filter(offer.allSites()::contains)
+          .findFirst()
+          .ifPresent(
+              site ->
+                  found.add(
+                      Finding.at(
+                              lesion.at(),
+                              "%s at %s is already offered further up"
+                                  .formatted(Wording.quoted(lesion.value()), Wording.quoted(site)))
+                          .help("keep one of the two; or was another lesion or site meant?")));
+    }
+  }
+
+  /** Lesions of one shape and kind that have a size: together they should hold each size once. */
+  private record SizeClasses(String what, Bands<Millimetres> sizes) {
+    /** All groups of sized lesions, in the order of the content. */
+    static List<SizeClasses> of(Unit unit) {
+      Map<String, List<Bands.Entry<Millimetres>>> groups = new LinkedHashMap<>();
+      for (Lesion lesion : unit.lesions()) {
+        lesion
+            .size()
+            .ifPresent(
+                size ->
+                    groups
+                        .computeIfAbsent(words(lesion), words -> new ArrayList<>())
+                        .add(new Bands.Entry<>(lesion, size)));
+      }
+      List<SizeClasses> all = new ArrayList<>();
+      groups.forEach((words, entries) -> all.add(new SizeClasses(words, new Bands<>(entries))));
+      return all;
+    }
+
+    private static String words(Lesion lesion) {
+      String kind = lesion.kind().map(it -> it.value().spoken() + " ").orElse("");
+      String shape = lesion.shape().map(it -> it.value().word() + " ").orElse("");
+      return shape + kind + "lesions";
+    }
+  }
+}

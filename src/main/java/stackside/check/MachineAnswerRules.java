@@ -1,0 +1,196 @@
+package stackside.check;
+
+import static stackside.check.Rule.error;
+import static stackside.check.Rule.note;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stackside.derive.Analysis;
+import stackside.model.Asset;
+import stackside.model.Condition;
+import stackside.model.Evidence;
+import stackside.model.Fact;
+import stackside.model.Machine;
+import stackside.model.OutputSeen;
+import stackside.model.Response;
+import stackside.model.Tone;
+import stackside.model.Unit;
+
+/** How a machine is said to answer when something is wrong. */
+final class MachineAnswerRules {
+
+  private MachineAnswerRules() {}
+
+  static List<Rule<CheckedUnit>> rules() {
+    return List.of(
+        error(
+            "evidence-from-elsewhere",
+            "a machine's answer was observed on another machine or software",
+            MachineAnswerRules::evidenceFromElsewhere),
+        error(
+            "answer-to-impossible-condition",
+            "a machine's description answers a condition that the machine cannot meet",
+            MachineAnswerRules::answerToImpossibleCondition),
+        error(
+            "answer-impossible",
+            "a machine is said to give what it cannot give",
+            MachineAnswerRules::answerImpossible),
+        note(
+            "condition-unanswered",
+            "a machine's description leaves open how it answers a condition",
+            MachineAnswerRules::conditionUnanswered));
+  }
+
+  private static List<Finding> evidenceFromElsewhere(CheckedUnit checked) {
+    List<Finding> found = new ArrayList<>();
+    for (Machine machine : checked.unit().machines()) {
+      for (Response answer : machine.answers().values()) {
+        answer
+            .evidence()
+            .value()
+            .observation()
+            .flatMap(it -> evidenceFromElsewhere(checked.unit(), machine, it))
+            .ifPresent(found::add);
+      }
+    }
+    return found;
+  }
+
+  private static Optional<Finding> evidenceFromElsewhere(
+      Unit unit, Machine machine, Evidence.Observation observation) {
+    Optional<Asset> asset =
+        unit.assets().stream()
+            .filter(it -> it.id().equals(observation.asset().value()))
+            .findFirst();
+    if (asset.isPresent() && !asset.orElseThrow().machine().value().id().equals(machine.id())) {
+      return Optional.of(
+          Finding.at(
+                  observation.asset().at(),
+                  "%s is no %s but a %s"
+                      .formatted(
+                          observation.asset().value().slug(),
+                          Wording.quoted(machine),
+                          Wording.quoted(asset.orElseThrow().machine().value())))
+              .note(asset.orElseThrow().machine().at(), "where the asset's machine stands")
+              .help("write the number of the generator that was looked at"));
+    }
+    String software = observation.software().value();
+    if (machine.software().stream().noneMatch(it -> it.value().equals(software))) {
+      return Optional.of(
+          Finding.at(
+                  observation.software().at(),
+                  "this was observed with software %s, and the description is true of %s"
+                      .formatted(
+                          software,
+                          Wording.list(machine.software().stream().map(Fact::value).toList())))
+              .help("look again with the software in use, or correct the version"));
+    }
+    return Optional.empty();
+  }
+
+  private static List<Finding> answerToImpossibleCondition(CheckedUnit checked) {
+    List<Finding> found = new ArrayList<>();
+    for (Machine machine : checked.unit().machines()) {
+      machine
+          .answers()
+          .forEach(
+              (condition, answer) -> {
+                if (!machine.mayMeet(condition)) {
+                  found.add(answerToImpossibleCondition(machine, condition, answer));
+                }
+              });
+    }
+    return found;
+  }
+
+  private static Finding answerToImpossibleCondition(
+      Machine machine, Condition condition, Response answer) {
+    return Finding.at(
+            answer.at(),
+            "%s cannot notice this: %s"
+                .formatted(Wording.quoted(machine), reason(machine, condition)))
+        .help("take the answer out, or correct the description");
+  }
+
+  private static String reason(Machine machine, Condition condition) {
+    return switch (condition) {
+      case SELECTED_SOCKET_EMPTY -> "none of its sockets senses a plug";
+      case NEUTRAL_CONTACT_POOR, NEUTRAL_CIRCUIT_OPEN ->
+          "its monitor is '%s'".formatted(machine.monitor().value().word());
+      case ARGON_EMPTY -> "it has no argon mode";
+      case INSTRUMENT_CIRCUIT_OPEN, FOOT_SWITCH_MISSING, MAINS_OFF ->
+          throw new IllegalStateException("every machine meets " + condition.word());
+    };
+  }
+
+  private static List<Finding> answerImpossible(CheckedUnit checked) {
+    return checked.unit().machines().stream()
+        .flatMap(machine -> machine.answers().entrySet().stream())
+        .flatMap(answer -> answerImpossible(answer.getKey(), answer.getValue()))
+        .toList();
+  }
+
+  private static Stream<Finding> answerImpossible(Condition condition, Response response) {
+    Stream<Finding> output =
+        response.output().stream()
+            .filter(seen -> seen.value() != OutputSeen.NONE && givesNone(condition))
+            .map(
+                seen ->
+                    Finding.at(
+                            seen.at(),
+                            "'%s' lets no current through, and the output is said to be %s"
+                                .formatted(condition.spoken(), seen.value().spoken()))
+                        .help("correct the output to 'none'"));
+    Stream<Finding> tone =
+        response.tone().stream()
+            .filter(heard -> heard.value() != Tone.NONE && condition == Condition.MAINS_OFF)
+            .map(
+                heard ->
+                    Finding.at(
+                            heard.at(),
+                            "without mains nothing sounds, and the tone is said to be "
+                                + heard.value().spoken())
+                        .help("correct the tone to 'none'"));
+    return Stream.concat(output, tone);
+  }
+
+  /** An open circuit carries no current, whatever the machine does. */
+  private static boolean givesNone(Condition condition) {
+    return switch (condition) {
+      case INSTRUMENT_CIRCUIT_OPEN, SELECTED_SOCKET_EMPTY, FOOT_SWITCH_MISSING, MAINS_OFF -> true;
+      case NEUTRAL_CIRCUIT_OPEN, NEUTRAL_CONTACT_POOR, ARGON_EMPTY -> false;
+    };
+  }
+
+  private static List<Finding> conditionUnanswered(CheckedUnit checked) {
+    List<Finding> found = new ArrayList<>();
+    for (Machine machine : checked.unit().machines()) {
+      List<String> open =
+          Stream.of(Condition.values())
+              .filter(machine::mayMeet)
+              .filter(condition -> !machine.answers().containsKey(condition))
+              .filter(condition -> !toldByOthers(checked.analysis(), machine, condition))
+              .map(condition -> "'" + condition.word() + "'")
+              .toList();
+      if (!open.isEmpty()) {
+        found.add(
+            Finding.at(
+                    machine.name().at(),
+                    "how %s answers %s is not described, and counts as unnoticed"
+                        .formatted(Wording.quoted(machine), Wording.list(open)))
+                .help("look at the machine or its instructions, and add it under 'answers'"));
+      }
+    }
+    return found;
+  }
+
+  /** Where the set-up does not guard against it, that is an error and says this too. */
+  private static boolean toldByOthers(Analysis analysis, Machine machine, Condition condition) {
+    return Consequences.of(analysis).stream()
+        .filter(sign -> sign.machine().id().equals(machine.id()))
+        .filter(sign -> sign.condition().equals(Optional.of(condition)))
+        .anyMatch(sign -> sign.guards().isEmpty());
+  }
+}

@@ -1,3 +1,0 @@
-package stackside.check;
-
-final class ElectrodeNotForPatientsTest extends RuleFixtures {}

@@ -1,3 +1,0 @@
-package stackside.inspect;
-
-final class CapitalsInRowTest extends CardRuleFixtures {}

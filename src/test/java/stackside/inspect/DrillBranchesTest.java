@@ -1,3 +1,0 @@
-package stackside.inspect;
-
-final class DrillBranchesTest extends CardRuleFixtures {}

@@ -1,3 +1,0 @@
-package stackside.inspect;
-
-final class MakeSafeTooLongTest extends CardRuleFixtures {}
