@@ -110,7 +110,8 @@ public record ContentEdit(Map<String, List<String>> files, List<Expected> expect
     }
     if (places.size() != 1) {
       throw new AssertionError(
-          "found %d times in %s: %s".formatted(places.size(), hunk.file(), hunk.old()));
+          "an edit of %s takes away or keeps these lines, and they must stand there once, one below the other; they stand there %d times:\n%s"
+              .formatted(hunk.file(), places.size(), String.join("\n", hunk.old())));
     }
     return places.get(0);
   }

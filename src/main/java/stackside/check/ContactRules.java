@@ -91,9 +91,6 @@ final class ContactRules {
         + LocalTime.ofSecondOfDay(minute % MINUTES_A_DAY * 60L);
   }
 
-  /**
-   * Finds contacts whose phone cannot be dialled, and one number under two contacts of a location.
-   */
   private static List<Finding> phoneUnusable(CheckedUnit checked) {
     return checked.unit().details().locations().stream()
         .flatMap(location -> phoneUnusable(location).stream())

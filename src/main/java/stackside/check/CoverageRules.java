@@ -64,9 +64,8 @@ final class CoverageRules {
   }
 
   /**
-   * Finds what a room offers and a machine in it has no answer for. A gap beside a doubled answer
-   * that one changed word would put there is left to {@link AmbiguousAnswer}: it is the same
-   * mistake.
+   * Leaves a gap beside a doubled answer, which one changed word would put there, to {@code
+   * ambiguous-answer}: it is the same mistake.
    */
   private static List<Finding> coverageGap(CheckedUnit checked) {
     Unit unit = checked.unit();

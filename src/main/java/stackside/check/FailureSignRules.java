@@ -58,10 +58,7 @@ final class FailureSignRules {
             FailureSignRules::drillMissesCause));
   }
 
-  /**
-   * Finds faults that pass unnoticed and that no step of a set-up guards against. An empty argon
-   * cylinder is left to {@link ArgonCylinderUnchecked}.
-   */
+  /** Leaves an empty argon cylinder to the argon rules. */
   private static List<Finding> silentOutcomeUnguarded(CheckedUnit checked) {
     Unit unit = checked.unit();
     if (unit.anyBroken(Kind.CHECKLIST)) {
@@ -92,9 +89,8 @@ final class FailureSignRules {
                 list.kind().at(),
                 "no step of this set-up guards against %s, which passes unnoticed on %s"
                     .formatted(
-                        Wording.list(
-                            signs.stream().map(it -> "'" + it.fault().word() + "'").toList()),
-                        Wording.quoted(signs.stream().map(FailureSign::machine).toList())))
+                        faults(signs),
+                        machines(signs)))
             .note(
                 worst.outcomes().get(0).profile().at(),
                 "with this profile, for one, " + Consequences.words(worst.outcomeClass()));
@@ -117,8 +113,7 @@ final class FailureSignRules {
     }
     Map<Drill, List<FailureSign>> unmended = new LinkedHashMap<>();
     for (FailureSign sign : Consequences.of(checked.analysis())) {
-      boolean leftToTheSetUp = Consequences.undescribed(sign) && sign.guards().isEmpty();
-      if (sign.outcomeClass().silent() && sign.drills().isEmpty() && !leftToTheSetUp) {
+      if (silentAndUnmended(sign) && !leftToTheSetUp(sign)) {
         sign.fitting().stream()
             .findFirst()
             .ifPresent(drill -> unmended.computeIfAbsent(drill, it -> new ArrayList<>()).add(sign));
@@ -135,8 +130,8 @@ final class FailureSignRules {
             drill.sign().at(),
             "no drill mends %s, which passes unnoticed on %s and looks and sounds like this"
                 .formatted(
-                    Wording.list(signs.stream().map(it -> "'" + it.fault().word() + "'").toList()),
-                    Wording.quoted(signs.stream().map(FailureSign::machine).toList())))
+                    faults(signs),
+                    machines(signs)))
         .note(
             worst.outcomes().get(0).profile().at(),
             "with this profile, for one, " + Consequences.words(worst.outcomeClass()))
@@ -177,10 +172,9 @@ final class FailureSignRules {
             described(first),
             "no drill for %s begins with this: %s; it comes from %s"
                 .formatted(
-                    Wording.quoted(alike.stream().map(FailureSign::machine).toList()),
+                    machines(alike),
                     words(first.observed()),
-                    Wording.list(
-                        alike.stream().map(it -> "'" + it.fault().word() + "'").toList())));
+                    faults(alike)));
     List<Location> others =
         alike.stream()
             .filter(it -> !it.machine().id().equals(first.machine().id()))
@@ -277,10 +271,9 @@ final class FailureSignRules {
     }
     Map<Drill, List<FailureSign>> missed = new LinkedHashMap<>();
     for (FailureSign sign : Consequences.of(checked.analysis())) {
-      boolean silentAndUnmended = sign.outcomeClass().silent() && sign.drills().isEmpty();
       if (sign.outcomeClass() != OutcomeClass.RIGHT
           && sign.drills().stream().noneMatch(Mending::fits)
-          && !silentAndUnmended
+          && !silentAndUnmended(sign)
           && !leftToTheSetUp(sign)) {
         sign.fitting().stream()
             .filter(FailureSignRules::mendsSomething)
@@ -291,6 +284,10 @@ final class FailureSignRules {
     return missed.entrySet().stream()
         .map(entry -> drillMissesCause(entry.getKey(), entry.getValue()))
         .toList();
+  }
+
+  private static boolean silentAndUnmended(FailureSign sign) {
+    return sign.outcomeClass().silent() && sign.drills().isEmpty();
   }
 
   /** What is not described at all is first a matter of the set-up. */
@@ -308,8 +305,16 @@ final class FailureSignRules {
             drill.sign().at(),
             "this sign also comes from %s on %s, and no check of the drill mends that"
                 .formatted(
-                    Wording.list(signs.stream().map(it -> "'" + it.fault().word() + "'").toList()),
-                    Wording.quoted(signs.stream().map(FailureSign::machine).toList())))
+                    faults(signs),
+                    machines(signs)))
         .help("add a check that mends it, or make the sign say what tells the two apart");
+  }
+
+  private static String faults(List<FailureSign> signs) {
+    return Wording.list(signs.stream().map(it -> "'" + it.fault().word() + "'").toList());
+  }
+
+  private static String machines(List<FailureSign> signs) {
+    return Wording.quoted(signs.stream().map(FailureSign::machine).toList());
   }
 }

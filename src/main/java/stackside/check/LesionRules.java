@@ -107,11 +107,7 @@ final class LesionRules {
   }
 
   private static List<Finding> patientGroupsOverlap(CheckedUnit checked) {
-    return new Bands<>(
-            checked.unit().details().patients().stream()
-                .map(group -> new Bands.Entry<>(group, group.weight()))
-                .toList())
-        .overlaps().stream().map(LesionRules::patientGroupsOverlap).toList();
+    return weights(checked.unit()).overlaps().stream().map(LesionRules::patientGroupsOverlap).toList();
   }
 
   private static Finding patientGroupsOverlap(Bands.Pair<Kilograms> pair) {
@@ -130,11 +126,14 @@ final class LesionRules {
     if (checked.unit().anyBroken(Kind.PATIENT_GROUP)) {
       return List.of();
     }
+    return weights(checked.unit()).holes().stream().map(LesionRules::patientGroupsLeaveHole).toList();
+  }
+
+  private static Bands<Kilograms> weights(Unit unit) {
     return new Bands<>(
-            checked.unit().details().patients().stream()
-                .map(group -> new Bands.Entry<>(group, group.weight()))
-                .toList())
-        .holes().stream().map(LesionRules::patientGroupsLeaveHole).toList();
+        unit.details().patients().stream()
+            .map(group -> new Bands.Entry<>(group, group.weight()))
+            .toList());
   }
 
   private static Finding patientGroupsLeaveHole(Bands.Pair<Kilograms> hole) {

@@ -170,10 +170,7 @@ final class ModeRules {
     return !machine.loadRange().value().holds(point.load());
   }
 
-  /**
-   * Finds modes whose waveform does not fit their kind of current or their pulse times. Common
-   * practice, no source.
-   */
+  /** Which waveform belongs to which kind of current is common practice; no source. */
   private static List<Finding> waveformMismatch(CheckedUnit checked) {
     return checked.unit().modes().stream()
         .flatMap(mode -> waveformMismatch(mode).stream())
@@ -205,7 +202,7 @@ final class ModeRules {
     };
   }
 
-  /** Finds modes described as going over 400 W. From memory: IEC 60601-2-2, 201.12.4.4.101. */
+  /** From memory: IEC 60601-2-2, 201.12.4.4.101. */
   private static List<Finding> powerOverFourHundredWatts(CheckedUnit checked) {
     return checked.analysis().questions().overMost().stream()
         .map(

@@ -172,9 +172,8 @@ final class PedalRules {
   }
 
   /**
-   * Tells of foot switches whose colours differ from the standard's. Source: IEC 60601-2-2, clause
-   * on indicator colours, read in an adoption of an older edition: yellow for cutting, blue for
-   * coagulation.
+   * Source: IEC 60601-2-2, clause on indicator colours, read in an adoption of an older edition:
+   * yellow for cutting, blue for coagulation.
    */
   private static List<Finding> pedalColourUnusual(CheckedUnit checked) {
     List<Finding> found = new ArrayList<>();
@@ -206,8 +205,8 @@ final class PedalRules {
   }
 
   /**
-   * Finds words that say one pedal only is used, where {@code press-only} does not name it: the
-   * card then prints a setting for the other pedal too. English only.
+   * Where the words say one pedal only and {@code press-only} does not name it, the card prints a
+   * setting for the other pedal too. English only.
    */
   private static List<Finding> onePedalUnsaid(CheckedUnit checked) {
     return checked.unit().profiles().stream().flatMap(PedalRules::onePedalUnsaid).toList();

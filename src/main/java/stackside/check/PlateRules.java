@@ -75,10 +75,7 @@ final class PlateRules {
         .help("add 'neutral-electrode' with the one that was approved");
   }
 
-  /**
-   * Finds neutral electrodes in one piece on machines whose contact-quality monitor needs a split
-   * one. Source: AORN glossary 2012, read; the IEC definitions from memory.
-   */
+  /** Source: AORN glossary 2012, read; the IEC definitions from memory. */
   private static List<Finding> electrodeNotSplit(CheckedUnit checked) {
     return doubted(
         checked.unit(), ElectrodeDoubt.IN_ONE_PIECE, PlateRules::notSplit, PlateRules::notSplit);

@@ -60,10 +60,6 @@ final class PolicyRules {
             PolicyRules::kindNeverSigned));
   }
 
-  /**
-   * Finds values in the unit file that would switch a check off: intervals, tolerances, reading
-   * distances.
-   */
   private static List<Finding> policyImplausible(CheckedUnit checked) {
     UnitDetails details = checked.unit().details();
     List<Finding> found = new ArrayList<>();
@@ -140,10 +136,6 @@ final class PolicyRules {
         .help("look for a digit too many or too few");
   }
 
-  /**
-   * Asks about output checks that forgive more than the standard for the machines lets their
-   * makers.
-   */
   private static List<Finding> toleranceWiderThanStandard(CheckedUnit checked) {
     OutputCheckPolicy policy = checked.unit().details().outputCheck();
     List<Finding> found = new ArrayList<>();
@@ -170,10 +162,7 @@ final class PolicyRules {
     return percent > most && percent < WHOLE;
   }
 
-  /**
-   * Finds clinical units whose address nobody can reach: its last part is kept for examples and
-   * tests by RFC 2606.
-   */
+  /** RFC 2606 keeps these last parts of an address for examples and tests. */
   private static List<Finding> clinicalAtExampleAddress(CheckedUnit checked) {
     UnitDetails details = checked.unit().details();
     String host = String.valueOf(details.address().value().getHost()).toLowerCase(Locale.ROOT);

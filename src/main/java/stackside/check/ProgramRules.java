@@ -242,10 +242,7 @@ final class ProgramRules {
         .help("give one of them a slot of its own, or make the two agree");
   }
 
-  /**
-   * Finds programs that belong to the plug in another socket than the profile's. A program that no
-   * plug brings up is chosen by hand after plugging in, and that is fine.
-   */
+  /** A program that no plug brings up is chosen by hand after plugging in, and that is fine. */
   private static List<Finding> programNotOfSocket(CheckedUnit checked) {
     return checked.unit().profiles().stream()
         .filter(it -> it.machine().value().selectsSocket().value() == SelectionKind.BY_PLUGGING_IN)

@@ -215,10 +215,6 @@ final class RecordRules {
         .help("read the slot again, and keep the lines that the machine shows");
   }
 
-  /**
-   * Asks about slots of which one pedal was read, where both were read of others of the generator
-   * on that day.
-   */
   private static List<Finding> slotReadInPart(CheckedUnit checked) {
     return ReadingDay.of(checked.unit()).stream().flatMap(RecordRules::inPart).toList();
   }

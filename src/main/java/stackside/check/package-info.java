@@ -1,6 +1,8 @@
 /**
- * The rule catalogue: one class a rule, each a function from the unit and its analyses to problems.
- * A rule carries its own id, severity and words, and the rule pages are made from them.
+ * The rules about content, and the form of every rule. A class holds the rules of one subject; it
+ * lists their ids, severities and summaries, and each rule is a function from a checked unit to
+ * what is wrong. Start from {@link stackside.check.ContentRules} and one subject, such as {@code
+ * ArgonRules}.
  *
  * <p>May import {@code model}, {@code derive} and what those import. A rule depends on no other
  * rule and not on the order in which they run.
