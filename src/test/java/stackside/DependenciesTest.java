@@ -29,7 +29,8 @@ final class DependenciesTest {
 
   @Test
   void everyVersionIsPinned() {
-    List<Element> used = pom.select("dependency, plugin, annotationProcessorPaths > path");
+    List<Element> used =
+        pom.select("dependency, plugin, annotationProcessorPaths > path, artifactItem");
     assertThat(used).hasSizeGreaterThan(40);
     for (Element each : used) {
       if (!isManagedElsewhere(each)) {

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +32,7 @@ import stackside.publish.OutputFolder;
  * that differ in nothing but the name of the file are represented by the first, the second and the
  * last of their kind; {@code -Dstackside.failures=every} tries each single one.
  */
+@Tag("thorough")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class EveryCommandFailureTest {
   private static final boolean EVERY = "every".equals(System.getProperty("stackside.failures"));

@@ -18,6 +18,7 @@ import java.util.SortedMap;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +32,7 @@ import stackside.publish.PausingDisk;
  * two at once, and killed. Disks of their own need root, as continuous integration has; on a desk
  * without it these cases are skipped.
  */
+@Tag("thorough")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class RealDiskTest {
   private static final boolean CI = "true".equals(System.getenv("CI"));

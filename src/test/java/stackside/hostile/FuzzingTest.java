@@ -14,6 +14,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * -Dfuzz.target=yaml} one target only; what it learns and finds is kept under {@code target/fuzz}.
  * A finding, without its first byte, goes to {@code src/test/resources/hostile}, and stays there.
  */
+@Tag("thorough")
 final class FuzzingTest {
   private static final Path FOLDER = Path.of("target/fuzz").toAbsolutePath();
   private static final int SECONDS = Integer.getInteger("fuzz.seconds", 0);

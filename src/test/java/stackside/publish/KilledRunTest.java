@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stackside.render.OutputFile;
@@ -16,7 +17,6 @@ import stackside.render.OutputFile;
 /** Kills a process that builds over and over, at moments left to chance, and looks for losses. */
 final class KilledRunTest {
 
-  private static final int KILLS = 20;
   private static final int FILES = 60;
 
   /** The process that gets killed: builds one tree after another until it ends by force. */
@@ -52,12 +52,22 @@ final class KilledRunTest {
   }
 
   @Test
-  void treeIsWholeAfterEveryKill(@TempDir Path base) throws Exception {
+  void treeIsWholeAfterAFewKills(@TempDir Path base) throws Exception {
+    treeIsWholeAfter(4, base);
+  }
+
+  @Test
+  @Tag("thorough")
+  void treeIsWholeAfterManyKills(@TempDir Path base) throws Exception {
+    treeIsWholeAfter(20, base);
+  }
+
+  private static void treeIsWholeAfter(int kills, Path base) throws Exception {
     Path target = base.resolve("site");
     long seed = System.nanoTime();
     Random chance = new Random(seed);
     int restored = 0;
-    for (int kill = 0; kill < KILLS; kill++) {
+    for (int kill = 0; kill < kills; kill++) {
       Moment moment = kill % 4 == 3 ? Moment.BETWEEN_RENAMES : Moment.ANY;
       killABuilder(target, 1 + kill * 1_000_000, moment, chance.nextInt(120));
       try (OutputFolder folder = OutputFolder.hold(new LocalDisk(), target)) {
@@ -66,8 +76,8 @@ final class KilledRunTest {
       }
     }
     System.out.println(
-        KILLS + " kills, " + restored + " restored from between the renames, 0 losses");
-    assertThat(restored).isGreaterThanOrEqualTo(KILLS / 4);
+        kills + " kills, " + restored + " restored from between the renames, 0 losses");
+    assertThat(restored).isGreaterThanOrEqualTo(kills / 4);
   }
 
   private static void killABuilder(Path target, int edition, Moment moment, int moreMillis)

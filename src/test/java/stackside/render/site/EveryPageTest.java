@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Queue;
+import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stackside.render.OutputFile;
@@ -39,12 +42,26 @@ final class EveryPageTest {
   }
 
   @Test
+  void noFirstPageOfAFolderHasAFaultInAnyLook() {
+    Set<String> folders = new HashSet<>();
+    noneHasAFault(
+        pages().stream().filter(path -> folders.add(path.replaceFirst("/.*", "/"))).toList());
+  }
+
+  @Test
+  @Tag("thorough")
   void noPageHasAFaultInAnyLook() {
-    List<String> pages =
-        DemonstrationSite.pages().stream()
-            .map(OutputFile::path)
-            .filter(path -> path.startsWith(SOME))
-            .toList();
+    noneHasAFault(pages());
+  }
+
+  private static List<String> pages() {
+    return DemonstrationSite.pages().stream()
+        .map(OutputFile::path)
+        .filter(path -> path.startsWith(SOME))
+        .toList();
+  }
+
+  private static void noneHasAFault(List<String> pages) {
     assertThat(pages).isNotEmpty();
     Queue<String> waiting = new ConcurrentLinkedQueue<>(pages);
     Queue<String> visited = new ConcurrentLinkedQueue<>();
