@@ -2,7 +2,7 @@ package stackside.energy;
 
 import stackside.quantity.PeakVolts;
 
-/** A crest factor: peak over root mean square, both of the same stretch of time. */
+/** A crest factor: peak over root mean square, both taken over the same stretch of time. */
 public record Crest(double factor) {
 
   public Crest {
@@ -12,16 +12,16 @@ public record Crest(double factor) {
   }
 
   /**
-   * The crest factor of a sine that is let through for a share of the time, over the whole cycle of
-   * letting through and holding back.
+   * The crest factor of a gated sine over a whole on-off cycle, where the duty is the share of the
+   * cycle that is on.
    */
   public static Crest ofGatedSine(Duty duty) {
     return new Crest(StrictMath.sqrt(2 / duty.share()));
   }
 
   /**
-   * The share of time for which a sine would be let through to have this crest factor; a factor
-   * below that of a sine is taken as a rounded sine.
+   * The duty of a gated sine that has this crest factor. A factor below that of a plain sine is
+   * treated as a rounded plain sine.
    */
   public Duty ofSineLetThrough() {
     return new Duty(Math.min(1, 2 / (factor * factor)));

@@ -6,7 +6,7 @@ import stackside.quantity.Seconds;
 
 /** The heating factor under a neutral electrode: current squared times time. */
 public final class Heating {
-  /** The stretch of time to which a neutral electrode's limit refers. */
+  /** The period that a neutral electrode's limit refers to. */
   public static final Seconds MINUTE = new Seconds(60);
 
   private Heating() {}
@@ -15,13 +15,13 @@ public final class Heating {
     return new AmpereSquaredSeconds(rms.value() * rms.value() * time.value());
   }
 
-  /** How long a current may flow in any minute before a limit is reached; at most the minute. */
+  /** How long a current may flow in any minute before a limit is reached; never more than 60 s. */
   public static Seconds inAnyMinute(AmpereSquaredSeconds limit, Amperes rms) {
     double square = rms.value() * rms.value();
     return square * MINUTE.value() <= limit.value() ? MINUTE : new Seconds(limit.value() / square);
   }
 
-  /** The current that reaches a limit when it flows for a time. */
+  /** The current that reaches a limit if it flows for this time. */
   public static Amperes current(AmpereSquaredSeconds limit, Seconds time) {
     return new Amperes(StrictMath.sqrt(limit.value() / time.value()));
   }

@@ -4,7 +4,8 @@ import java.util.Optional;
 import stackside.quantity.Ohms;
 
 /**
- * How far one curve delivers more than another, from the lowest load of which both say something.
+ * Compares two curves, starting from the lowest load that both publish: up to which load does the
+ * first deliver more power than the second?
  */
 public final class Lead {
   private static final int STEPS = 2000;
@@ -23,8 +24,8 @@ public final class Lead {
   }
 
   /**
-   * The load up to which the first curve delivers more than the second; the highest load of both if
-   * it leads throughout, absent if it does not lead at the lowest.
+   * The load up to which the first curve delivers more than the second. This is the highest load
+   * that both publish if the first leads throughout, and absent if it does not lead at the lowest.
    */
   public static Optional<Ohms> of(OutputCurve one, OutputCurve other) {
     Lead lead = new Lead(one, other);

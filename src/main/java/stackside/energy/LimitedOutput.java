@@ -8,8 +8,8 @@ import stackside.quantity.PeakVolts;
 import stackside.quantity.Watts;
 
 /**
- * A curve calculated from the limits of a mode: with rising load first the current, then the power,
- * then the voltage holds it back.
+ * A curve calculated from the limits of a mode. As the load rises, the output is limited first by
+ * current, then by power, then by voltage.
  */
 public record LimitedOutput(LoadRange loads, OutputLimits limits) implements OutputCurve {
 
@@ -24,9 +24,9 @@ public record LimitedOutput(LoadRange loads, OutputLimits limits) implements Out
   }
 
   /**
-   * The curve rises to its top and falls from it, so the highest published power is at the load
-   * nearest to the top. Where current and voltage limits meet, the curve is at its top or, if the
-   * power limit is lower, on its flat part; without a current limit it never rises.
+   * The curve rises to its top and then falls, so the highest published power is at the load
+   * nearest to the top. Where the current and voltage limits meet, the curve is at its top or, if
+   * the power limit is lower, on its flat part. Without a current limit it never rises.
    */
   @Override
   public Watts highest() {

@@ -2,7 +2,7 @@ package stackside.energy;
 
 import stackside.quantity.Ohms;
 
-/** The loads from one to another, both included; they may be the same. */
+/** A range of loads, both ends included; the two ends may be equal. */
 public record LoadSpan(Ohms from, Ohms to) {
 
   public LoadSpan {

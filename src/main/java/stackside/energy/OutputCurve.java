@@ -9,23 +9,25 @@ import stackside.quantity.Watts;
 
 /**
  * What a mode at one setting delivers into each load: within the burst for a pulsed mode, over the
- * cycle otherwise. Nothing is said of loads outside the published ones.
+ * cycle otherwise. The curve says nothing about loads outside the published range.
  */
 public sealed interface OutputCurve permits LimitedOutput, TabulatedOutput {
 
-  /** The loads for which something is said. */
+  /** The loads that the curve covers. */
   LoadRange loads();
 
   /** The power into a load; absent where it is not published. */
   Optional<Watts> power(Ohms load);
 
-  /** The highest power into any of the loads. */
+  /** The highest power into any of these loads. */
   Watts highest();
 
-  /** The loads into which a power flows in full; absent if there is none. */
+  /** The loads into which this power flows in full; absent if there are none. */
   Optional<LoadSpan> reaching(Watts power);
 
-  /** The peak voltage across a load; absent where power or crest factor are not published. */
+  /**
+   * The peak voltage across a load; absent where the power or the crest factor is not published.
+   */
   Optional<PeakVolts> peakVoltage(Ohms load);
 
   /** The root mean square current through a load. */
@@ -33,6 +35,6 @@ public sealed interface OutputCurve permits LimitedOutput, TabulatedOutput {
     return power(load).map(power -> Current.through(load, power));
   }
 
-  /** The highest root mean square current through any of the loads. */
+  /** The highest root mean square current through any of these loads. */
   Amperes highestCurrent();
 }

@@ -7,9 +7,9 @@ import stackside.quantity.PeakVolts;
 import stackside.quantity.Watts;
 
 /**
- * What holds the output of a mode back: current, power, and voltage by its peak and crest factor.
- * The voltage is always known, and one of the other two, for otherwise the output into a small load
- * would have no bound.
+ * What limits the output of a mode: current, power, and voltage, given by its peak and crest
+ * factor. The voltage is always known, and so is at least one of the other two; otherwise the
+ * output into a small load would have no upper bound.
  */
 public record OutputLimits(
     Optional<Amperes> current, Optional<Watts> power, PeakVolts peak, Crest crest) {
@@ -37,7 +37,7 @@ public record OutputLimits(
     return new Watts(lowest);
   }
 
-  /** Which limit holds the output back at a load. */
+  /** Which limit applies at a load. */
   public Limb limb(Ohms load) {
     Watts least = power(load);
     if (power.stream().anyMatch(least::equals)) {
@@ -46,7 +46,7 @@ public record OutputLimits(
     return voltage().into(load).equals(least) ? Limb.VOLTAGE : Limb.CURRENT;
   }
 
-  /** A stretch of loads by the limit that holds the output back there. */
+  /** The part of a curve where one of the limits applies. */
   public enum Limb {
     CURRENT,
     POWER,

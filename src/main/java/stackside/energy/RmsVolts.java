@@ -3,7 +3,7 @@ package stackside.energy;
 import stackside.quantity.Ohms;
 import stackside.quantity.Watts;
 
-/** A root mean square voltage; content states peak voltages only. */
+/** A root mean square voltage. Content states peak voltages only. */
 public record RmsVolts(double value) {
 
   public RmsVolts {
@@ -12,7 +12,7 @@ public record RmsVolts(double value) {
     }
   }
 
-  /** The voltage across a load that takes a power: U = √(P R). */
+  /** The voltage across a load that takes this power: U = √(P R). */
   public static RmsVolts across(Ohms load, Watts power) {
     return new RmsVolts(StrictMath.sqrt(power.value() * load.value()));
   }

@@ -10,12 +10,13 @@ import stackside.quantity.PeakVolts;
 import stackside.quantity.Watts;
 
 /**
- * A curve through published points, straight between neighbours, so that it lies between them and
- * never rises where they fall. Before the first and after the last point nothing is published.
+ * A curve through published points, joined by straight lines. It therefore stays between
+ * neighbouring points and never rises where they fall. Nothing is published below the first point
+ * or above the last.
  *
- * @param points by rising load, two at least
+ * @param points by rising load, at least two
  * @param crest absent where it is not published
- * @param peak the mode's highest peak voltage, which no load sees exceeded
+ * @param peak the mode's highest peak voltage; no load sees more
  */
 public record TabulatedOutput(List<Point> points, Optional<Crest> crest, Optional<PeakVolts> peak)
     implements OutputCurve {
@@ -74,7 +75,7 @@ public record TabulatedOutput(List<Point> points, Optional<Crest> crest, Optiona
     return points.stream().map(Point::power).max(Comparator.naturalOrder()).orElseThrow();
   }
 
-  /** Only published points are asked, so that a rounded table does not claim more than it says. */
+  /** Only published points are tested, so that a rounded table does not claim more than it says. */
   @Override
   public Optional<LoadSpan> reaching(Watts power) {
     List<Ohms> loads =
@@ -88,7 +89,8 @@ public record TabulatedOutput(List<Point> points, Optional<Crest> crest, Optiona
   }
 
   /**
-   * Power over load has no maximum inside a straight stretch, for its slope keeps its sign there.
+   * Power over load has no maximum inside a straight segment, because its slope keeps its sign
+   * there.
    */
   @Override
   public Amperes highestCurrent() {

@@ -3,8 +3,9 @@ package stackside.energy;
 import stackside.quantity.Seconds;
 
 /**
- * Time at a temperature as the time at 43 °C that does the same: a factor of 2 a degree from 43 °C
- * up, of 4 a degree below (Sapareto and Dewey, Int J Radiat Oncol Biol Phys 1984; from memory).
+ * Converts time at a temperature into the time at 43 °C with the same effect: a factor of 2 per
+ * degree above 43 °C, of 4 per degree below (Sapareto and Dewey, Int J Radiat Oncol Biol Phys 1984;
+ * from memory).
  */
 public final class ThermalDose {
   private ThermalDose() {}

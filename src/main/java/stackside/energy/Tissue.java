@@ -1,11 +1,11 @@
 package stackside.energy;
 
 /**
- * What heating without loss needs to know of a tissue.
+ * The tissue properties needed to calculate heating without heat loss.
  *
  * @param conductivity in siemens per metre
  * @param density in kilograms per cubic metre
- * @param heatCapacity in joules per kilogram and kelvin
+ * @param heatCapacity in joules per kilogram per kelvin
  */
 public record Tissue(double conductivity, double density, double heatCapacity) {
 

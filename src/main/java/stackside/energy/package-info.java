@@ -1,8 +1,8 @@
 /**
  * The physics: what a mode delivers into a load, crest factor, RMS current, heating factor and
- * current density. Knows no machine and no unit, only quantities.
+ * current density. This package knows quantities only, no machine and no unit.
  *
- * <p>Start from {@link stackside.energy.OutputCurve}. Loads are resistors; everything is over the
+ * <p>Start from {@link stackside.energy.OutputCurve}. Loads are resistors. Every figure covers the
  * published loads only.
  *
  * <p>May import {@code quantity}.

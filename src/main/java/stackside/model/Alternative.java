@@ -2,5 +2,5 @@ package stackside.model;
 
 import stackside.source.Location;
 
-/** A second approved answer for the same key: its name and when to take it. */
+/** A second approved answer to the same question: its name and when to use it. */
 public record Alternative(Location at, Fact<String> name, Fact<String> when) {}

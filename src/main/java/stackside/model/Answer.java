@@ -1,7 +1,7 @@
 package stackside.model;
 
 /**
- * What is approved: settings, working cold, or not at all. An answer always exists or is a named
- * gap.
+ * The approved answer: settings, no current, or not approved. Every question has an answer or is a
+ * named gap.
  */
 public sealed interface Answer permits Settings, Cold, NotApproved {}

@@ -3,7 +3,7 @@ package stackside.model;
 import java.util.List;
 import stackside.source.Location;
 
-/** The machines that something is for; an empty list means all. */
+/** The machines that something applies to; an empty list means all. */
 public record AppliesTo(Location at, List<Fact<Machine>> machines) {
   public AppliesTo {
     machines = List.copyOf(machines);

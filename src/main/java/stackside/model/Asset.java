@@ -3,7 +3,7 @@ package stackside.model;
 import java.time.LocalDate;
 import stackside.source.Location;
 
-/** One generator with its number. */
+/** One generator with its asset number. */
 public record Asset(
     Location at,
     @Key("asset") ThingId id,
@@ -18,7 +18,7 @@ public record Asset(
     return id.slug();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

@@ -5,9 +5,9 @@ import stackside.source.Location;
 import stackside.source.Problem;
 
 /**
- * A thing that the content names but that could not be read or linked. It keeps its problems, which
- * may be empty where it is broken only because something that it uses is; rules about absence stay
- * quiet about it.
+ * A thing that the content names but that could not be read or linked. It keeps its problems. The
+ * list is empty if the thing is broken only because something it uses is broken. Rules about
+ * missing things do not report it.
  */
 public record Broken(ThingId id, Location at, List<Problem> problems) implements Thing {
   public Broken {

@@ -3,7 +3,7 @@ package stackside.model;
 import stackside.quantity.PeakVolts;
 import stackside.source.Location;
 
-/** A cable or adaptor: the plug at the machine's end, the connector at the patient's end. */
+/** A cable or adaptor: a plug at the machine's end, a connector at the patient's end. */
 public record Cable(
     Location at,
     ThingId id,
@@ -18,7 +18,7 @@ public record Cable(
     return name.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

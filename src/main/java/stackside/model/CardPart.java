@@ -4,9 +4,11 @@ import java.util.List;
 import stackside.source.Location;
 
 /**
- * One of several settings cards of a room, for the answers at some sites: "lower", "upper".
+ * One of several settings cards of a room, such as "lower" or "upper": it holds the answers for
+ * some sites.
  *
- * @param lesions those on this card; an empty list means all that the room offers at the sites
+ * @param lesions the lesions on this card; an empty list means all that the room offers at the
+ *     sites
  */
 public record CardPart(
     Location at,
@@ -24,7 +26,7 @@ public record CardPart(
     lesions = List.copyOf(lesions);
   }
 
-  /** Whether an answer for this lesion at this site stands on the card. */
+  /** Whether an answer for this lesion at this site belongs on the card. */
   public boolean holds(Lesion lesion, Site site) {
     boolean here =
         sites.stream()

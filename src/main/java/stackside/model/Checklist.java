@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stackside.source.Location;
 
-/** Steps read at one moment, for all machines or for some. */
+/** Steps that are read out at one moment, for all machines or for some. */
 public record Checklist(
     Location at,
     ThingId id,
@@ -22,7 +22,7 @@ public record Checklist(
     return name.map(Fact::value).orElse(kind.value().spoken());
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

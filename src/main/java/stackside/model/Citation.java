@@ -4,9 +4,9 @@ import java.util.Optional;
 import stackside.source.Location;
 
 /**
- * A publication that the unit's evidence names.
+ * A publication cited as evidence by the unit.
  *
- * @param by authors or body
+ * @param by authors, or the body that published it
  * @param in journal, volume, page, clause or table
  */
 public record Citation(
@@ -24,7 +24,7 @@ public record Citation(
     return by.value() + " " + year.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

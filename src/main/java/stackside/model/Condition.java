@@ -1,8 +1,8 @@
 package stackside.model;
 
 /**
- * What a machine may meet while somebody presses a pedal. A closed list: the machine's description
- * says how it answers each.
+ * What a machine may detect while somebody presses a pedal. The list is closed: the machine's
+ * description says how it responds to each.
  */
 public enum Condition implements Word {
   INSTRUMENT_CIRCUIT_OPEN,

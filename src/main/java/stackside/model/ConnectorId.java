@@ -1,7 +1,7 @@
 package stackside.model;
 
 /**
- * The form of a plug or connector. Two ends of the same form fit together, whatever machine or
+ * The form of a plug or connector. Two ends of the same form fit together, whichever machine or
  * cable they belong to.
  */
 public record ConnectorId(String slug) implements Comparable<ConnectorId> {

@@ -12,7 +12,7 @@ public record Contact(
     return role.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

@@ -9,10 +9,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * When a contact answers: stretches of the week, or all hours that the other contacts of the same
- * place leave open. A stretch that ends at or before its start runs past midnight.
+ * When a contact answers: periods of the week, or all hours not covered by the other contacts of
+ * the same place. A period that ends at or before its start runs past midnight.
  *
- * @param words the hours as written, for print
+ * @param words the hours as written, for printing
  * @param stretches empty for "all other hours"
  */
 public record ContactHours(String words, List<Stretch> stretches) {
@@ -21,7 +21,7 @@ public record ContactHours(String words, List<Stretch> stretches) {
           "(?<first>[A-Z][a-z]+)(?: to (?<last>[A-Z][a-z]+))? (?<from>\\d\\d:\\d\\d) to (?<to>\\d\\d:\\d\\d)");
   private static final LocalTime MIDNIGHT = LocalTime.MIDNIGHT;
 
-  /** The same hours on each of some days. */
+  /** The same hours on each of several days. */
   public record Stretch(List<DayOfWeek> days, LocalTime from, LocalTime to) {
     public Stretch {
       days = List.copyOf(days);
@@ -41,8 +41,8 @@ public record ContactHours(String words, List<Stretch> stretches) {
   }
 
   /**
-   * Reads "Monday to Friday 08:00 to 17:00", several of these with commas between, "at all times"
-   * or "all other hours".
+   * Reads "Monday to Friday 08:00 to 17:00", several such periods separated by commas, "at all
+   * times" or "all other hours".
    *
    * @throws UnreadableText if the text is none of these
    */
@@ -104,12 +104,12 @@ public record ContactHours(String words, List<Stretch> stretches) {
             + " hours'");
   }
 
-  /** Whether some stretch holds this hour of the week; never for "all other hours". */
+  /** Whether some period contains this hour of the week; always false for "all other hours". */
   boolean hold(DayOfWeek day, LocalTime time) {
     return stretches.stream().anyMatch(stretch -> stretch.holds(day, time));
   }
 
-  /** Whether these are the hours that others leave open. */
+  /** Whether these are the hours not covered by others. */
   public boolean allOthers() {
     return stretches.isEmpty();
   }

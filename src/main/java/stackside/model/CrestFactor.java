@@ -16,7 +16,7 @@ public record CrestFactor(double value) {
   /**
    * Reads a plain number such as "1.6".
    *
-   * @throws UnreadableText if the text is no crest factor
+   * @throws UnreadableText if the text is not a crest factor
    */
   public static CrestFactor parse(String text) {
     if (!text.strip().matches("(0|[1-9]\\d*)(\\.\\d+)?")) {

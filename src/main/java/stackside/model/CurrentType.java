@@ -1,6 +1,6 @@
 package stackside.model;
 
-/** What a mode's current is for, in the words of the trade. */
+/** What a mode's current is for, in the usual terms of the trade. */
 public enum CurrentType implements Word {
   CUT,
   BLENDED_CUT,

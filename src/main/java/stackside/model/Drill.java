@@ -5,10 +5,10 @@ import java.util.Optional;
 import stackside.source.Location;
 
 /**
- * What to do, step by step, when a sign is seen or after something went wrong.
+ * What to do, step by step, when a sign is seen or after something has gone wrong.
  *
- * @param onCard whether it stands on the card of each of its machines; where no drill of a machine
- *     says so, the two of worst consequence do
+ * @param onCard whether it is printed on the card of each of its machines; if no drill of a machine
+ *     says so, the two with the worst consequences are printed
  */
 public record Drill(
     Location at,
@@ -31,7 +31,7 @@ public record Drill(
     return name.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

@@ -6,11 +6,11 @@ import stackside.quantity.Seconds;
 import stackside.source.Location;
 
 /**
- * One check of a drill, with what it mends and, where counted, what it costs and how often it was
- * the cause.
+ * One check of a drill and what it mends. Where the unit has counted, it also gives how long the
+ * check takes and how often it was the cause.
  *
- * @param wasTheCause times that this was the cause in the unit's fault log
- * @param after checks of the same drill, counted from 1, that must come first
+ * @param wasTheCause how often this was the cause, according to the unit's fault log
+ * @param after checks of the same drill, counted from 1, that must be done first
  */
 public record DrillCheck(
     Location at,

@@ -1,6 +1,6 @@
 package stackside.model;
 
-/** Whether a neutral electrode's area is in one piece or split for a contact-quality monitor. */
+/** Whether a neutral electrode is in one piece or split for a contact-quality monitor. */
 public enum ElectrodeArea implements Word {
   SPLIT,
   PLAIN

@@ -1,6 +1,6 @@
 package stackside.model;
 
-/** How current is led through the patient. */
+/** How current passes through the patient. */
 public enum EnergyKind implements Word {
   MONOPOLAR,
   BIPOLAR,

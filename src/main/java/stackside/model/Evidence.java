@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.util.Optional;
 import stackside.source.Location;
 
-/** How it is known that a machine answers a condition in this way. Unknown counts as silent. */
+/** How we know that a machine responds to a condition in this way. Unknown counts as silent. */
 public record Evidence(Basis basis, Optional<Observation> observation) {
 
-  /** How the answer is known. */
+  /** How the response is known. */
   public enum Basis implements Word {
     OBSERVED,
     MANUAL,
@@ -15,7 +15,7 @@ public record Evidence(Basis basis, Optional<Observation> observation) {
     UNKNOWN
   }
 
-  /** When, on which asset and with which software it was seen. */
+  /** When, on which asset and with which software the response was seen. */
   public record Observation(
       Location at, Fact<LocalDate> observed, Fact<ThingId> asset, Fact<String> software) {}
 

@@ -1,7 +1,9 @@
 package stackside.model;
 
-/** What touches the patient and reaches a socket through any chain of cables and adaptors. */
+/**
+ * Whatever touches the patient and connects to a socket, directly or through cables and adaptors.
+ */
 public sealed interface Fitted extends Accessory permits Instrument, Electrode {
-  /** Its own end. */
+  /** The connector at its own end. */
   Fact<ConnectorId> connector();
 }

@@ -3,7 +3,9 @@ package stackside.model;
 import java.util.List;
 import stackside.source.Location;
 
-/** A foot switch; pedals left to right as the person standing at it sees them. */
+/**
+ * A foot switch; its pedals are listed from left to right, as seen by the person standing at it.
+ */
 public record FootSwitch(Location at, ThingId id, Fact<String> name, @AtLeastOne List<Pedal> pedals)
     implements Thing {
   public FootSwitch {
@@ -15,7 +17,7 @@ public record FootSwitch(Location at, ThingId id, Fact<String> name, @AtLeastOne
     return name.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

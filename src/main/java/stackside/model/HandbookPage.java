@@ -6,7 +6,7 @@ import stackside.source.Location;
  * A page of the handbook.
  *
  * @param name its first heading
- * @param text without that heading
+ * @param text everything below that heading
  */
 public record HandbookPage(Location at, ThingId id, Fact<String> name, Prose text)
     implements Thing {
@@ -16,7 +16,7 @@ public record HandbookPage(Location at, ThingId id, Fact<String> name, Prose tex
     return name.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

@@ -2,12 +2,12 @@ package stackside.model;
 
 import java.util.regex.Pattern;
 
-/** The initials of a person; a name is refused, for the content holds no personal data beyond. */
+/** A person's initials. A name is refused: content holds no other personal data. */
 public record Initials(String text) {
-  /** What initials are, in words. */
+  /** The required form, in words. */
   public static final String FORM_IN_WORDS = "one to four capital letters";
 
-  /** Letters of scripts without capitals count as such. */
+  /** Letters of scripts without capitals count as capitals. */
   private static final Pattern FORM = Pattern.compile("[\\p{Lu}\\p{Lt}\\p{Lo}]{1,4}");
 
   public Initials {
@@ -18,14 +18,14 @@ public record Initials(String text) {
   }
 
   /**
-   * Whether a text has the form of initials: one to four capitals, as is the custom (common
+   * Whether a text has the form of initials: one to four capitals, as is customary (common
    * practice, no source).
    */
   public static boolean are(String text) {
     return FORM.matcher(text).matches();
   }
 
-  /** Reads initials as a cell holds them. */
+  /** Reads initials from a cell. */
   public static Initials parse(String text) {
     return new Initials(text);
   }

@@ -3,7 +3,7 @@ package stackside.model;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** The kinds of things that have an id. The word is what links and references use. */
+/** The kinds of things that have an id. Links and references use the word. */
 public enum Kind {
   LOCATION("location"),
   CONTACT("contact"),
@@ -28,7 +28,7 @@ public enum Kind {
   PATH("path"),
   HANDBOOK("handbook"),
   CITATION("source"),
-  /** A part of the unit as a whole, which only signatures name. */
+  /** A part of the unit as a whole; only signatures refer to it. */
   UNIT("unit");
 
   private final String word;
@@ -37,12 +37,12 @@ public enum Kind {
     this.word = word;
   }
 
-  /** The word as it stands before the colon of a link: {@code socket}. */
+  /** The word before the colon of a link: {@code socket}. */
   public String word() {
     return word;
   }
 
-  /** The kind in a sentence: {@code foot switch}. */
+  /** The kind as it reads in a sentence: {@code foot switch}. */
   public String spoken() {
     return word.replace('-', ' ');
   }

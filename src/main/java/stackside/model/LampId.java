@@ -1,6 +1,6 @@
 package stackside.model;
 
-/** The id of a lamp; drills use it for the lamp of that id on any machine. */
+/** The id of a lamp. Drills use it for the lamp with that id on any machine. */
 public record LampId(String slug) implements Comparable<LampId> {
   public LampId {
     requireSlug(slug, "a lamp");

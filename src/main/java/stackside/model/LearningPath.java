@@ -3,7 +3,7 @@ package stackside.model;
 import java.util.List;
 import stackside.source.Location;
 
-/** What somebody in a role reads, in order. */
+/** What people in a role read, in order. */
 public record LearningPath(
     Location at,
     ThingId id,
@@ -20,7 +20,7 @@ public record LearningPath(
     return name.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

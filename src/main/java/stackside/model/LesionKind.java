@@ -1,6 +1,6 @@
 package stackside.model;
 
-/** What a lesion or task is, where it matters for the answer. */
+/** The kind of lesion or task, where it matters for the answer. */
 public enum LesionKind implements Word {
   ADENOMA,
   SERRATED,

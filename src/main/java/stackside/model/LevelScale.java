@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 import stackside.source.Location;
 
 /**
- * The levels that a mode can be set to: a run of whole numbers, or names, lowest first.
+ * The levels that a mode can be set to: consecutive whole numbers, or names, lowest first.
  *
  * @param name what the display calls the level
  */

@@ -5,8 +5,8 @@ import java.util.Optional;
 import stackside.source.Location;
 
 /**
- * What was read, measured or done on a generator on a day. Such records are added and never
- * changed; one that is wrong is withdrawn.
+ * What was read, measured or done on a generator on a given day. Records are added and never
+ * changed; a wrong one is withdrawn.
  */
 public sealed interface LoggedRecord permits ProgramReading, ServiceEvent, OutputCheck {
   Location at();

@@ -11,9 +11,9 @@ import stackside.source.Location;
 /**
  * A generator model.
  *
- * @param software the versions that this description is true of
- * @param loadRange outside it output is not published
- * @param footSwitches those that the machine takes
+ * @param software the versions that this description applies to
+ * @param loadRange the loads for which output is published
+ * @param footSwitches those that can be connected to the machine
  */
 public record Machine(
     Location at,
@@ -47,12 +47,12 @@ public record Machine(
     return name.value();
   }
 
-  /** The socket that the machine has selected before anybody chooses. */
+  /** The socket that is selected at power-on. */
   public Optional<Socket> socketAtPowerOn() {
     return atPowerOn.map(Fact::value);
   }
 
-  /** Whether its monitor, sockets and modes let it meet a condition. */
+  /** Whether the machine's monitor, sockets and modes make this condition possible. */
   public boolean mayMeet(Condition condition) {
     return switch (condition) {
       case INSTRUMENT_CIRCUIT_OPEN, FOOT_SWITCH_MISSING, MAINS_OFF -> true;
@@ -63,22 +63,20 @@ public record Machine(
     };
   }
 
-  /** Whether there is a socket of this kind. */
   public boolean hasSocket(SocketKind kind) {
     return sockets.stream().anyMatch(socket -> socket.kind().value() == kind);
   }
 
-  /** The drawing of a plug, where this machine takes it. */
+  /** The drawing of a plug, if this machine takes it. */
   public Optional<Plug> plug(ConnectorId id) {
     return plugs.stream().filter(plug -> plug.id().equals(id)).findFirst();
   }
 
-  /** The lamp with this id. */
   public Optional<Lamp> lamp(LampId id) {
     return lamps.stream().filter(lamp -> lamp.id().equals(id)).findFirst();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

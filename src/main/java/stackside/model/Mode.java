@@ -13,9 +13,9 @@ import stackside.source.Location;
  * One output mode of a machine.
  *
  * @param name exactly as the display shows it
- * @param level absent on a machine set by watts alone
- * @param powerLimit absent in a mode set by level alone
- * @param ratedPower in a mode set by level alone: most power into the rated load
+ * @param level absent on a machine set in watts only
+ * @param powerLimit absent in a mode set by level only
+ * @param ratedPower in a mode set by level only: the highest power into the rated load
  * @param currentLimit root mean square, while current flows
  * @param crestFactor within the burst for a pulsed waveform, over the cycle otherwise
  */
@@ -46,7 +46,7 @@ public record Mode(
     return name.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

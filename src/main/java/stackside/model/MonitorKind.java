@@ -1,6 +1,6 @@
 package stackside.model;
 
-/** How a machine watches its neutral electrode. */
+/** How a machine monitors its neutral electrode. */
 public enum MonitorKind implements Word {
   CONTACT_QUALITY,
   CONTINUITY,

@@ -4,8 +4,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Where a socket sits on the front panel, seen from the front; rows from the top, columns from the
- * left.
+ * Where a socket is on the front panel, seen from the front; rows count from the top, columns from
+ * the left.
  */
 public record PanelPlace(int row, int column) implements Comparable<PanelPlace> {
   private static final Pattern FORM = Pattern.compile("row ([1-9]) column ([1-9]\\d?)");
@@ -13,7 +13,7 @@ public record PanelPlace(int row, int column) implements Comparable<PanelPlace> 
   /**
    * Reads "row 1 column 2".
    *
-   * @throws UnreadableText if the text is no such place
+   * @throws UnreadableText if the text is not such a place
    */
   public static PanelPlace parse(String text) {
     Matcher form = FORM.matcher(text.strip());

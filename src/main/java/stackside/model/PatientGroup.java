@@ -15,7 +15,7 @@ public record PatientGroup(
     return name.map(Fact::value).orElse(id.slug().replace('-', ' '));
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

@@ -4,7 +4,7 @@ import java.util.Optional;
 import stackside.quantity.Watts;
 import stackside.source.Location;
 
-/** A mode with its level and power limit on one pedal. */
+/** The mode, level and power limit set on one pedal. */
 public record PedalSetting(
     Location at, Fact<Mode> mode, Optional<Fact<Level>> level, Optional<Fact<Watts>> limit)
     implements PedalUse {
@@ -14,7 +14,7 @@ public record PedalSetting(
     return Optional.of(this);
   }
 
-  /** Whether the machine's controls can be set like this. */
+  /** Whether the machine's controls allow this setting. */
   public boolean canBeSet() {
     Mode of = mode.value();
     boolean levelFits =

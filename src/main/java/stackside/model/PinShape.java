@@ -3,8 +3,8 @@ package stackside.model;
 import java.util.List;
 
 /**
- * The pin centres of a plug in millimetres, x to the right and y down, seen from the machine's
- * front.
+ * The pin centres of a plug in millimetres, seen from the front of the machine: x to the right, y
+ * down.
  */
 public record PinShape(List<Pin> pins) {
   /** One pin's centre in millimetres. */

@@ -6,7 +6,7 @@ import java.util.List;
 import stackside.source.Location;
 
 /**
- * A place of the unit with its own staff and telephone list, such as one hospital.
+ * A place of the unit with its own staff and telephone list, such as a hospital.
  *
  * @param contacts together they cover every hour of the week
  */
@@ -17,7 +17,10 @@ public record Premises(
     contacts = List.copyOf(contacts);
   }
 
-  /** Who answers at an hour of the week: those whose hours hold it, else those for all others. */
+  /**
+   * Who answers at an hour of the week: the contacts whose hours include it or, if there are none,
+   * those who cover all other hours.
+   */
   public List<Contact> answering(DayOfWeek day, LocalTime time) {
     List<Contact> then =
         contacts.stream().filter(each -> each.hours().value().hold(day, time)).toList();
@@ -31,7 +34,7 @@ public record Premises(
     return name.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

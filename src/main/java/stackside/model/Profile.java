@@ -9,13 +9,13 @@ import java.util.stream.Stream;
 import stackside.source.Location;
 
 /**
- * An approved answer for lesions at sites on one machine. Exactly one of settings, cold and not
- * approved stands in it.
+ * An approved answer for lesions at sites on one machine. It holds exactly one of settings, cold
+ * and not approved.
  *
- * @param patients empty where it holds for all
- * @param ask whom to ask where it is not approved
+ * @param patients empty where it applies to all
+ * @param ask whom to ask if it is not approved
  * @param alternative absent for the preferred answer
- * @param because answers to a rule's question, by rule id
+ * @param because replies to the questions of rules, by rule id
  */
 public record Profile(
     Location at,
@@ -60,22 +60,22 @@ public record Profile(
         .orElseGet(() -> new NotApproved(notApproved.orElseThrow(), ask));
   }
 
-  /** The settings of the pedals that are assigned, yellow first; none where no current flows. */
+  /** The settings of the assigned pedals, yellow first; empty where no current flows. */
   public List<PedalSetting> pedalSettings() {
     return settings.map(Settings::assigned).orElse(List.of());
   }
 
-  /** Whether the unit has answered a rule's question here. */
+  /** Whether the unit has replied to a rule's question here. */
   public boolean answers(String ruleId) {
     return because.containsKey(ruleId);
   }
 
-  /** The single sites that it holds for, in the order written, each once. */
+  /** The single sites that the profile applies to, each once, in the order written. */
   public List<Site> allSites() {
     return sites.stream().flatMap(choice -> choice.value().sites().stream()).distinct().toList();
   }
 
-  /** Whether it is the preferred answer rather than an alternative. */
+  /** Whether this is the preferred answer rather than an alternative. */
   public boolean preferred() {
     return alternative.isEmpty();
   }
@@ -85,7 +85,7 @@ public record Profile(
     return id.slug().replace('-', ' ');
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

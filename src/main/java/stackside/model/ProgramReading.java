@@ -6,7 +6,7 @@ import stackside.quantity.Watts;
 import stackside.source.Location;
 
 /**
- * What one pedal of a stored program on one asset showed on a date.
+ * What one asset showed on a given date for one pedal of a stored program.
  *
  * @param mode absent where the pedal was unassigned
  */

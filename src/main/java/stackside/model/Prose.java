@@ -4,8 +4,7 @@ import java.util.List;
 import stackside.source.Location;
 
 /**
- * A text with paragraphs, lists, tables and links, as read from Markdown. Raw HTML never gets in
- * here.
+ * A text with paragraphs, lists, tables and links, read from Markdown. It never contains raw HTML.
  */
 public record Prose(Location at, List<Block> blocks) {
   public Prose {
@@ -15,7 +14,7 @@ public record Prose(Location at, List<Block> blocks) {
   /** One block of a text. */
   public sealed interface Block {}
 
-  /** A heading; levels count from 1. */
+  /** A heading; levels start at 1. */
   public record Heading(int level, List<Inline> words) implements Block {
     public Heading {
       words = List.copyOf(words);
@@ -29,7 +28,7 @@ public record Prose(Location at, List<Block> blocks) {
     }
   }
 
-  /** A list of items, each a list of blocks; numbered ones count from 1. */
+  /** A list whose items are lists of blocks; numbered items start at 1. */
   public record Items(Order order, List<List<Block>> items) implements Block {
     public Items {
       items = items.stream().map(List::copyOf).toList();
@@ -51,8 +50,8 @@ public record Prose(Location at, List<Block> blocks) {
   }
 
   /**
-   * A figure that the program draws, written as a fenced block of the language {@code figure}: the
-   * first line names it, further lines name things that it is about.
+   * A figure that the program draws, written as a fenced block with the language {@code figure}.
+   * The first line names the figure; the other lines name the things that it shows.
    */
   public record Figure(Location at, String name, List<Fact<ThingId>> about) implements Block {
     public Figure {
@@ -60,27 +59,27 @@ public record Prose(Location at, List<Block> blocks) {
     }
   }
 
-  /** A piece of a line. */
+  /** Part of a line. */
   public sealed interface Inline {}
 
   /** Plain words. */
   public record Words(String text) implements Inline {}
 
-  /** Words that matter most. */
+  /** Strongly emphasised words. */
   public record Strong(List<Inline> words) implements Inline {
     public Strong {
       words = List.copyOf(words);
     }
   }
 
-  /** Words set apart, such as a term at its first use. */
+  /** Emphasised words, such as a term where it first appears. */
   public record Emphasis(List<Inline> words) implements Inline {
     public Emphasis {
       words = List.copyOf(words);
     }
   }
 
-  /** Words exactly as a display shows them. */
+  /** Words exactly as they appear on a display. */
   public record Literal(String text) implements Inline {}
 
   /** A link to a thing of the unit. */
@@ -90,19 +89,19 @@ public record Prose(Location at, List<Block> blocks) {
     }
   }
 
-  /** A link out of the site; only https addresses. */
+  /** A link to an external site; only https addresses are allowed. */
   public record WebLink(String address, List<Inline> words) implements Inline {
     public WebLink {
       words = List.copyOf(words);
     }
   }
 
-  /** The links to things of the unit, in the order of the text. */
+  /** The links to things of the unit, in text order. */
   public List<ThingLink> links() {
     return ProseLinks.of(blocks).toList();
   }
 
-  /** The text without any mark-up, blocks joined by a space. */
+  /** The text without mark-up, its blocks joined by spaces. */
   public String plain() {
     return ProseText.of(blocks);
   }

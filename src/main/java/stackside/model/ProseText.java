@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Takes the mark-up off a text. */
+/** Strips the mark-up from a text. */
 final class ProseText {
   private ProseText() {}
 

@@ -6,9 +6,9 @@ import stackside.quantity.Watts;
 import stackside.source.Location;
 
 /**
- * Published output of a mode at one setting; it wins over the computed curve.
+ * Published output of a mode at one setting; it takes precedence over the calculated curve.
  *
- * @param points rising loads
+ * @param points by rising load
  */
 public record PublishedOutput(
     Location at,

@@ -4,9 +4,9 @@ import stackside.quantity.Millimetres;
 import stackside.source.Location;
 
 /**
- * From how far the two tiers of type on a card must be read.
+ * The distances from which the two tiers of type on a card must be readable.
  *
- * @param near everything but the far tier
- * @param far title, make-safe line, drill titles, telephone numbers
+ * @param near everything except the far tier
+ * @param far title, make-safe line, drill titles and telephone numbers
  */
 public record ReadingDistance(Location at, Fact<Millimetres> near, Fact<Millimetres> far) {}

@@ -7,10 +7,10 @@ import java.util.Optional;
 import stackside.source.Location;
 
 /**
- * What a machine shows and does when it meets a condition. Without a tone or an output the answer
- * is unknown.
+ * What a machine shows and does when it detects a condition. The response is unknown if the tone or
+ * the output is missing.
  *
- * @param lamps the colour each lamp shows
+ * @param lamps the colour that each lamp shows
  */
 public record Response(
     Location at,

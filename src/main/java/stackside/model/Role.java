@@ -2,7 +2,7 @@ package stackside.model;
 
 import stackside.source.Location;
 
-/** Somebody who signs or is asked, by function and never by name. */
+/** Somebody who signs or can be asked, by function and never by name. */
 public record Role(Location at, ThingId id, Fact<String> name) implements Thing {
 
   @Override
@@ -10,7 +10,7 @@ public record Role(Location at, ThingId id, Fact<String> name) implements Thing 
     return name.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

@@ -4,11 +4,11 @@ import java.util.List;
 import stackside.source.Location;
 
 /**
- * A procedure room: its generators, what is kept there, what it offers.
+ * A procedure room: its generators, what is kept there and what it offers.
  *
- * @param assets a mobile generator may stand in several rooms' lists
- * @param cards how the settings are shared out over several cards; empty where one card holds them
- * @param copies laminated copies of each card
+ * @param assets a mobile generator may be listed in several rooms
+ * @param cards how the settings are divided between several cards; empty if one card holds them all
+ * @param copies number of laminated copies of each card
  */
 public record Room(
     Location at,
@@ -36,7 +36,7 @@ public record Room(
     return name.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

@@ -1,6 +1,6 @@
 package stackside.model;
 
-/** How a socket gets selected. */
+/** How a socket is selected. */
 public enum SelectionKind implements Word {
   BY_PROGRAM,
   BY_BUTTON,

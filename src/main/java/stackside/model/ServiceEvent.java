@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import stackside.source.Location;
 
-/** Something that happened to an asset and ends the validity of earlier readings and checks. */
+/** Something that happened to an asset and makes earlier readings and checks invalid. */
 public record ServiceEvent(
     Location at,
     Fact<Asset> asset,

@@ -7,9 +7,9 @@ import stackside.quantity.LitresPerMinute;
 import stackside.source.Location;
 
 /**
- * Everything that has to be set up and plugged in for an answer with current.
+ * Everything that must be set and plugged in for an answer with current.
  *
- * @param pressOnly the one pedal that the technique uses; absent where each assigned one may be
+ * @param pressOnly the only pedal that the technique uses; absent if every assigned pedal may be
  *     pressed
  */
 public record Settings(
@@ -46,7 +46,10 @@ public record Settings(
     };
   }
 
-  /** Whether the technique uses a pedal: it is assigned, and no other is the only one. */
+  /**
+   * Whether the technique uses a pedal: it is assigned, and the technique is not restricted to
+   * another.
+   */
   public boolean presses(PedalColour colour) {
     return pedal(colour).setting().isPresent()
         && pressOnly.map(only -> only.value() == colour).orElse(true);
@@ -57,14 +60,14 @@ public record Settings(
     return pedal(colour).setting().isPresent() && !presses(colour);
   }
 
-  /** The settings of the pedals that are assigned, yellow first. */
+  /** The settings of the assigned pedals, yellow first. */
   public List<PedalSetting> assigned() {
     return Stream.of(yellow, blue).flatMap(use -> use.setting().stream()).toList();
   }
 
   /**
-   * Whether instrument, socket and modes are of one kind, with a neutral electrode where that kind
-   * needs one. Where they do not, nothing more can be worked out from them.
+   * Whether the instrument, socket and modes are of one kind, with a neutral electrode where that
+   * kind needs one. If not, nothing more can be derived from the settings.
    */
   public boolean belongTogether() {
     EnergyKind kind = instrument.value().kind().value();

@@ -10,7 +10,7 @@ public record ShareOfRatedPower(Percent share) {
   /**
    * Reads "10 percent of rated power".
    *
-   * @throws UnreadableText if the text is no such share
+   * @throws UnreadableText if the text is not such a share
    */
   public static ShareOfRatedPower parse(String text) {
     String words = text.strip();

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import stackside.source.Location;
 
-/** What is seen and heard when something is wrong. */
+/** What people see and hear when something is wrong. */
 public record Sign(
     Location at,
     Optional<Fact<Tone>> tone,
@@ -17,12 +17,15 @@ public record Sign(
     lamps = Collections.unmodifiableMap(new LinkedHashMap<>(lamps));
   }
 
-  /** Whether the machine shows it; a sign on the tissue alone says nothing of the machine. */
+  /** Whether the machine shows it. A sign on the tissue alone says nothing about the machine. */
   public boolean ofMachine() {
     return tone.isPresent() || !lamps.isEmpty() || display.isPresent();
   }
 
-  /** Whether the two cannot be seen together; what one of them leaves open contradicts nothing. */
+  /**
+   * Whether the two signs cannot occur together. A detail that one of them leaves open contradicts
+   * nothing.
+   */
   public boolean contradicts(Sign other) {
     return differ(tone, other.tone)
         || differ(display, other.display)

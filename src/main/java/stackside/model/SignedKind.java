@@ -7,12 +7,14 @@ public enum SignedKind implements Word {
   DRILL,
   CHECKLIST,
   ROOM,
-  /** One generator with its number: that it may be used, since when, with which software. */
+  /**
+   * One generator with its asset number: that it may be used, since when, and with which software.
+   */
   ASSET,
-  /** The list of publications, as one. */
+  /** The list of publications, as a single thing. */
   SOURCES,
-  /** What holds for the whole unit. Whoever signs anything signs it too. */
+  /** What applies to the whole unit. Everyone who signs anything signs this too. */
   POLICIES,
-  /** What one role signs. It signs that itself, so that nobody loses a say unasked. */
+  /** What one role signs. The role signs this itself, so that nobody loses a say unasked. */
   ROLE
 }

@@ -1,6 +1,9 @@
 package stackside.model;
 
-/** One thing gone wrong, everything else as approved. A closed list: the circuit answers each. */
+/**
+ * One thing that has gone wrong, everything else being as approved. The list is closed: the circuit
+ * model handles each.
+ */
 public enum SingleFault implements Word {
   INSTRUMENT_IN_WRONG_SOCKET,
   SOCKET_NOT_SELECTED,

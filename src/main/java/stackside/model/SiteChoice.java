@@ -4,6 +4,5 @@ import java.util.List;
 
 /** A site or a group of sites, wherever an author may name either. */
 public sealed interface SiteChoice extends Thing permits Site, SiteGroup {
-  /** The single sites that it stands for. */
   List<Site> sites();
 }

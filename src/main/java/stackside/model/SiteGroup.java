@@ -20,7 +20,7 @@ public record SiteGroup(Location at, ThingId id, Fact<String> name, @AtLeastOne 
     return of.stream().map(Fact::value).toList();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

@@ -10,7 +10,7 @@ public record SlotRange(int from, int to) {
   /**
    * Reads "1 to 20".
    *
-   * @throws UnreadableText if the text is no such range
+   * @throws UnreadableText if the text is not such a range
    */
   public static SlotRange parse(String text) {
     Matcher form = FORM.matcher(text.strip());

@@ -11,7 +11,7 @@ import stackside.source.Location;
  * @param takes the plugs that fit
  * @param sensesPlug absent counts as no
  * @param programOnPlugging on a machine that selects by plugging in: the stored program that a plug
- *     in this socket brings up
+ *     in this socket loads
  */
 public record Socket(
     Location at,
@@ -33,17 +33,17 @@ public record Socket(
     return name.value() + " " + label.value();
   }
 
-  /** Whether a plug of this form goes in. */
+  /** Whether a plug of this form fits. */
   public boolean takes(ConnectorId plug) {
     return takes.stream().anyMatch(taken -> taken.value().equals(plug));
   }
 
-  /** Whether the machine notices that the socket is empty. */
+  /** Whether the machine detects that the socket is empty. */
   public boolean noticesPlug() {
     return sensesPlug.map(Fact::value).orElse(false);
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

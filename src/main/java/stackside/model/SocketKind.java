@@ -10,7 +10,10 @@ public enum SocketKind implements Word {
   ARGON,
   FOOT_SWITCH;
 
-  /** The kind of current that comes out; none at the neutral electrode and the foot switch. */
+  /**
+   * The kind of current that the socket delivers; none for the neutral electrode and the foot
+   * switch.
+   */
   public Optional<EnergyKind> energy() {
     return switch (this) {
       case MONOPOLAR -> Optional.of(EnergyKind.MONOPOLAR);

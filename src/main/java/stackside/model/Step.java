@@ -2,7 +2,7 @@ package stackside.model;
 
 import stackside.source.Location;
 
-/** A part of a task that has its own settings, such as resection or margin. */
+/** A part of a task with its own settings, such as resection or margin. */
 public record Step(Location at, ThingId id, Fact<String> name) implements Thing {
 
   @Override
@@ -10,7 +10,7 @@ public record Step(Location at, ThingId id, Fact<String> name) implements Thing 
     return name.value();
   }
 
-  /** By the id alone; hashing all that hangs on a thing would cost more than any lookup. */
+  /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {
     return id.hashCode();

@@ -1,6 +1,6 @@
 package stackside.model;
 
-/** Things that the trade calls by several names; the unit may choose its own. */
+/** Things that have several names in the trade; the unit may choose which to use. */
 public enum Term implements Word {
   MACHINE("generator"),
   NEUTRAL_ELECTRODE("neutral electrode"),
@@ -14,7 +14,7 @@ public enum Term implements Word {
     this.usual = usual;
   }
 
-  /** The word where the unit has not chosen its own. */
+  /** The default word, used unless the unit has chosen its own. */
   public String usual() {
     return usual;
   }

@@ -2,12 +2,12 @@ package stackside.model;
 
 import stackside.source.Location;
 
-/** Whatever has an id of its own and can be linked to. */
+/** Anything that has its own id and can be linked to. */
 public interface Thing {
   Location at();
 
   ThingId id();
 
-  /** What people call it. */
+  /** The name that people use for it. */
   String title();
 }

@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * The id of a thing, unique within its kind. What belongs to a machine carries the machine's id
- * before a slash: {@code socket:cordgrass/mono-1}. Asset numbers may use capitals, all other ids
- * are slugs.
+ * The id of a thing, unique within its kind. Parts of a machine carry the machine's id before a
+ * slash: {@code socket:cordgrass/mono-1}. Asset numbers may contain capitals; all other ids are
+ * slugs.
  */
 public record ThingId(Kind kind, String slug) implements Comparable<ThingId> {
   private static final Pattern SLUG = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
@@ -32,12 +32,12 @@ public record ThingId(Kind kind, String slug) implements Comparable<ThingId> {
         && !isDevice(text);
   }
 
-  /** Whether some systems keep the name for a device and make no file of it. */
+  /** Whether some operating systems reserve the name for a device and cannot create such a file. */
   public static boolean isDevice(String text) {
     return DEVICE.matcher(text).matches();
   }
 
-  /** Reads {@code socket:cordgrass/mono-1}; absent if the form or the kind is unknown. */
+  /** Reads {@code socket:cordgrass/mono-1}; absent if the form is wrong or the kind unknown. */
   public static Optional<ThingId> parse(String text) {
     int colon = text.indexOf(':');
     if (colon < 0) {
@@ -62,7 +62,7 @@ public record ThingId(Kind kind, String slug) implements Comparable<ThingId> {
     return ORDER.compare(this, other);
   }
 
-  /** The id as links write it. */
+  /** The id as it appears in links. */
   @Override
   public String toString() {
     return kind.word() + ":" + slug;

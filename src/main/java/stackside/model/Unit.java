@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 
 /**
  * The whole unit as read and linked. Lists keep the order of the content: lists in a file as
- * written, one-thing-a-file kinds by id. What could not be linked stands in {@link #broken}. A
- * record that its author withdrew stands in {@link #withdrawn} alone.
+ * written, kinds with one file per thing by id. Whatever could not be linked is in {@link #broken}.
+ * A record that its author withdrew appears only in {@link #withdrawn}.
  */
 public record Unit(
     UnitDetails details,
@@ -85,7 +85,7 @@ public record Unit(
         : drill.appliesTo().machines().stream().map(fact -> fact.value().id()).distinct().toList();
   }
 
-  /** Every thing that has an id, linked or broken, grouped by kind. */
+  /** All things with an id, linked or broken, grouped by kind. */
   public Stream<Thing> things() {
     return Stream.of(
             details.locations(),
@@ -115,7 +115,7 @@ public record Unit(
         .flatMap(List::stream);
   }
 
-  /** What holds for the whole unit, as one thing to sign. */
+  /** What applies to the whole unit, as one thing to sign. */
   public UnitPart policies() {
     return UnitPart.policies(details);
   }
@@ -125,7 +125,7 @@ public record Unit(
     return UnitPart.sources();
   }
 
-  /** The modes of all machines, machine by machine. */
+  /** The modes of all machines, in machine order. */
   public List<Mode> modes() {
     return machines.stream().flatMap(machine -> machine.modes().stream()).toList();
   }
@@ -168,42 +168,41 @@ public record Unit(
     };
   }
 
-  /** Whether something of this kind is broken, so that its absence says nothing. */
+  /** Whether anything of this kind is broken; if so, a missing thing proves nothing. */
   public boolean anyBroken(Kind kind) {
     return broken.stream().anyMatch(each -> each.id().kind() == kind);
   }
 
-  /** The profiles of a machine, in the order of the content. */
+  /** The profiles of a machine, in content order. */
   public List<Profile> profilesOn(Machine machine) {
     return Related.of(profiles, List.of(machine.id()));
   }
 
-  /** The assets of a machine. */
   public List<Asset> assetsOf(Machine machine) {
     return Related.of(assets, List.of(machine.id()));
   }
 
-  /** What happened to an asset, in the order of the log. */
+  /** What happened to an asset, in log order. */
   public List<ServiceEvent> eventsOf(Asset asset) {
     return Related.of(serviceEvents, List.of(asset.id()));
   }
 
-  /** The rooms whose list names the asset. */
+  /** The rooms that list the asset. */
   public List<Room> roomsWith(Asset asset) {
     return Related.of(rooms, List.of(asset.id()));
   }
 
-  /** The rooms in which a machine of this model stands. */
+  /** The rooms that have a machine of this model. */
   public List<Room> roomsWith(Machine machine) {
     return Related.of(rooms, List.of(machine.id()));
   }
 
-  /** The models that stand in a room, in the order of its assets, each once. */
+  /** The models in a room, each once, in the order of the room's assets. */
   public List<Machine> machinesIn(Room room) {
     return room.assets().stream().map(fact -> fact.value().machine().value()).distinct().toList();
   }
 
-  /** The checklists that hold for a machine, in the order set-up, time-out, end of case. */
+  /** The checklists that apply to a machine, in the order set-up, time-out, end of case. */
   public List<Checklist> checklistsFor(Machine machine) {
     return checklists.stream()
         .filter(list -> list.appliesTo().holds(machine))
@@ -211,13 +210,13 @@ public record Unit(
         .toList();
   }
 
-  /** The drills that hold for a machine. */
+  /** The drills that apply to a machine. */
   public List<Drill> drillsFor(Machine machine) {
     return Related.of(drills, List.of(machine.id()));
   }
 
   /**
-   * The profiles that answer what a room offers, on the machines that stand in it: same lesion, a
+   * The profiles that answer what a room offers, on the machines in that room: same lesion, and a
    * site and a patient group of the offer.
    */
   public List<Profile> profilesServing(Room room) {
@@ -226,7 +225,7 @@ public record Unit(
         .toList();
   }
 
-  /** The rooms that a profile answers something in. */
+  /** The rooms where a profile answers something. */
   public List<Room> roomsServedBy(Profile profile) {
     return roomsWith(profile.machine().value()).stream()
         .filter(room -> serves(room, profile))
@@ -250,14 +249,14 @@ public record Unit(
     return facts.stream().anyMatch(fact -> fact.value().id().equals(thing.id()));
   }
 
-  /** The patient groups that a profile holds for: those named, or all. */
+  /** The patient groups that a profile applies to: those named, or all. */
   public List<PatientGroup> patientsOf(Profile profile) {
     return profile.patients().isEmpty()
         ? details.patients()
         : profile.patients().stream().map(Fact::value).toList();
   }
 
-  /** The foot switches of a room that a machine takes. */
+  /** The foot switches of a room that fit a machine. */
   public List<FootSwitch> footSwitchesFor(Room room, Machine machine) {
     return room.footSwitches().stream()
         .map(Fact::value)
@@ -265,7 +264,7 @@ public record Unit(
         .toList();
   }
 
-  /** The colours of the pedals with which a machine is worked in a room, yellow first. */
+  /** The colours of the pedals used with a machine in a room, yellow first. */
   public List<PedalColour> pedalsFor(Room room, Machine machine) {
     return footSwitchesFor(room, machine).stream()
         .flatMap(footSwitch -> footSwitch.pedals().stream())
@@ -275,13 +274,13 @@ public record Unit(
         .toList();
   }
 
-  /** The unit's own word for a thing, or the trade's usual one. */
+  /** The unit's own word for a thing, or the usual one. */
   public String word(Term term) {
     Fact<String> own = details.words().get(term);
     return own == null ? term.usual() : own.value();
   }
 
-  /** Every connector form that some plug, cable, instrument or electrode has. */
+  /** Every connector form that a plug, cable, instrument or electrode has. */
   public Set<ConnectorId> connectors() {
     Set<ConnectorId> forms = new LinkedHashSet<>();
     machines.forEach(machine -> machine.plugs().forEach(plug -> forms.add(plug.id())));

@@ -9,17 +9,17 @@ import stackside.quantity.Months;
 import stackside.source.Location;
 
 /**
- * What {@code unit.yaml} says of the unit as a whole.
+ * What {@code unit.yaml} says about the unit as a whole.
  *
- * @param format the version of the content's form; the reader refuses one that it does not know
+ * @param format the version of the content format; the reader refuses an unknown version
  * @param language a BCP 47 tag
- * @param address where the site will be served; codes on cards lead there
- * @param makeSafe what to do first whatever is wrong, line by line: the same on every card
- * @param patients lightest first or last, as the author likes
+ * @param address where the site will be served; codes on cards point there
+ * @param makeSafe what to do first whatever is wrong, line by line; the same on every card
+ * @param patients lightest first or last, as the author prefers
  * @param signatures who signs what
- * @param words the unit's own word for a thing with several names
- * @param verbs what a step on a card may begin with, besides the verbs that the program knows: a
- *     unit writes in its own language
+ * @param words the unit's own words for things with several names
+ * @param verbs verbs that a step on a card may start with, in addition to those that the program
+ *     knows, because a unit writes in its own language
  */
 public record UnitDetails(
     Location at,

@@ -2,7 +2,7 @@ package stackside.model;
 
 import stackside.source.Location;
 
-/** A part of the unit that is one thing to those who sign it, though no text gives it an id. */
+/** A part of the unit that is signed as one thing, although it has no id in the content. */
 public final class UnitPart implements Thing {
   private final Location at;
   private final ThingId id;
@@ -14,7 +14,9 @@ public final class UnitPart implements Thing {
     this.title = title;
   }
 
-  /** What holds for the whole unit: who signs, how long that holds, how output is judged. */
+  /**
+   * What applies to the whole unit: who signs, how long a signature lasts, how output is judged.
+   */
   static UnitPart policies(UnitDetails details) {
     return new UnitPart(details.name().at(), "policies", "Policies of the unit");
   }

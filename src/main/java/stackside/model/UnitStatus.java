@@ -1,6 +1,6 @@
 package stackside.model;
 
-/** Whether the content is for patients or for show. */
+/** Whether the content is for patient care or for demonstration. */
 public enum UnitStatus implements Word {
   DEMONSTRATION,
   CLINICAL

@@ -1,8 +1,8 @@
 package stackside.model;
 
 /**
- * A text or a group of facts that does not make sense as what it should be. The reader of content
- * turns it into a problem at the place of the text.
+ * A text or a group of facts that makes no sense as what it should be. The content reader turns it
+ * into a problem at the place of the text.
  */
 public final class UnreadableText extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
@@ -14,12 +14,12 @@ public final class UnreadableText extends IllegalArgumentException {
     this.hint = hint;
   }
 
-  /** What is wrong, lower case, without a full stop. */
+  /** What is wrong, starting in lower case and without a full stop. */
   public String problem() {
     return String.valueOf(getMessage());
   }
 
-  /** The kind of edit that mends it. */
+  /** The kind of edit that fixes it. */
   public String hint() {
     return hint;
   }

@@ -1,6 +1,6 @@
 package stackside.model;
 
-/** How the voltage of a mode runs over time. */
+/** How the voltage of a mode varies over time. */
 public enum Waveform implements Word {
   CONTINUOUS,
   MODULATED,

@@ -6,9 +6,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * That a record was wrong: it stays where it is, to be read, and no longer counts.
+ * States that a record was wrong. The record stays legible in its place but no longer counts.
  *
- * @param by the initials of whoever says so
+ * @param by initials of the person who withdrew it
  */
 public record Withdrawal(LocalDate date, Initials by, String reason) {
   private static final Pattern FORM = Pattern.compile("(\\S+)\\s+([^:\\s]+)\\s*:\\s*(\\S.*)");

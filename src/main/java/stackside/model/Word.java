@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /** A choice from a closed list, written in kebab case in the content. */
 public interface Word {
-  /** The constant's name, as every enum has it. */
+  /** The constant's name, as in every enum. */
   String name();
 
   /** The choice as an author writes it: {@code by-plugging-in}. */
@@ -12,7 +12,7 @@ public interface Word {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** The choice in a sentence: {@code by plugging in}. */
+  /** The choice as it reads in a sentence: {@code by plugging in}. */
   default String spoken() {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }

@@ -2,7 +2,7 @@ package stackside.quantity;
 
 import java.util.List;
 
-/** A heating factor, current squared times time, in ampere-squared seconds. */
+/** A heating factor: current squared times time, in ampere-squared seconds. */
 public record AmpereSquaredSeconds(double value)
     implements Quantity, Comparable<AmpereSquaredSeconds> {
 

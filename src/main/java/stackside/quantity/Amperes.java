@@ -2,7 +2,7 @@ package stackside.quantity;
 
 import java.util.List;
 
-/** Electric current, root mean square unless said otherwise, in amperes. */
+/** Electric current in amperes, root mean square unless stated otherwise. */
 public record Amperes(double value) implements Quantity, Comparable<Amperes> {
 
   /** Reads a current from text such as {@code 0.5 A}. */

@@ -3,7 +3,7 @@ package stackside.quantity;
 import java.util.Optional;
 
 /**
- * A half-open stretch of a quantity: it holds its lower end and not its upper one, so that "10 mm
+ * A half-open range of a quantity. It includes its lower end but not its upper one, so that "10 mm
  * to 20 mm" and "20 mm and over" meet without overlap. An absent end is open.
  */
 public record Band<Q extends Quantity & Comparable<Q>>(Optional<Q> from, Optional<Q> below) {
@@ -49,18 +49,18 @@ public record Band<Q extends Quantity & Comparable<Q>>(Optional<Q> from, Optiona
     return new Band<>(Optional.of(from), Optional.of(below));
   }
 
-  /** Whether the band holds this value. */
+  /** Whether the band contains this value. */
   public boolean holds(Q value) {
     return from.map(low -> low.compareTo(value) <= 0).orElse(true)
         && below.map(high -> value.compareTo(high) < 0).orElse(true);
   }
 
-  /** Whether the two bands share any value. */
+  /** Whether the two bands share a value. */
   public boolean overlaps(Band<Q> other) {
     return startsBeforeEndOf(other) && other.startsBeforeEndOf(this);
   }
 
-  /** Whether every value of the other band lies in this one. */
+  /** Whether this band contains every value of the other. */
   public boolean covers(Band<Q> other) {
     boolean low =
         from.isEmpty() || (other.from.isPresent() && from.get().compareTo(other.from.get()) <= 0);

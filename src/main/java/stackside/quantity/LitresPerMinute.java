@@ -2,7 +2,7 @@ package stackside.quantity;
 
 import java.util.List;
 
-/** A gas flow in litres a minute. */
+/** A gas flow in litres per minute. */
 public record LitresPerMinute(double value) implements Quantity, Comparable<LitresPerMinute> {
 
   /** Reads a gas flow from text such as {@code 0.8 L/min}. */

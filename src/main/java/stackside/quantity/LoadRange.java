@@ -12,7 +12,7 @@ public record LoadRange(Ohms from, Ohms to) {
   /**
    * Reads "50 ohm to 2000 ohm".
    *
-   * @throws UnreadableQuantity if the text is no such range
+   * @throws UnreadableQuantity if the text is not such a range
    */
   public static LoadRange parse(String text) {
     int to = text.indexOf(" to ");

@@ -7,11 +7,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * How one kind of quantity is written. Numbers are plain decimals: no sign, no exponent, no leading
- * zeros before another digit, no decimal comma.
+ * How one kind of quantity is written. Numbers are plain decimals: no sign, no exponent, no
+ * superfluous leading zero, no decimal comma.
  *
- * @param noun what it is, with its article: "a power"
- * @param units the units that may stand behind the number, with their size in the type's own unit
+ * @param noun its name with the article: "a power"
+ * @param units the units that may follow the number, with their size in the type's own unit
  * @param make builds the quantity from a value in the type's own unit
  */
 public record Measure<Q extends Quantity>(
@@ -21,7 +21,7 @@ public record Measure<Q extends Quantity>(
       Pattern.compile("(?<number>\\d+(?:\\.\\d+)?)(?<gap>\\s*)(?<unit>\\D.*)?");
   private static final double HUGEST = 1e6;
 
-  /** A unit as written and its size in the type's own unit. */
+  /** A unit as written, and its size in the type's own unit. */
   public record UnitName(String text, double size) {}
 
   public Measure {
@@ -31,7 +31,7 @@ public record Measure<Q extends Quantity>(
   /**
    * Reads a quantity.
    *
-   * @throws UnreadableQuantity if the text is no such quantity
+   * @throws UnreadableQuantity if the text is not such a quantity
    */
   public Q parse(String text) {
     Matcher form = FORM.matcher(text.strip());

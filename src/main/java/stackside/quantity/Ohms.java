@@ -2,7 +2,7 @@ package stackside.quantity;
 
 import java.util.List;
 
-/** A resistance, taken as free of reactance, in ohms. */
+/** A resistance in ohms, assumed to have no reactance. */
 public record Ohms(double value) implements Quantity, Comparable<Ohms> {
 
   /** Reads a resistance from text such as {@code 500 ohm}. */

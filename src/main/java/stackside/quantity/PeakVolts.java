@@ -3,8 +3,7 @@ package stackside.quantity;
 import java.util.List;
 
 /**
- * A peak voltage in volts: the highest instantaneous value, never peak to peak, never root mean
- * square.
+ * A peak voltage in volts: the highest instantaneous value, never peak to peak or root mean square.
  */
 public record PeakVolts(double value) implements Quantity, Comparable<PeakVolts> {
 

@@ -3,7 +3,7 @@ package stackside.quantity;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The powers that a mode can be set to: both ends included, in equal steps from the lower end. */
+/** The powers that a mode can be set to: equal steps from the lower end, both ends included. */
 public record PowerRange(Watts from, Watts to, Watts step) {
   private static final Pattern FORM = Pattern.compile("(.+) to (.+) in steps of (.+)");
   private static final double ON_STEP = 1e-9;
@@ -17,7 +17,7 @@ public record PowerRange(Watts from, Watts to, Watts step) {
   /**
    * Reads "10 W to 120 W in steps of 5 W".
    *
-   * @throws UnreadableQuantity if the text is no such range
+   * @throws UnreadableQuantity if the text is not such a range
    */
   public static PowerRange parse(String text) {
     Matcher form = FORM.matcher(text.strip());
@@ -37,18 +37,18 @@ public record PowerRange(Watts from, Watts to, Watts step) {
     return new PowerRange(from, to, step);
   }
 
-  /** Whether a power lies between the ends, ends included. */
+  /** Whether a power lies between the ends, which are included. */
   public boolean holds(Watts power) {
     return from.value() <= power.value() && power.value() <= to.value();
   }
 
-  /** Whether a power in the range lies on one of the steps. */
+  /** Whether a power in the range falls on one of the steps. */
   public boolean onStep(Watts power) {
     double steps = (power.value() - from.value()) / step.value();
     return Math.abs(steps - Math.rint(steps)) < ON_STEP;
   }
 
-  /** Whether a power is one that the control can stand on. */
+  /** Whether the control can be set to this power. */
   public boolean canBeSet(Watts power) {
     return holds(power) && onStep(power);
   }

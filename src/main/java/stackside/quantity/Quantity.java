@@ -2,7 +2,7 @@ package stackside.quantity;
 
 import java.math.BigDecimal;
 
-/** A number with its unit. The unit is in the type; the value is in that unit and finite. */
+/** A number with its unit. The type gives the unit; the value is finite and in that unit. */
 public sealed interface Quantity
     permits Amperes,
         AmpereSquaredSeconds,
@@ -16,13 +16,13 @@ public sealed interface Quantity
         PeakVolts,
         Watts {
 
-  /** The number, in the unit of the type. */
+  /** The number, in the type's unit. */
   double value();
 
-  /** The unit as it is written behind the number. */
+  /** The unit as written after the number. */
   String unit();
 
-  /** Number, space, unit, without trailing zeros: {@code 0.8 L/min}. */
+  /** Number, space and unit, without trailing zeros: {@code 0.8 L/min}. */
   default String text() {
     return number(value()) + " " + unit();
   }
@@ -33,7 +33,7 @@ public sealed interface Quantity
     return exact.signum() == 0 ? "0" : exact.toPlainString();
   }
 
-  /** Refuses what is no number; every quantity calls it. */
+  /** Refuses infinity and NaN; every quantity calls it. */
   static void requireFinite(double value) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("not a finite number: " + value);

@@ -1,8 +1,8 @@
 package stackside.quantity;
 
 /**
- * A text that is no quantity of the kind asked for. The reader of content turns it into a problem
- * at the place of the text.
+ * A text that is not a quantity of the expected kind. The content reader turns it into a problem at
+ * the place of the text.
  */
 public final class UnreadableQuantity extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
@@ -14,12 +14,12 @@ public final class UnreadableQuantity extends IllegalArgumentException {
     this.hint = hint;
   }
 
-  /** What is wrong, lower case, without a full stop. */
+  /** What is wrong, starting in lower case and without a full stop. */
   public String problem() {
     return String.valueOf(getMessage());
   }
 
-  /** How such a quantity is written, without any number that could be taken for advice. */
+  /** How such a quantity is written, without any number that could be mistaken for advice. */
   public String hint() {
     return hint;
   }

@@ -1,11 +1,11 @@
 package stackside.source;
 
 /**
- * A kind of mistake that content can hold: a rule of the catalogue or a fault of reading. Its id is
- * printed in brackets behind each message, never changes, and is what {@code explain} takes.
+ * A kind of mistake in content: a rule of the catalogue or a reading fault. Its id is printed in
+ * brackets after each message, never changes, and is what {@code explain} takes.
  *
  * @param id the kind in kebab case, named after the fault
- * @param severity what a problem of this kind asks for
+ * @param severity how serious a problem of this kind is
  * @param summary one line without a full stop
  */
 public record Fault(String id, Severity severity, String summary) {
@@ -15,7 +15,7 @@ public record Fault(String id, Severity severity, String summary) {
     }
   }
 
-  /** A problem of this kind at a place. */
+  /** Creates a problem of this kind at a place. */
   public Problem at(Location at, String message) {
     return new Problem(this, at, message);
   }

@@ -3,8 +3,8 @@ package stackside.source;
 import java.util.Comparator;
 
 /**
- * A stretch of one line of one content file. Lines and columns count from 1, columns and length in
- * UTF-16 units of the line as read; the file is relative to the content folder, with forward
+ * A stretch of one line of one content file. Lines and columns count from 1; columns and lengths
+ * are UTF-16 units of the line as read. The file is relative to the content folder, with forward
  * slashes.
  */
 public record Location(String file, int line, int column, int length)
@@ -23,12 +23,12 @@ public record Location(String file, int line, int column, int length)
     }
   }
 
-  /** The beginning of a file, for what is wrong with the file as a whole. */
+  /** The beginning of a file, for a problem with the file as a whole. */
   public static Location startOf(String file) {
     return new Location(file, 1, 1, 0);
   }
 
-  /** Whether both stand on one line of one file. */
+  /** Whether both are on the same line of the same file. */
   public boolean isOnLineOf(Location other) {
     return file.equals(other.file) && line == other.line;
   }
@@ -38,7 +38,7 @@ public record Location(String file, int line, int column, int length)
     return ORDER.compare(this, other);
   }
 
-  /** The place as messages print it: {@code rooms/room-2.yaml:14:9}. */
+  /** The place as printed in messages: {@code rooms/room-2.yaml:14:9}. */
   @Override
   public String toString() {
     return file + ":" + line + ":" + column;

@@ -1,4 +1,4 @@
 package stackside.source;
 
-/** A second place that helps to understand a problem: where the limit stands, where the twin is. */
+/** A second place that helps to explain a problem: where the limit is given, or the duplicate. */
 public record Note(Location at, String message) {}

@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One mistake in the content: what is wrong, where, and the kind of edit that mends it. Stages
- * collect problems and hand them on; only the command line prints them.
+ * One mistake in the content: what is wrong, where, and what kind of edit fixes it. Stages collect
+ * problems and pass them on; only the command line prints them.
  *
  * @param fault the kind of mistake
  * @param at the smallest stretch of text that is wrong
- * @param message what is wrong, lower case, one line, no full stop, both values with their units
+ * @param message what is wrong: one line, starting in lower case, no full stop, both values with
+ *     their units
  * @param notes further places, in reading order
- * @param help the kind of edit that mends it; never a clinical number
+ * @param help the kind of edit that fixes it; never a clinical number
  */
 public record Problem(
     Fault fault, Location at, String message, List<Note> notes, Optional<String> help)
@@ -28,19 +29,19 @@ public record Problem(
     notes = List.copyOf(notes);
   }
 
-  /** A problem that needs neither note nor help yet. */
+  /** Creates a problem that has neither note nor help yet. */
   public Problem(Fault fault, Location at, String message) {
     this(fault, at, message, List.of(), Optional.empty());
   }
 
-  /** The same problem with one more place to look at. */
+  /** The same problem with another place to look at. */
   public Problem note(Location where, String words) {
     List<Note> more = new ArrayList<>(notes);
     more.add(new Note(where, words));
     return new Problem(fault, at, message, more, help);
   }
 
-  /** The same problem with its kind of edit. */
+  /** The same problem with the kind of edit that fixes it. */
   public Problem help(String words) {
     return new Problem(fault, at, message, notes, Optional.of(words));
   }

@@ -1,15 +1,15 @@
 package stackside.source;
 
 /**
- * What a problem asks for: an error stops publishing of what depends on it, a warning asks a
- * question that the unit can answer in place, a note only informs.
+ * How serious a problem is. An error stops the publishing of whatever depends on it. A warning asks
+ * a question that the unit can answer in place. A note only informs.
  */
 public enum Severity {
   ERROR,
   WARNING,
   NOTE;
 
-  /** The word as messages print it. */
+  /** The word as printed in messages. */
   public String word() {
     return switch (this) {
       case ERROR -> "error";

@@ -5,13 +5,13 @@ import java.io.InputStream;
 import java.util.Optional;
 
 /**
- * How much is read of a file. One that is larger is something else in its place, and is refused
+ * How much of a file is read. A larger file must be something else in its place, and is refused
  * before it fills the memory.
  */
 public enum SizeLimit {
-  /** A file that people write, or that grows by a line at a time. */
+  /** A file written by people, or growing by a line at a time. */
   WRITTEN(5),
-  /** A file that an earlier run made. */
+  /** A file made by an earlier run. */
   MADE(50);
 
   private final int megabytes;
@@ -20,14 +20,17 @@ public enum SizeLimit {
     this.megabytes = megabytes;
   }
 
-  /** All bytes of a stream; absent, and no more read than the limit, where it holds more. */
+  /**
+   * All bytes of a stream; absent if it holds more than the limit. Reads one byte beyond it at
+   * most.
+   */
   public Optional<byte[]> read(InputStream stream) throws IOException {
     int most = megabytes * 1024 * 1024;
     byte[] bytes = stream.readNBytes(most + 1);
     return bytes.length <= most ? Optional.of(bytes) : Optional.empty();
   }
 
-  /** What to say of a file that holds more: {@code larger than 5 MB}. */
+  /** How to describe a file that holds more: {@code larger than 5 MB}. */
   public String exceeded() {
     return "larger than " + megabytes + " MB";
   }

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** All files of one reading, so that a message can show the line that it is about. */
+/** All files of one reading, so that a message can quote the line that it is about. */
 public record Sources(Map<String, SourceText> files) {
   public Sources {
     files = Collections.unmodifiableMap(new TreeMap<>(files));
@@ -18,7 +18,7 @@ public record Sources(Map<String, SourceText> files) {
     return new Sources(files);
   }
 
-  /** The line that a location points into, as its author wrote it; absent for an empty place. */
+  /** The line that a location points to, as its author wrote it; absent for an empty place. */
   public Optional<String> excerpt(Location at) {
     return Optional.ofNullable(files.get(at.file()))
         .map(text -> text.line(at.line()))

@@ -5,11 +5,11 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
-/** Text in UTF-8, read strictly. */
+/** Strict reading of UTF-8 text. */
 public final class Utf8 {
   private Utf8() {}
 
-  /** The text of these bytes; absent where they are none. */
+  /** The text of these bytes; absent if they are not valid UTF-8. */
   public static Optional<String> text(byte[] bytes) {
     try {
       return Optional.of(
