@@ -8,12 +8,12 @@ import java.util.Optional;
 import stackside.source.SizeLimit;
 
 /**
- * The file operations that publishing is made of, one method each. {@link LocalDisk} performs them;
- * tests put another in its place and make every single one fail.
+ * The file operations that publishing uses, one method each. {@link LocalDisk} performs them. Tests
+ * replace it and make each operation fail in turn.
  */
 public interface Disk {
 
-  /** What stands at a path. Links are never followed. */
+  /** What exists at a path. Links are never followed. */
   enum Entry {
     ABSENT,
     FILE,
@@ -23,29 +23,29 @@ public interface Disk {
 
   Entry at(Path path) throws IOException;
 
-  /** What a folder holds, sorted by name. */
+  /** The entries of a folder, sorted by name. */
   List<Path> list(Path folder) throws IOException;
 
-  /** What a file holds; absent where it is larger than the limit. */
+  /** The bytes of a file; absent if it is larger than the limit. */
   Optional<byte[]> read(Path file, SizeLimit limit) throws IOException;
 
   void createFolder(Path folder) throws IOException;
 
-  /** Writes a file that does not exist yet; its bytes have reached the disk on return. */
+  /** Writes a new file. Its bytes have reached the disk when this returns. */
   void write(Path file, byte[] bytes) throws IOException;
 
-  /** Gives a file a second name; fails where the file system cannot. */
+  /** Gives a file a second name; fails if the file system cannot. */
   void link(Path existing, Path second) throws IOException;
 
-  /** Renames in one step. A file may take the place of a file, a folder that of nothing. */
+  /** Renames in one step. A file may replace a file; a folder needs a free name. */
   void move(Path from, Path to) throws IOException;
 
   /** Deletes a file, a link or an empty folder. */
   void delete(Path path) throws IOException;
 
-  /** Makes the names in a folder reach the disk, where the system can. */
+  /** Makes the names in a folder reach the disk, if the system supports it. */
   void flush(Path folder) throws IOException;
 
-  /** Takes the lock that a file stands for, until it is closed; absent if another holds it. */
+  /** Takes the lock on a file and holds it until closed; absent if another run holds it. */
   Optional<Closeable> lock(Path file) throws IOException;
 }

@@ -14,8 +14,8 @@ import java.util.TreeSet;
 import stackside.render.OutputFile;
 
 /**
- * The files of one output folder, by path. No two of them would meet on any file system, whether it
- * tells capitals apart or not.
+ * The files of one output folder, by path. No two paths collide on any file system, whether or not
+ * it is case-sensitive.
  */
 record FileTree(SortedMap<String, OutputFile> files) {
 
@@ -24,7 +24,7 @@ record FileTree(SortedMap<String, OutputFile> files) {
   }
 
   /**
-   * @throws IllegalArgumentException if two files would meet; that is a bug of a renderer
+   * @throws IllegalArgumentException if two files collide; that is a bug in a renderer
    */
   static FileTree of(Collection<OutputFile> files) {
     SortedMap<String, OutputFile> byPath = new TreeMap<>();
@@ -65,7 +65,7 @@ record FileTree(SortedMap<String, OutputFile> files) {
     }
   }
 
-  /** The folders that the files need, each after the one that it stands in. */
+  /** The folders that the files need, parents first. */
   Set<String> folders() {
     Set<String> folders = new TreeSet<>();
     files.keySet().forEach(path -> folders.addAll(foldersOf(path)));

@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.source.SizeLimit;
 
-/** The file operations of publishing, on any file system that the platform knows. */
+/** The file operations of publishing, on any file system that the platform supports. */
 public final class LocalDisk implements Disk {
 
   @Override
@@ -85,9 +85,7 @@ public final class LocalDisk implements Disk {
     Files.delete(path);
   }
 
-  /**
-   * Only POSIX systems let a folder be opened for this; elsewhere the names look after themselves.
-   */
+  /** Only POSIX systems can open a folder for this. On other systems this does nothing. */
   @Override
   public void flush(Path folder) throws IOException {
     if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {

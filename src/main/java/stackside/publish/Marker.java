@@ -8,10 +8,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
- * The file that says that Stackside made a folder, and which files it put there. A folder without
- * it, or with files that it does not name, is somebody's own.
+ * The file that shows that Stackside made a folder, and lists the files it put there. A folder
+ * without a marker, or with files that the marker does not list, belongs to somebody else.
  *
- * @param paths the files of the folder, without the marker itself
+ * @param paths the files of the folder, without the marker
  */
 record Marker(Set<String> paths) {
   static final String NAME = ".stackside";
@@ -29,7 +29,7 @@ record Marker(Set<String> paths) {
     return (FIRST + "\n" + FORMAT + "\n" + list).getBytes(StandardCharsets.UTF_8);
   }
 
-  /** Reads a marker; absent if it is damaged or of a format that is not known. */
+  /** Reads a marker; absent if it is damaged or its format is unknown. */
   static Optional<Marker> read(byte[] bytes) {
     String text = new String(bytes, StandardCharsets.UTF_8);
     Set<String> lines = new TreeSet<>();

@@ -5,14 +5,14 @@ import java.nio.file.Path;
 import java.util.Objects;
 
 /**
- * The names beside an output folder that publishing uses, on the same file system as the folder, so
- * that a rename moves a whole tree in one step.
+ * The names that publishing uses beside an output folder. They are on the same file system as the
+ * folder, so that one rename moves a whole tree.
  *
  * @param target the output folder
  * @param staged where the next tree is built
- * @param previous where the earlier tree stands whole during the swap
- * @param discarded where a tree goes to be deleted
- * @param lock the file that one run at a time may lock; it stays
+ * @param previous where the earlier tree is kept whole during the swap
+ * @param discarded where a tree is moved to be deleted
+ * @param lock the file that only one run at a time may lock; it is never deleted
  */
 record Neighbours(Path target, Path staged, Path previous, Path discarded, Path lock) {
 
@@ -35,7 +35,7 @@ record Neighbours(Path target, Path staged, Path previous, Path discarded, Path 
     return Objects.requireNonNull(target.getParent());
   }
 
-  /** Makes a folder and those above it, as far as they are missing. */
+  /** Creates a folder and any missing parents. */
   static void createFolders(Disk disk, Path folder) throws IOException {
     Path parent = folder.getParent();
     if (parent != null && disk.at(folder) == Disk.Entry.ABSENT) {

@@ -6,15 +6,15 @@ import java.util.Collection;
 import stackside.render.OutputFile;
 
 /**
- * A folder that is made once, with all its files or not at all, and from then on is its owner's.
+ * Creates a folder once, with all its files or not at all. From then on it belongs to its owner.
  */
 public final class NewFolder {
   private NewFolder() {}
 
   /**
-   * Makes the folder.
+   * Creates the folder.
    *
-   * @throws PublishFailure if something stands there already, or if the disk refuses
+   * @throws PublishFailure if something exists there already, or if the disk refuses
    */
   public static void create(Disk disk, Path folder, Collection<OutputFile> files)
       throws PublishFailure {

@@ -14,9 +14,9 @@ import stackside.render.OutputFile;
 import stackside.source.SizeLimit;
 
 /**
- * A folder of finished files, held by this run alone from {@link #hold} to {@link #close}. Its
- * files are replaced all together or not at all: the next tree is built beside the folder and
- * renamed into its place, and a swap that was cut short is mended by the next run.
+ * A folder of finished files, held exclusively by this run from {@link #hold} to {@link #close}.
+ * Its files are replaced all together or not at all. The next tree is built beside the folder and
+ * renamed into place; the next run repairs an interrupted swap.
  */
 public final class OutputFolder implements AutoCloseable {
   private final Disk disk;
@@ -31,7 +31,7 @@ public final class OutputFolder implements AutoCloseable {
   }
 
   /**
-   * Takes the folder for this run, and first restores it if an earlier run was cut short.
+   * Takes the folder for this run. If an earlier run was interrupted, restores the folder first.
    *
    * @throws PublishFailure if another run holds it, if it is not Stackside's, or if the disk
    *     refuses
@@ -60,17 +60,20 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  /** What the user should be told: a folder restored, leftovers that could not be deleted. */
+  /**
+   * What the user should be told: that the folder was restored, or that leftovers could not be
+   * deleted.
+   */
   public List<String> notices() {
     return List.copyOf(notices);
   }
 
-  /** The folder, as an absolute path. */
+  /** The absolute path of the folder. */
   public Path path() {
     return names.target();
   }
 
-  /** The files that stand in the folder now. */
+  /** The files now in the folder. */
   public SortedMap<String, OutputFile> files() throws PublishFailure {
     try {
       Tree target = tree(names.target());
@@ -81,10 +84,11 @@ public final class OutputFolder implements AutoCloseable {
   }
 
   /**
-   * Replaces all files of the folder by these.
+   * Replaces all files of the folder with these.
    *
-   * @throws IllegalArgumentException if two of the files would meet; that is a bug of a renderer
-   * @throws PublishFailure if the disk refuses; the folder is then as it was, or stands whole where
+   * @throws IllegalArgumentException if the disk refuses; the folder is then unchanged, or kept
+   *     whole where the message says
+   * @throws PublishFailure if the disk refuses; the folder is then unchanged, or kept whole where
    *     the message says
    */
   public Replaced replace(Collection<OutputFile> files) throws PublishFailure {
@@ -106,7 +110,7 @@ public final class OutputFolder implements AutoCloseable {
     return new Replaced(next.files().size(), next.files().size() - kept.paths().size());
   }
 
-  /** How many files the folder holds now, and how many of them are new or differ from before. */
+  /** How many files the folder holds now, and how many of them are new or changed. */
   public record Replaced(int files, long changed) {}
 
   @Override
@@ -118,7 +122,7 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  // Staging: what goes wrong for lack of room goes wrong here, beside the folder.
+  // Staging: if the disk is full, the failure happens here, beside the folder.
 
   private void stage(FileTree next, Set<String> unchanged) throws IOException {
     Path staged = names.staged();
@@ -138,7 +142,9 @@ public final class OutputFolder implements AutoCloseable {
     disk.flush(staged);
   }
 
-  /** A file that did not change keeps its place on the disk and its date, where links are known. */
+  /**
+   * Links an unchanged file instead of copying it, where the disk can, so that it keeps its date.
+   */
   private boolean linked(String path) throws IOException {
     Path second = names.staged().resolve(path);
     try {
@@ -152,7 +158,7 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  /** A disk that is full should not stay full of what nobody will use. */
+  /** Frees the space of a half-built tree, so that a full disk does not stay full. */
   private void giveRoomBack(IOException failure) {
     try {
       deleteLeftover(names.staged());
@@ -161,7 +167,7 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  // Swapping: two renames. Between them the earlier tree stands whole at its recovery name.
+  // Swapping: two renames. Between them the earlier tree is kept whole under its recovery name.
 
   private void swap() throws IOException {
     try {
@@ -179,9 +185,7 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  /**
-   * After a swap that failed: the earlier tree returns to its place, as far as the disk lets it.
-   */
+  /** Restores the earlier tree after a failed swap, as far as the disk allows. */
   private void takeBack(IOException failure) {
     try {
       if (tree(names.staged()).isAbsent()) {
@@ -206,7 +210,7 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  /** A tree leaves its name before it is deleted, so that the name holds a whole tree or none. */
+  /** Renames the tree before deleting it, so that the name holds a whole tree or none. */
   private void discardPrevious() throws IOException {
     if (!tree(names.previous()).isAbsent()) {
       disk.move(names.previous(), names.discarded());
@@ -214,7 +218,7 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  // Restoring: what an earlier run left behind.
+  // Restoring what an earlier run left behind.
 
   private void restore() throws IOException {
     deleteLeftover(names.staged());
@@ -263,7 +267,7 @@ public final class OutputFolder implements AutoCloseable {
     leftover.delete();
   }
 
-  // Looking, before anything is touched.
+  // Looking before anything is touched.
 
   private void refuseWhatIsNotOurs() throws IOException {
     Tree target = tree(names.target());
@@ -309,7 +313,7 @@ public final class OutputFolder implements AutoCloseable {
     return new Tree(disk, root);
   }
 
-  // Telling.
+  // Telling the user.
 
   private PublishFailure failure(IOException e) {
     return e instanceof PublishFailure known

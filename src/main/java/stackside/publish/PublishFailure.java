@@ -10,15 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 import stackside.source.SizeLimit;
 
-/** Publishing could not be done. The message is for the person at the keyboard. */
+/** Publishing failed. The message is for the person at the keyboard. */
 public final class PublishFailure extends IOException {
   private static final long serialVersionUID = 1;
 
-  /** Why, as far as it decides what the command answers. */
+  /** The reason, where it decides the exit status of the command. */
   public enum Reason {
-    /** The folder holds what Stackside did not make. */
+    /** The folder holds something that Stackside did not make. */
     NOT_OURS,
-    /** Another run is at work on the folder. */
+    /** Another run is using the folder. */
     BUSY,
     /** The disk refused. */
     DISK
@@ -43,7 +43,7 @@ public final class PublishFailure extends IOException {
     return new PublishFailure(Reason.NOT_OURS, message, Optional.empty());
   }
 
-  /** A file where one of ours should be is larger than any that Stackside makes. */
+  /** A file in the place of one of ours is larger than any that Stackside makes. */
   public static PublishFailure tooLarge(Path file) {
     return notOurs(
         file
@@ -59,7 +59,7 @@ public final class PublishFailure extends IOException {
         Optional.empty());
   }
 
-  /** The disk refused; the state says where the earlier files are now. */
+  /** The disk refused. The state says where the earlier files are now. */
   static PublishFailure disk(IOException cause, Path folder, String state) {
     return new PublishFailure(
         Reason.DISK,
@@ -71,7 +71,7 @@ public final class PublishFailure extends IOException {
     return reason;
   }
 
-  /** Why a disk refused, and which file, as far as it says so. */
+  /** Why a disk refused and which file it refused, as far as the exception says. */
   public static String words(IOException cause) {
     String detail =
         cause instanceof FileSystemException e && e.getReason() != null

@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import java.util.Objects;
 
 /**
- * A single file that is replaced whole or not at all, held by one run at a time. What it held
- * before stands in its place until the new bytes have reached the disk.
+ * A single file that is replaced whole or not at all and held by one run at a time. Its old bytes
+ * stay in place until the new ones have reached the disk.
  */
 public final class SafeFile implements AutoCloseable {
   private final Disk disk;
@@ -23,7 +23,7 @@ public final class SafeFile implements AutoCloseable {
   }
 
   /**
-   * Takes the file for this run; it need not exist yet.
+   * Takes the file for this run. It need not exist yet.
    *
    * @throws PublishFailure if another run holds it, or if the disk refuses
    */
@@ -42,7 +42,7 @@ public final class SafeFile implements AutoCloseable {
     }
   }
 
-  /** Replaces what the file holds. */
+  /** Replaces the contents of the file. */
   public void replace(byte[] bytes) throws PublishFailure {
     try {
       Path folder = Objects.requireNonNull(file.getParent());

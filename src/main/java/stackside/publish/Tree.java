@@ -13,10 +13,10 @@ import java.util.TreeSet;
 import stackside.render.OutputFile;
 import stackside.source.SizeLimit;
 
-/** A folder on the disk with everything below it, ours or not. */
+/** A folder on the disk with everything below it, whether or not it is ours. */
 record Tree(Disk disk, Path root) {
 
-  /** What file managers leave in every folder that they show; nobody misses it. */
+  /** Files that file managers leave in the folders they show; nobody misses them. */
   private static final Set<String> LEFT_BY_FILE_MANAGERS =
       Set.of(".DS_Store", "Thumbs.db", "desktop.ini");
 
@@ -37,12 +37,12 @@ record Tree(Disk disk, Path root) {
     return root.resolve(Marker.NAME);
   }
 
-  /** A file that the marker does not name; absent if all are Stackside's. */
+  /** A file that the marker does not list; absent if all files are Stackside's. */
   Optional<String> foreign(Marker marker) throws IOException {
     return paths().stream().filter(path -> !marker.paths().contains(path)).findFirst();
   }
 
-  /** All files, without the marker. */
+  /** All files except the marker. */
   SortedMap<String, OutputFile> files() throws IOException {
     SortedMap<String, OutputFile> files = new TreeMap<>();
     for (String path : paths()) {
@@ -56,10 +56,10 @@ record Tree(Disk disk, Path root) {
   }
 
   /**
-   * What of a tree stays in the next one.
+   * What the next tree keeps of this one.
    *
-   * @param paths files that stand here just as they will
-   * @param gone how many files change or go
+   * @param paths files that stay exactly as they are
+   * @param gone how many files change or disappear
    */
   record Kept(Set<String> paths, int gone) {
     static final Kept NOTHING = new Kept(Set.of(), 1);
@@ -69,7 +69,10 @@ record Tree(Disk disk, Path root) {
     }
   }
 
-  /** What stays of this tree, compared file by file so that it is never in memory as a whole. */
+  /**
+   * What the next tree keeps of this one. Compares file by file, so that the whole tree is never in
+   * memory.
+   */
   Kept kept(SortedMap<String, OutputFile> next) throws IOException {
     Set<String> kept = new TreeSet<>();
     List<String> paths = paths();
@@ -106,7 +109,9 @@ record Tree(Disk disk, Path root) {
     }
   }
 
-  /** Deletes it all; the marker goes last, so that a tree half deleted still says whose it is. */
+  /**
+   * Deletes everything. The marker goes last, so that a half-deleted tree is still known as ours.
+   */
   void delete() throws IOException {
     for (Path entry : disk.list(root)) {
       if (!entry.equals(marker())) {

@@ -1,7 +1,7 @@
 /**
- * Puts output files on the disk: reads the register of what was issued, stages a whole folder
- * aside, swaps it in, and recovers from a swap that was cut short. Leaves alone any folder that is
- * not its own.
+ * Writes output files to the disk: reads the register of what was issued, stages a whole new
+ * folder, swaps it in, and recovers from an interrupted swap. Never touches a folder that is not
+ * its own.
  *
  * <p>May import {@code render} for output files, and what that imports.
  */
