@@ -9,9 +9,9 @@ import stackside.render.Shape.Stroke;
 import stackside.render.Shape.Weight;
 
 /**
- * Leads the cables from the lower edge of a panel to the names of what goes in. No two cross: they
- * run side by side in the order in which they leave the panel, and the names stand in the opposite
- * order.
+ * Leads the cables from the lower edge of a panel to the names of the things plugged in. No two
+ * cables cross: they run side by side in the order in which they leave the panel, and the names are
+ * listed in the opposite order.
  */
 final class CableRuns {
   private final List<Exit> exits;
@@ -29,7 +29,7 @@ final class CableRuns {
     return lane(pen);
   }
 
-  /** From one cable to the next beside it. */
+  /** The spacing between neighbouring cables. */
   static double lane(Pen pen) {
     return 0.95 * pen.text();
   }
@@ -38,7 +38,7 @@ final class CableRuns {
     return 0.6 * pen.text();
   }
 
-  /** Names below the panel, cables down its left side; returns where the names end. */
+  /** Draws names below the panel and cables down its left side; returns where the names end. */
   double below(double panelEnd, double width) {
     double left = firstLane();
     double names = left + exits.size() * lane();
@@ -55,13 +55,13 @@ final class CableRuns {
     return top - gap();
   }
 
-  /** Straight down where the first cable leaves near the left edge; else close to the edge. */
+  /** Straight down if the first cable leaves near the left edge; otherwise close to the edge. */
   private double firstLane() {
     double x = exits.get(0).x();
     return x < 3 * lane() ? x : 0.5 * lane();
   }
 
-  /** Names to the right of the panel, beside it; returns where the lower of both ends. */
+  /** Draws names to the right of the panel; returns the lower end of panel and names. */
   double beside(double panelTop, double panelEnd, double panelWidth, double width) {
     int count = exits.size();
     double firstLane = panelWidth + 0.9 * pen.text();
@@ -98,7 +98,7 @@ final class CableRuns {
             .drawn(0.7 * pen.text(), Stroke.of(Ink.INK, pen.cable())));
   }
 
-  /** A label with what goes in; returns where it ends. */
+  /** Draws a label with what goes in; returns where it ends. */
   private double name(Place place, double left, double top, double right) {
     PanelFront.label(place, pen, left, top);
     double x = left + pen.pillWidth(place.label()) + 0.5 * pen.text();

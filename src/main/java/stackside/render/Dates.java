@@ -2,11 +2,11 @@ package stackside.render;
 
 import java.time.LocalDate;
 
-/** Writes days as pages and cards print them: {@code 6 August 2026}. */
+/** Formats dates as pages and cards print them: {@code 6 August 2026}. */
 public final class Dates {
   private Dates() {}
 
-  /** Day, month by name, year, with spaces that do not break. */
+  /** Day, name of the month and year, joined by no-break spaces. */
   public static String day(LocalDate day, Words words) {
     return words
         .say(

@@ -12,13 +12,16 @@ import stackside.render.Shape.Rect;
 import stackside.render.Shape.Weight;
 
 /**
- * Draws areas that one current crosses, one below the other and to one scale, with the numbers of
- * each beside it: the smaller the area, the darker it is.
+ * Draws the areas that one current crosses, one below the other and to the same scale, with figures
+ * beside each. The smaller the area, the darker it is.
  */
 public final class DensityDrawing {
   private static final double LARGEST_SHARE = 0.34;
 
-  /** What is drawn: areas in the order in which the current meets them, the last a rectangle. */
+  /**
+   * The content of the drawing: areas in the order in which the current meets them. The last one is
+   * a rectangle.
+   */
   public record Plan(String title, String caption, List<Stop> stops) {
     public Plan {
       stops = List.copyOf(stops);
@@ -101,7 +104,7 @@ public final class DensityDrawing {
         });
   }
 
-  /** The path of the current, its point on the last area. */
+  /** Draws the path of the current, which ends in a point on the last area. */
   private void current(double first, double last) {
     double half = 0.35 * pen.text();
     pen.add(

@@ -11,17 +11,17 @@ import stackside.render.Shape.Stroke;
 import stackside.render.Shape.Weight;
 
 /**
- * Draws a drill as a straight spine: the sign, make safe in a heavy box, the checks with large
- * numbers, and at last whom to call. Every check that can mend the fault has one way out to the
- * side, to a single place.
+ * Draws a drill as a straight spine: the sign, the make-safe step in a heavy box, the checks with
+ * large numbers, and finally whom to call. Every check that can mend the fault has one exit to the
+ * side, and all exits lead to one place.
  */
 public final class DrillChart {
 
   /**
-   * What the chart says.
+   * The content of the chart.
    *
-   * @param escalation what to do when nothing helped
-   * @param words in which the chart says what it says itself
+   * @param escalation what to do if nothing helped
+   * @param words the chart's own words
    */
   public record Plan(
       String title,
@@ -38,7 +38,7 @@ public final class DrillChart {
   /**
    * One check.
    *
-   * @param mends whether it can mend the fault; what is done afterwards mends nothing
+   * @param mends whether it can mend the fault; a check for afterwards mends nothing
    */
   public record Check(String action, Optional<String> see, boolean mends) {}
 
@@ -109,7 +109,7 @@ public final class DrillChart {
         Stroke.of(Ink.INK, 0.3 * pen.text()));
   }
 
-  /** Words in a box of the spine's width; returns its lower edge. */
+  /** Draws words in a box as wide as the spine; returns its lower edge. */
   private double boxed(double top, String words, Weight weight, double radius, Stroke stroke) {
     int frame = pen.here();
     double left = stroke.width() / 2;
@@ -148,7 +148,7 @@ public final class DrillChart {
     return end;
   }
 
-  /** An arrow head with its tip at a place, pointing right or down. */
+  /** Draws an arrowhead with its tip at a point, facing right or down. */
   private void head(double x, double y, double right, double down) {
     double length = 0.65 * pen.text();
     double half = 0.3 * pen.text();
@@ -161,7 +161,7 @@ public final class DrillChart {
             Paint.fill(Ink.INK)));
   }
 
-  /** A check with its number and its way out; returns its lower edge. */
+  /** Draws a check with its number and its exit; returns its lower edge. */
   private double check(int number, Check check, double top) {
     int frame = pen.here();
     double left = pen.thin() / 2;
@@ -207,7 +207,7 @@ public final class DrillChart {
     return Lettering.of(Weight.BOLD).width(Integer.toString(number), size) + 0.7 * pen.text();
   }
 
-  /** The rail that takes all ways out, down to where they end. */
+  /** Draws the rail that collects all exits and leads down to where they end. */
   private double carryOn(double tip) {
     double from = exits.get(0);
     pen.add(Shape.Polyline.line(rail, from, rail, tip - 0.4 * pen.text(), pen.heavy(Ink.INK)));

@@ -1,17 +1,17 @@
 package stackside.render;
 
 /**
- * The closed palette of drawings. Yellow and blue belong to pedals and sockets, always outlined in
- * ink and beside their word.
+ * The closed palette of drawings. Yellow and blue are reserved for pedals and sockets, which are
+ * always outlined in ink and labelled with their word.
  */
 public enum Ink {
   /** Lines and words. */
   INK(0x14, 0x17, 0x1a),
-  /** Words and lines of what is not used; 7:1 on paper. */
+  /** Words and lines for unused things; 7:1 on paper. */
   GREY(0x4a, 0x50, 0x57),
-  /** A ground that tells areas apart; never the only sign of anything. */
+  /** A background that distinguishes areas; never the only sign of anything. */
   SHADE(0xe9, 0xeb, 0xee),
-  /** The ground. */
+  /** The background. */
   PAPER(0xff, 0xff, 0xff),
   YELLOW(0xff, 0xd4, 0x00),
   BLUE(0x1f, 0x6f, 0xc4);
@@ -38,7 +38,7 @@ public enum Ink {
     return blue;
   }
 
-  /** The colour as SVG and CSS write it: {@code #14171a}. */
+  /** The colour in SVG and CSS notation: {@code #14171a}. */
   public String hex() {
     return "#" + pair(red) + pair(green) + pair(blue);
   }

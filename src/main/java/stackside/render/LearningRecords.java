@@ -2,12 +2,12 @@ package stackside.render;
 
 import stackside.model.ThingId;
 
-/** Where the printable record of a path lies in the site folder. */
+/** Where the printable record of a path is in the site folder. */
 public final class LearningRecords {
 
   private LearningRecords() {}
 
-  /** The first sheet; nearly every record has but one. */
+  /** The first sheet; nearly every record has only one. */
   public static String path(ThingId path) {
     return "records/" + path.slug() + ".pdf";
   }

@@ -12,14 +12,14 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
- * How much room words take in the typeface of pages and cards, so that drawings can break lines by
- * themselves. Read once from the font in the program; without kerning.
+ * Measures words in the typeface of pages and cards, so that drawings can break lines themselves.
+ * Read once from the program's font; kerning is ignored.
  */
 final class Lettering {
-  /** Height of a capital, in em; measured on the outline of H. */
+  /** Height of a capital in em, measured on the outline of H. */
   static final double CAPITAL = 0.668;
 
-  /** The share of the em between base lines. */
+  /** Distance between base lines, in em. */
   static final double PITCH = 1.3;
 
   private static final String FOLDER = "/stackside/fonts/AtkinsonHyperlegibleNext-";
@@ -28,7 +28,9 @@ final class Lettering {
   private static final Lettering REGULAR = read("Regular");
   private static final Lettering BOLD = read("Bold");
 
-  /** By code point, in em; letters that the font lacks are as wide as its sign for them. */
+  /**
+   * Advance widths by code point, in em; a missing letter takes the width of the font's substitute.
+   */
   private final double[] advances;
 
   private Lettering(double[] advances) {
@@ -67,7 +69,7 @@ final class Lettering {
     }
   }
 
-  /** The width of one line of words, in the unit of the size. */
+  /** The width of words on one line, in the unit of the size. */
   double width(String words, double size) {
     double ems = 0;
     for (int at = 0; at < words.length(); at += Character.charCount(words.codePointAt(at))) {
@@ -77,7 +79,7 @@ final class Lettering {
     return size * ems;
   }
 
-  /** The words in lines no wider than this; a single word that is wider stands alone. */
+  /** Breaks words into lines no wider than this; a single word that is wider gets its own line. */
   List<String> lines(String words, double size, double width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();

@@ -4,28 +4,28 @@ import java.util.Optional;
 import stackside.model.ThingId;
 
 /**
- * Where each thing of the unit stands in the site folder. All addresses inside the site are
- * relative, so that it works from a server, a shared drive and a memory stick alike.
+ * Where each thing of the unit is in the site folder. All addresses within the site are relative,
+ * so that it works from a server, a shared drive or a memory stick.
  */
 public final class Links {
 
   private Links() {}
 
-  /** A page below the site folder and, where the thing is a part of a page, its anchor. */
+  /** A page in the site folder and, if the thing is part of a page, its anchor. */
   public record Address(String page, Optional<String> anchor) {
 
     static Address page(String page) {
       return new Address(page, Optional.empty());
     }
 
-    /** The address as a link on the page at {@code from} writes it. */
+    /** The address as a link on the page {@code from}. */
     public String from(String from) {
       String place = anchor.map(name -> "#" + name).orElse("");
       return page.equals(from) && anchor.isPresent() ? place : relative(from, page) + place;
     }
   }
 
-  /** Where a thing stands. */
+  /** Where to find a thing. */
   public static Address to(ThingId id) {
     return switch (id.kind()) {
       case LOCATION, CONTACT -> part("contacts.html", id);
@@ -53,17 +53,17 @@ public final class Links {
     };
   }
 
-  /** The page of a rule or of a fault of reading. */
+  /** The page of a rule or a reading fault. */
   public static Address toRule(String id) {
     return Address.page("rules/" + id + ".html");
   }
 
-  /** The name of a thing's anchor on a page that it shares with others. */
+  /** The anchor of a thing on a page that it shares with others. */
   public static String anchor(ThingId id) {
     return id.kind().word() + "-" + id.local();
   }
 
-  /** The link from one page to another, both below the site folder. */
+  /** The link from one page to another, both given relative to the site folder. */
   public static String relative(String from, String to) {
     int shared = 0;
     for (int slash = from.indexOf('/'); slash >= 0; slash = from.indexOf('/', slash + 1)) {

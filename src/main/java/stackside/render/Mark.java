@@ -6,8 +6,8 @@ import stackside.render.Shape.Point;
 import stackside.render.Shape.Stroke;
 
 /**
- * The drawn shape that stands beside the word of a status. The shape says the same as the word
- * without colour; it never stands alone.
+ * The shape drawn beside the word of a status. It says the same as the word without using colour,
+ * and never appears alone.
  */
 public enum Mark {
   /** Approved, in force, right. */
@@ -16,16 +16,16 @@ public enum Mark {
   SQUARE,
   /** A gap: nobody has decided. */
   TRIANGLE,
-  /** Nothing shows that it is wrong. */
+  /** Nothing suggests that it is wrong. */
   DIAMOND,
   /** Something else becomes live. */
   FULL_DIAMOND,
-  /** It can be noticed, without an alarm; not yet signed. */
+  /** Noticeable without an alarm; not yet signed. */
   RING,
-  /** The machine says so and gives nothing. */
+  /** The machine raises an alarm and delivers nothing. */
   BARRED_SQUARE;
 
-  /** The shape, its middle at a place, in a square of this size. */
+  /** The shape, centred at a point, in a square of this size. */
   public List<Shape> at(double x, double y, double size) {
     double half = size / 2;
     Stroke heavy = Stroke.of(Ink.INK, size * 0.16);

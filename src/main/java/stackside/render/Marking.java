@@ -1,6 +1,6 @@
 package stackside.render;
 
-/** Whether what is rendered may be used: a draft says so on every page and card. */
+/** Whether the output may be used. A draft says on every page and card that it is one. */
 public enum Marking {
   DRAFT,
   ISSUED

@@ -3,7 +3,7 @@ package stackside.render;
 import stackside.render.PanelPlan.Misfit;
 import stackside.render.Shape.Weight;
 
-/** The words on something that fits a socket and must not go in: what it is, and what happens. */
+/** A note on something that fits a socket but must not go in: what it is, and what would happen. */
 final class MisfitNote {
 
   private MisfitNote() {}
@@ -14,7 +14,7 @@ final class MisfitNote {
             <= room - indent(pen);
   }
 
-  /** The width that the note takes in a room, once its lines are broken. */
+  /** The width of the note within a room, once its lines are broken. */
   static double width(Misfit misfit, Pen pen, double room) {
     double what =
         Lettering.of(Weight.BOLD).lines(misfit.what(), pen.text(), room).stream()
@@ -31,7 +31,7 @@ final class MisfitNote {
     return Math.max(what, outcome + indent(pen));
   }
 
-  /** Draws the note below a height; returns where it ends. */
+  /** Draws the note below a given height; returns where it ends. */
   static double draw(Misfit misfit, Pen pen, double left, double top, double room) {
     double y = pen.block(left, top, room, misfit.what(), Weight.BOLD, Ink.INK);
     double size = 0.8 * pen.text();

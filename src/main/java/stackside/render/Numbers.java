@@ -7,8 +7,8 @@ import stackside.quantity.Quantity;
 import stackside.quantity.Seconds;
 
 /**
- * Writes numbers as pages and cards print them: a no-break space before the unit, a comma from
- * 1,000, no trailing zero, a leading zero. (Space and comma as in the SI brochure 5.4.3 and the
+ * Formats numbers as pages and cards print them: a no-break space before the unit, a comma from
+ * 1,000 up, no trailing zero, a leading zero. (Space and comma as in the SI brochure 5.4.3 and the
  * ISMP list of error-prone notations.)
  */
 public final class Numbers {
@@ -28,32 +28,32 @@ public final class Numbers {
     return number(quantity.value()) + BOUND + unit(quantity);
   }
 
-  /** The unit of a quantity as it is printed. */
+  /** The unit of a quantity as printed. */
   public static String unit(Quantity quantity) {
     return quantity.unit().replace("A2s", "A²s").replace(' ', BOUND);
   }
 
-  /** A number alone. */
+  /** A number without a unit. */
   public static String number(double value) {
     return THOUSANDS.matcher(Quantity.number(value)).replaceFirst("$1,$2");
   }
 
-  /** A calculated number alone, to so many digits: {@code 0.00203} to three. */
+  /** A calculated number without a unit, to this many digits: {@code 0.00203} to three. */
   public static String digits(double value, int digits) {
     return number(new BigDecimal(value).round(new MathContext(digits)).doubleValue());
   }
 
-  /** A short time as its maker would write it: in milliseconds below a second. */
+  /** A short time as a manufacturer would write it: in milliseconds below one second. */
   public static String brief(Seconds time) {
     return time.value() < 1 ? digits(1000 * time.value(), 6) + BOUND + "ms" : text(time);
   }
 
-  /** A whole number alone. */
+  /** A whole number without a unit. */
   public static String count(int value) {
     return number(value);
   }
 
-  /** An author's words with each number tied to the unit behind it. */
+  /** Joins each number in an author's words to the unit after it. */
   public static String bind(String words) {
     String tied = MEASURED.matcher(words).replaceAll(String.valueOf(BOUND));
     return PEAK.matcher(tied).replaceAll(String.valueOf(BOUND));

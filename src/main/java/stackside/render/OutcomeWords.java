@@ -7,12 +7,12 @@ import stackside.derive.circuit.Reach;
 import stackside.model.Evidence;
 import stackside.model.Tone;
 
-/** What comes of a fault in the few words that a drawing or a table has room for. */
+/** Describes what a fault leads to, in few enough words for a drawing or a table. */
 public final class OutcomeWords {
 
   private OutcomeWords() {}
 
-  /** What is heard, then what reaches the instrument in hand: "usual tone, no current". */
+  /** What people hear, then what reaches the instrument in hand: "usual tone, no current". */
   public static String brief(Press press, Words words) {
     String heard = heard(press.observed().tone(), press.evidence().map(Evidence::basis), words);
     return words.say("outcome.brief", heard, what(press, words));
@@ -27,7 +27,7 @@ public final class OutcomeWords {
     };
   }
 
-  /** What is heard. */
+  /** What people hear. */
   public static String heard(Tone tone, Optional<Evidence.Basis> basis, Words words) {
     return basis.filter(Evidence.Basis.UNKNOWN::equals).isPresent()
         ? words.say("heard.unknown")
@@ -44,7 +44,7 @@ public final class OutcomeWords {
     return words.choice(outcome);
   }
 
-  /** The shape beside these words. */
+  /** The shape shown beside these words. */
   public static Mark mark(OutcomeClass outcome) {
     return switch (outcome) {
       case UNINTENDED_INSTRUMENT_LIVE -> Mark.FULL_DIAMOND;

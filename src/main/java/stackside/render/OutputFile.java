@@ -6,12 +6,12 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
- * One finished file of the site folder: a page, a card, a style sheet. Made by the renderers,
- * written by {@code publish}. Its bytes are never changed after it is made.
+ * One finished file of the site folder: a page, a card, a style sheet. Renderers make it; {@code
+ * publish} writes it. Its bytes never change.
  *
  * @param path relative to the site folder, with forward slashes: {@code rooms/room-2.html}
  */
-@SuppressWarnings("ArrayRecordComponent") // equality is by content, below
+@SuppressWarnings("ArrayRecordComponent") // equals below compares the content
 public record OutputFile(String path, byte[] bytes) {
   private static final int LONGEST = 200;
   private static final Pattern SEGMENT =
@@ -20,7 +20,7 @@ public record OutputFile(String path, byte[] bytes) {
 
   /**
    * @throws IllegalArgumentException if the path could lead out of the folder, or does not mean the
-   *     same file on every system; that is a bug of a renderer
+   *     same file on every system; that is a bug in a renderer
    */
   public OutputFile {
     if (path.length() > LONGEST || !Arrays.stream(path.split("/", -1)).allMatch(OutputFile::safe)) {

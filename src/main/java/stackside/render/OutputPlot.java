@@ -16,17 +16,17 @@ import stackside.render.Shape.Stroke;
 import stackside.render.Shape.Weight;
 
 /**
- * Draws what settings deliver into a load: a logarithmic axis of loads, each line with its name at
- * its end, the loads into which full power flows shaded, and 1,000 ohm marked, where tissue has
- * dried.
+ * Draws what settings deliver into a load. The load axis is logarithmic, and each line has its name
+ * at its end. The loads that receive full power are shaded, and 1,000 ohm, where tissue has dried,
+ * is marked.
  */
 public final class OutputPlot {
   private static final double DRIED = 1000;
 
-  /** Below this many em of width a single line is named in the caption. */
+  /** Below this width in em, a single line is named in the caption. */
   private static final double NARROW = 26;
 
-  /** Several lines need this many em of height to be told apart. */
+  /** Several lines need at least this height in em to be distinguishable. */
   private static final double LEAST_HEIGHT = 11;
 
   private static final double[] TICKS = {10, 20, 50, 100, 200, 500, 1000, 2000, 5000};
@@ -34,7 +34,7 @@ public final class OutputPlot {
   /**
    * One line: its name and its points by rising load.
    *
-   * @param heavy the loads into which full power flows, drawn heavier where lines share a plot
+   * @param heavy the loads that receive full power, drawn heavier where several lines share a plot
    */
   public record Curve(String name, List<At> points, Optional<LoadSpan> heavy) {
     public Curve {
@@ -46,14 +46,14 @@ public final class OutputPlot {
     }
   }
 
-  /** A point of a line. */
+  /** A point on a line. */
   public record At(Ohms load, Watts power) {}
 
   /**
-   * What is plotted.
+   * The content of the plot.
    *
    * @param fullPower the loads to shade
-   * @param words in which the plot says what it says itself
+   * @param words the plot's own words
    */
   public record Plan(
       String title,
@@ -76,7 +76,7 @@ public final class OutputPlot {
   private final double bottom;
   private final double step;
 
-  /** The top of the axis: a round number not below the highest power. */
+  /** The top of the power axis: a round number at least as high as the highest power. */
   private final double most;
 
   private final boolean nameInCaption;
@@ -137,7 +137,7 @@ public final class OutputPlot {
         .orElse(1);
   }
 
-  /** Four steps or fewer, where round numbers allow. */
+  /** The step of the power axis: at most four steps, if round numbers allow. */
   private static double step(double highest) {
     return DoubleStream.of(1, 2, 5, 10, 20, 25, 50)
         .filter(step -> step * 4 >= highest)
@@ -241,7 +241,7 @@ public final class OutputPlot {
     curve.heavy().ifPresent(span -> heavy(curve, span));
   }
 
-  /** A single load is a dot on the line. */
+  /** Draws the heavy part of a line; a single load becomes a dot. */
   private void heavy(Curve curve, LoadSpan span) {
     List<Point> points =
         curve.points().stream()
@@ -256,7 +256,7 @@ public final class OutputPlot {
     }
   }
 
-  /** Names at the ends of their lines, in lines of their own, pushed apart where they overprint. */
+  /** Puts names at the ends of their lines and moves them apart where they would overlap. */
   private void names() {
     List<Curve> ordered = new ArrayList<>(plan.curves());
     ordered.removeIf(curve -> curve.points().isEmpty());

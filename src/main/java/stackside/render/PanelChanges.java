@@ -8,12 +8,14 @@ import stackside.render.PanelPlan.Lead;
 import stackside.render.PanelPlan.Misfit;
 import stackside.render.PanelPlan.Place;
 
-/** Finds the sockets of a front panel that are other than on another panel, for an outline. */
+/**
+ * Finds the sockets of a front panel that differ from another panel, so that they can be outlined.
+ */
 public final class PanelChanges {
 
   private PanelChanges() {}
 
-  /** The plan with the sockets outlined that somebody from the other panel does not know so. */
+  /** The plan with an outline round each socket that is not the same on the other panel. */
   public static PanelPlan outlined(PanelPlan plan, PanelPlan other) {
     return plan.outlining(
         plan.places().stream().filter(place -> !knownFrom(other, place)).toList());
@@ -23,7 +25,7 @@ public final class PanelChanges {
     return other.places().stream().anyMatch(known -> same(known, place));
   }
 
-  /** Label, kind, place, what goes in, and what would happen to something else. */
+  /** Compares label, kind, place, what goes in, and what would happen to anything else. */
   private static boolean same(Place one, Place other) {
     return one.label().equals(other.label())
         && one.socket().kind().value() == other.socket().kind().value()

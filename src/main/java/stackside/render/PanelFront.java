@@ -12,9 +12,8 @@ import stackside.render.Shape.Stroke;
 import stackside.render.Shape.Weight;
 
 /**
- * Lays out and draws the front panel itself: a column and a row for every place, the label and the
- * plug of each socket, what would happen to a plug that also fits, and the cables as far as the
- * lower edge.
+ * Lays out and draws the front panel itself: rows and columns of sockets, the label and plug of
+ * each, what would happen to another plug that fits, and the cables down to the lower edge.
  */
 final class PanelFront {
   private static final double TALLEST_PLUG = 2.7;
@@ -27,13 +26,13 @@ final class PanelFront {
   private final Wording wording;
   private final double scale;
 
-  /** Where the words on a socket stand. */
+  /** Where the words for a socket are drawn. */
   enum Wording {
     INSIDE,
     ELSEWHERE
   }
 
-  /** A cable that leaves the panel downwards at an x, from the plug of a place. */
+  /** A cable that leaves the panel downwards at x, from the plug of a place. */
   record Exit(Place place, double x, Route soFar) {}
 
   PanelFront(List<Place> places, List<Place> outlined, Pen pen, double width, Wording wording) {
@@ -46,7 +45,7 @@ final class PanelFront {
     this.scale = scale();
   }
 
-  /** Whether every word fits into its column, the name beside the label. */
+  /** Whether every word fits into its column, with the name beside the label. */
   static boolean holdsWords(List<Place> places, Pen pen, double width) {
     PanelFront front = new PanelFront(places, List.of(), pen, width, Wording.INSIDE);
     return places.stream().allMatch(front::holdsWords);
@@ -58,7 +57,7 @@ final class PanelFront {
         && place.misfits().stream().allMatch(misfit -> MisfitNote.fits(misfit, pen, room));
   }
 
-  /** Draws the panel with its top left corner at a place; returns its lower edge. */
+  /** Draws the panel with its top left corner at a point; returns its lower edge. */
   double draw(double left, double top, List<Exit> exits) {
     int frame = pen.here();
     double y = top + pad;
@@ -109,7 +108,7 @@ final class PanelFront {
     return place.socket().place().value();
   }
 
-  /** Round label, name and plug of a socket. */
+  /** Draws an outline round the label, name and plug of a socket. */
   private void outline(double middle, double top, double plugEnd, Place place) {
     double heading = wording == Wording.INSIDE ? headingWidth(place) : pen.pillWidth(place.label());
     double plug = PlugOutline.of(place).width(scale, pen);
@@ -126,7 +125,7 @@ final class PanelFront {
             Paint.outline(Stroke.of(Ink.INK, 1.2 * pen.thick()))));
   }
 
-  // Columns, and the gutters in which cables pass the sockets below
+  // Columns, and the gutters where cables pass the sockets below
 
   private double cellWidth() {
     int columns = places.stream().mapToInt(place -> at(place).column()).max().orElse(1);
@@ -152,7 +151,7 @@ final class PanelFront {
     return passing;
   }
 
-  /** Whether words or sockets stand under this one in its column, so that its cable goes round. */
+  /** Whether words or sockets below this one in its column force its cable to take a detour. */
   private boolean goesRound(Place place) {
     boolean words = wording == Wording.INSIDE && !place.misfits().isEmpty();
     return words
@@ -210,7 +209,7 @@ final class PanelFront {
     return use == Use.UNUSED ? Ink.GREY : Ink.INK;
   }
 
-  /** The label as the machine carries it, in the frame of a callout. */
+  /** Draws the label as it appears on the machine, framed like a callout. */
   static void label(Place place, Pen pen, double left, double top) {
     if (place.use() == Use.USED) {
       pen.pill(place.label(), left, top, Paint.fill(Ink.INK), Ink.PAPER);
@@ -224,7 +223,7 @@ final class PanelFront {
     return PlugOutline.of(place).height(scale, pen);
   }
 
-  /** One scale for all plugs of a panel, so that their sizes compare; never over life size. */
+  /** One scale for all plugs of a panel, so that their sizes can be compared; at most life size. */
   private double scale() {
     double tallest = TALLEST_PLUG * pen.text();
     return places.stream()

@@ -7,12 +7,12 @@ import stackside.model.Plug;
 import stackside.model.Socket;
 
 /**
- * What is to be said about each socket of a front panel: what goes in, and what would happen to
- * something that also fits. The drawing and the table beside it are both made from this.
+ * What a front panel says about each socket: what goes in, and what would happen to anything else
+ * that fits. Both the drawing and the table beside it are made from this.
  *
- * @param places in the true order of the panel, row by row
- * @param words in which the drawing says what it says itself
- * @param outlined the places to draw an outline round
+ * @param places in the real order of the panel, row by row
+ * @param words the drawing's own words
+ * @param outlined the places to outline
  */
 public record PanelPlan(Machine machine, List<Place> places, Words words, List<Place> outlined) {
 
@@ -25,7 +25,7 @@ public record PanelPlan(Machine machine, List<Place> places, Words words, List<P
     this(machine, places, words, List.of());
   }
 
-  /** The same panel with an outline round some of its sockets. */
+  /** The same panel with some of its sockets outlined. */
   public PanelPlan outlining(List<Place> some) {
     return new PanelPlan(machine, places, words, some);
   }
@@ -33,9 +33,9 @@ public record PanelPlan(Machine machine, List<Place> places, Words words, List<P
   /**
    * One socket.
    *
-   * @param plug the shape drawn in it: the right one, or the first that it takes
-   * @param leads what goes in, with its cables
-   * @param misfits what else fits and must not go in
+   * @param plug the shape drawn in it: the right plug, or the first that fits
+   * @param leads what goes in, and the cables used
+   * @param misfits what else fits but must not go in
    */
   public record Place(Socket socket, Optional<Plug> plug, List<Lead> leads, List<Misfit> misfits) {
     public Place {
@@ -59,7 +59,7 @@ public record PanelPlan(Machine machine, List<Place> places, Words words, List<P
     }
   }
 
-  /** What becomes of a socket in a plan. */
+  /** How a plan uses a socket. */
   public enum Use {
     USED,
     ALSO_FITS,
@@ -67,14 +67,14 @@ public record PanelPlan(Machine machine, List<Place> places, Words words, List<P
   }
 
   /**
-   * Something that goes into a socket, and the cables between.
+   * Something that goes into a socket, and the cables in between.
    *
-   * @param hand what the hand plugs in: the last cable, or the thing itself
+   * @param hand what the user plugs in: the last cable, or the thing itself
    */
   public record Lead(String name, String hand, Optional<String> through) {}
 
   /**
-   * Something that fits and does not belong: what it is, what would happen, and how bad that is.
+   * Something that fits but does not belong: what it is, what would happen, and how bad that is.
    */
   public record Misfit(String what, String outcome, Mark mark) {}
 }

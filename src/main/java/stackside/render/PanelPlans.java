@@ -33,8 +33,8 @@ import stackside.render.PanelPlan.Misfit;
 import stackside.render.PanelPlan.Place;
 
 /**
- * Plans a front panel for a room, for one answer in a room, or for a model wherever it stands. What
- * would happen to a plug in another socket comes from the analysis of the circuit, never from here.
+ * Plans a front panel for a room, for one answer in a room, or for a model in all rooms. What would
+ * happen to a plug in another socket always comes from the circuit analysis, never from here.
  */
 public final class PanelPlans {
   private final Analysis analysis;
@@ -49,7 +49,7 @@ public final class PanelPlans {
     this.machine = machine;
   }
 
-  /** All that goes into a generator in a room, over all its approved answers. */
+  /** Everything plugged into a generator in a room, all its approved answers combined. */
   public static PanelPlan in(Publication publication, Room room, Asset asset) {
     Machine machine = asset.machine().value();
     return in(
@@ -61,7 +61,7 @@ public final class PanelPlans {
             .toList());
   }
 
-  /** What goes into a generator in a room for some of its answers. */
+  /** What is plugged into a generator in a room for some of its answers. */
   public static PanelPlan in(
       Publication publication, Room room, Asset asset, List<Profile> answers) {
     PanelPlans plans = new PanelPlans(publication, asset.machine().value());
@@ -69,14 +69,14 @@ public final class PanelPlans {
     return plans.plan();
   }
 
-  /** What goes in for one answer in a room. */
+  /** What is plugged in for one answer in a room. */
   public static PanelPlan in(Publication publication, Room room, Profile profile) {
     PanelPlans plans = new PanelPlans(publication, profile.machine().value());
     plans.add(room, profile);
     return plans.plan();
   }
 
-  /** All that goes into a model, over all rooms. */
+  /** Everything plugged into a model, all rooms combined. */
   public static PanelPlan of(Publication publication, Machine machine) {
     PanelPlans plans = new PanelPlans(publication, machine);
     for (Room room : publication.unit().roomsWith(machine)) {
@@ -131,7 +131,7 @@ public final class PanelPlans {
         .add(new Lead(Numbers.bind(name), Numbers.bind(hand), through));
   }
 
-  /** What the hand plugs in: the part next to the machine. */
+  /** What the user plugs in: the part next to the machine. */
   private static String hand(Chain chain) {
     return chain.parts().get(0).title();
   }
@@ -160,10 +160,10 @@ public final class PanelPlans {
                 OutcomeWords.brief(press, words)));
   }
 
-  /** Something in a wrong socket: what it is, the plug that fits, and what comes of it. */
+  /** Something in a wrong socket: what it is, the plug that fits, and what happens. */
   private record Mistake(String instrument, String plug, OutcomeClass outcome, String words) {}
 
-  /** What the hand holds: the cable's plug, or the instrument's own. */
+  /** What the user plugs in: the cable's plug, or the instrument's own. */
   private static String plugged(Room room, Profile profile, Socket socket) {
     Instrument instrument = profile.settings().orElseThrow().instrument().value();
     return Numbers.bind(
@@ -175,9 +175,9 @@ public final class PanelPlans {
   }
 
   /**
-   * One remark for each outcome, with the plugs that fit an empty socket; where something belongs
-   * in the socket, with the instruments that do not. Of several outcomes of one thing the worst is
-   * told, and what works as well here as elsewhere is no mistake.
+   * One remark per outcome. For an empty socket it names the plugs that fit; for a socket in use it
+   * names the instruments that do not belong. If one thing has several outcomes, the worst is
+   * reported. Something that works here as well as elsewhere is not a mistake.
    */
   private List<Misfit> misfits(Socket socket) {
     boolean used = leads.containsKey(socket);
@@ -203,7 +203,7 @@ public final class PanelPlans {
         .toList();
   }
 
-  /** What comes of a mistake. */
+  /** The outcome of a mistake, and its words. */
   private record Comes(OutcomeClass outcome, String words) {}
 
   /** "Oval snare, crescent snare or needle knife". */

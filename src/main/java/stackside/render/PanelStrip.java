@@ -17,10 +17,11 @@ import stackside.render.Shape.Paint;
 import stackside.render.Shape.Weight;
 
 /**
- * Draws a front panel for a card: sockets in true order, each with its label, the outline of its
- * plug, and what the hand plugs in, or that it stays empty. Below them stands, over the whole
- * width, what would happen if something went into a wrong one. Which instrument goes where is said
- * by the rows of the card; here only where one kind of cable goes into several sockets.
+ * Draws a front panel for a card: the sockets in their real order, each with its label, the outline
+ * of its plug, and what the user plugs in, or a note that it stays empty. Below them, across the
+ * full width, it says what would happen if something went into a wrong socket. The rows of the card
+ * say which instrument goes where; the strip says so only if one kind of cable goes into several
+ * sockets.
  */
 public final class PanelStrip {
 
@@ -39,10 +40,10 @@ public final class PanelStrip {
   private final double scale;
 
   /**
-   * A socket, measured.
+   * A measured socket.
    *
-   * @param label the width of its label in its frame
-   * @param widest the width of the widest of its words
+   * @param label the width of its framed label
+   * @param widest the width of its widest word
    */
   private record Cell(
       Place place, PlugOutline plug, double label, List<String> words, double widest) {
@@ -74,7 +75,7 @@ public final class PanelStrip {
             .orElse(0));
   }
 
-  /** The strip with the words of {@link SocketMap} for those who cannot see it. */
+  /** Draws the strip. Its description for people who cannot see it is that of {@link SocketMap}. */
   public static Drawing of(PanelPlan plan, Sheet sheet) {
     PanelStrip strip = new PanelStrip(plan, sheet);
     double height = strip.draw();
@@ -90,7 +91,7 @@ public final class PanelStrip {
     return 0.28 * pen.text();
   }
 
-  /** One scale for all plugs, never over life size. */
+  /** One scale for all plugs; at most life size. */
   private double scale() {
     double widest = WIDEST_PLUG * pen.text();
     double tallest = TALLEST_PLUG * pen.text();
@@ -100,7 +101,10 @@ public final class PanelStrip {
         .orElse(1);
   }
 
-  /** Columns that make the strip lowest: equal at first, then the lower ones give way. */
+  /**
+   * Finds the columns that make the strip lowest: starts with equal ones and shifts width between
+   * them.
+   */
   private List<Double> columns() {
     int count = cells.stream().mapToInt(cell -> cell.at().column()).max().orElse(1);
     List<Double> best = Collections.nCopies(count, (width - 2 * pad()) / count);
@@ -120,7 +124,7 @@ public final class PanelStrip {
     return best;
   }
 
-  /** The same columns with one wider by some steps and another narrower. */
+  /** The same columns, with one widened by some steps and another narrowed. */
   private static List<List<Double>> shifted(List<Double> columns) {
     List<List<Double>> all = new ArrayList<>();
     for (int steps = 1; steps <= MOST_STEPS; steps++) {
@@ -139,8 +143,8 @@ public final class PanelStrip {
   }
 
   /**
-   * How high the rows are together, and what is broken in them; beyond all measure where a word or
-   * a plug does not fit.
+   * The total height of the rows plus a penalty for broken lines; a huge value if a word or a plug
+   * does not fit.
    */
   private double height(List<Double> columns) {
     double height = 0;
@@ -159,10 +163,10 @@ public final class PanelStrip {
   }
 
   /**
-   * How the words of a socket lie: beside its plug, or below it where that is lower.
+   * How the words of a socket are placed: beside its plug, or below it if that takes less height.
    *
    * @param room how wide a line may be
-   * @param high the whole socket, beyond all measure where a word or the plug does not fit
+   * @param high height of the whole socket; a huge value if a word or the plug does not fit
    */
   private record Lie(boolean beside, double room, double high) {}
 
@@ -178,8 +182,8 @@ public final class PanelStrip {
   }
 
   /**
-   * What a broken line counts for. That a socket stays empty is read best in one line, so breaking
-   * it is as bad as a line more; of other words it decides only a tie.
+   * The penalty for a broken line. The words for an empty socket read best on one line, so breaking
+   * them costs as much as an extra line. For other words it only decides a tie.
    */
   private double torn(Cell cell, Lie lie) {
     boolean empty = cell.place().use() == Use.ALSO_FITS;
@@ -192,7 +196,7 @@ public final class PanelStrip {
     return Math.max(pen.pillHeight(), cell.plug().height(scale, pen));
   }
 
-  /** Where words beside the plug end, or beyond all measure where they do not fit. */
+  /** Where words beside the plug end; a huge value if they do not fit. */
   private double beside(Cell cell, double room) {
     return cell.widest() > room
         ? Double.MAX_VALUE
@@ -212,7 +216,7 @@ public final class PanelStrip {
     return pad() + columns.subList(0, column).stream().mapToDouble(each -> each).sum();
   }
 
-  /** Label and plug with the space about them. */
+  /** Label and plug with the space around them. */
   private double before(Cell cell) {
     return cell.label() + 3 * gap() + cell.plug().width(scale, pen);
   }
@@ -246,7 +250,10 @@ public final class PanelStrip {
     return end;
   }
 
-  /** Draws one socket; returns where it ends. Its words stand beside it or below, as is lower. */
+  /**
+   * Draws one socket; returns where it ends. The words go beside the plug or below it, whichever is
+   * lower.
+   */
   private double socket(Cell cell, double left, double top) {
     Place place = cell.place();
     double tall = tall(cell);
@@ -284,8 +291,8 @@ public final class PanelStrip {
   }
 
   /**
-   * What the hand plugs in: cables and instruments by name, the neutral electrode by its kind. A
-   * cable that goes into another socket too is told by what hangs on it.
+   * What the user plugs in: cables and instruments by name, the neutral electrode by its kind. A
+   * cable that also fits another socket is identified by what is connected to it.
    */
   private Set<String> plugged(Place place) {
     Set<String> names = new LinkedHashSet<>();
@@ -315,7 +322,10 @@ public final class PanelStrip {
         .anyMatch(lead -> lead.hand().equals(hand));
   }
 
-  /** What comes of something in a wrong socket, the sockets where it is the same together. */
+  /**
+   * What happens if something is in a wrong socket; sockets with the same outcome are listed
+   * together.
+   */
   private List<String> mistakes() {
     Map<List<String>, List<String>> labels = new LinkedHashMap<>();
     for (Place place : plan.places()) {

@@ -7,8 +7,8 @@ import stackside.render.Shape.Paint;
 import stackside.render.Shape.Weight;
 
 /**
- * Draws a foot switch as the person standing at it sees it from above: each pedal under its side,
- * with its colour outlined in ink, the colour's word, what it does, and what is set on it.
+ * Draws a foot switch from above, as seen by the person standing at it. Each pedal has its side
+ * above it, its colour outlined in ink, the word for the colour, its function and its setting.
  */
 public final class PedalMap {
   private final PedalPlan plan;
@@ -26,7 +26,7 @@ public final class PedalMap {
     return map.draw(map.caption());
   }
 
-  /** The pedals without a caption, for a card. */
+  /** The pedals for a card, without a caption. */
   public static Drawing bare(PedalPlan plan, Sheet sheet) {
     PedalMap map = new PedalMap(plan, sheet);
     return map.draw(map.pen.thick() / 2);
@@ -95,7 +95,7 @@ public final class PedalMap {
     return 1.5 * pen.text();
   }
 
-  /** The words on a pedal; returns where they end. */
+  /** Draws the words on a pedal; returns where they end. */
   private double words(Pen pen, Place place, double x, double top, double width) {
     double left = x + 0.4 * pen.text();
     double room = width - 0.8 * pen.text();
@@ -122,7 +122,7 @@ public final class PedalMap {
     return y;
   }
 
-  /** The sign of a card for what must not be pressed; returns the room that it takes. */
+  /** Draws a card's sign for what must not be pressed; returns the width that it takes. */
   private static double cross(Pen pen, double left, double top) {
     double high = pen.capital();
     Shape.Stroke stroke = pen.heavy(Ink.INK);

@@ -14,11 +14,11 @@ import stackside.model.PedalUse;
 import stackside.model.Settings;
 
 /**
- * What is to be said about each pedal of a foot switch: where it is for the person standing at it,
- * its colour, what it does, and what is set on it.
+ * What a foot switch says about each pedal: where it is for the person standing at it, its colour,
+ * its function and its setting.
  *
  * @param pedals from left to right
- * @param words in which the drawing says what it says itself
+ * @param words the drawing's own words
  */
 public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) {
 
@@ -30,7 +30,7 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) 
    * One pedal.
    *
    * @param side left, right, middle, or "only" for a single pedal
-   * @param set mode and setting in lines; empty where a drawing speaks of no single answer
+   * @param set mode and setting in lines; empty if the drawing is not about one answer
    * @param forbidden whether the answer must not use it
    */
   public record Place(
@@ -40,7 +40,7 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) 
     }
   }
 
-  /** The pedals alone. */
+  /** The pedals without any settings. */
   public static PedalPlan of(FootSwitch footSwitch, Words words) {
     return plan(footSwitch, Optional.empty(), words);
   }
@@ -74,14 +74,14 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) 
         number == 0 ? "pedals.left" : number == count - 1 ? "pedals.right" : "pedals.middle");
   }
 
-  /** What a pedal does in an answer: its setting, or the words that it is not to be pressed. */
+  /** What a pedal does in an answer: its setting, or a note that it must not be pressed. */
   public static List<String> words(Settings settings, PedalColour colour, Words words) {
     return settings.forbids(colour)
         ? List.of(words.say("answer.do-not-press"))
         : words(settings.pedal(colour), words);
   }
 
-  /** What is set on a pedal: the mode as displayed, then its setting; or "unassigned". */
+  /** The setting of a pedal: the mode as displayed, then its level and limit; or "unassigned". */
   public static List<String> words(PedalUse use, Words words) {
     return use.setting()
         .map(PedalPlan::words)
@@ -97,7 +97,7 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) 
     return both.isEmpty() ? List.of(mode) : List.of(mode, both);
   }
 
-  /** The level with the word that the display uses for it: {@code Notch 2}. */
+  /** The level with the display's own word for it: {@code Notch 2}. */
   private static String level(PedalSetting setting) {
     if (setting.level().isEmpty()) {
       return "";

@@ -8,8 +8,8 @@ import stackside.render.Shape.Stroke;
 import stackside.render.Shape.Weight;
 
 /**
- * Collects the shapes of a drawing under way. All its measures follow from the em of the drawing's
- * words, so that a card and a page keep their proportions.
+ * Collects the shapes of a drawing. All its measures derive from the em of the drawing's words, so
+ * that cards and pages have the same proportions.
  */
 final class Pen {
   private final double text;
@@ -56,7 +56,7 @@ final class Pen {
     shapes.addAll(more);
   }
 
-  /** A mark for what is to be painted under all that comes now. */
+  /** A bookmark: shapes added at it later are painted below all that follows. */
   int here() {
     return shapes.size();
   }
@@ -73,7 +73,10 @@ final class Pen {
     shapes.add(new Shape.Words(x, base, words, text, weight, Anchor.MIDDLE, ink));
   }
 
-  /** Words in lines of a width, the tops of the first capitals at a height; returns their end. */
+  /**
+   * Draws words in lines of this width, the first capitals starting at {@code top}; returns their
+   * end.
+   */
   double block(double x, double top, double width, String words, Weight weight, Ink ink) {
     double base = top + capital();
     for (String line : Lettering.of(weight).lines(words, text, width)) {
@@ -83,7 +86,7 @@ final class Pen {
     return base - capital();
   }
 
-  /** What stands above a drawing of a width; returns where the drawing begins. */
+  /** Draws the caption above a drawing of this width; returns where the drawing begins. */
   double caption(String words, double width) {
     return block(0, thin(), width, words, Weight.REGULAR, Ink.INK);
   }
@@ -92,7 +95,7 @@ final class Pen {
     return Lettering.of(weight).width(words, text);
   }
 
-  /** A word or number in the frame of a callout. */
+  /** Draws a word or number framed like a callout. */
   void pill(String label, double left, double top, Paint paint, Ink ink) {
     double width = pillWidth(label);
     double height = pillHeight();

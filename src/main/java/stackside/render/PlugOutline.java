@@ -10,15 +10,15 @@ import stackside.render.Shape.Paint;
 import stackside.render.Shape.Stroke;
 
 /**
- * The outline of a plug from the centres of its pins: filled where it is plugged in, dashed where
- * it fits and must not go, grey where nothing goes. What a socket is for shows in the outline, in
- * colour and in grey: that of a neutral electrode is a sheet with a cut corner and flat blades,
- * that of argon a ring about its gas way, any other a bar with round pins. From pin to pin it is to
- * scale; the pins, and the body about them, are never smaller than a reader can make out.
+ * The outline of a plug, derived from the centres of its pins: filled if it is plugged in, dashed
+ * if it fits but must not go in, grey if nothing goes in. The outline also shows what the socket is
+ * for, with or without colour: a sheet with a cut corner and flat blades for a neutral electrode, a
+ * ring around the gas channel for argon, a bar with round pins for anything else. The distances
+ * between pins are to scale. The pins and the body around them are never too small to make out.
  *
- * @param wide from the first pin to the last at life size, in millimetres
- * @param high the same downwards
- * @param closest from one pin to the next at life size
+ * @param wide distance from the first pin to the last at life size, in millimetres, across
+ * @param high the same, downwards
+ * @param closest distance between neighbouring pins at life size
  */
 record PlugOutline(
     SocketKind kind,
@@ -28,17 +28,17 @@ record PlugOutline(
     double midX,
     double midY,
     double closest) {
-  /** Room round the pins at life size. */
+  /** Space around the pins at life size. */
   private static final double BODY = 4.5;
 
   private static final double PIN = 1.6;
 
-  /** The least room round the pins, in em of the words beside. */
+  /** The least space around the pins, in em of the words beside the plug. */
   private static final double LEAST_BODY = 0.45;
 
   private static final double LEAST_PIN = 0.17;
 
-  /** A pin takes up no more of the way to the next. */
+  /** The largest share of the distance between two pins that a pin may take up. */
   private static final double MOST_OF_WAY = 0.35;
 
   static PlugOutline of(Place place) {
@@ -71,10 +71,10 @@ record PlugOutline(
     return closest;
   }
 
-  /** Stands in where the machine does not describe the plug: a single hole. */
+  /** Used if the machine does not describe the plug: a single hole. */
   private static final List<Pin> NO_SHAPE = List.of(new Pin(0, 0));
 
-  /** The largest scale at which it fits into a place, never over life size. */
+  /** The largest scale at which it fits into a space; at most life size. */
   double largest(double width, double height, Pen pen) {
     return Math.min(1, Math.min(largestOver(wide, width, pen), largestOver(high, height, pen)));
   }
@@ -96,7 +96,7 @@ record PlugOutline(
     return Math.max(BODY * scale, LEAST_BODY * pen.text());
   }
 
-  /** Draws it with its middle at a place. */
+  /** Draws it centred at a point. */
   void draw(Pen pen, double x, double y, double scale, Use use) {
     double width = width(scale, pen);
     double height = height(scale, pen);

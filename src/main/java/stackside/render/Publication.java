@@ -12,12 +12,12 @@ import stackside.source.Problem;
 /**
  * Everything that a renderer needs to make the pages and cards of one edition.
  *
- * @param problems sorted, each once
- * @param faults every kind of mistake that has a page: rules in the order of the catalogue, then
- *     faults of reading
- * @param editions the edition that each card bears, and the register that it comes from
- * @param on the day that the edition is made for; never the clock's
- * @param words the program's own, in the unit's language
+ * @param problems sorted, without duplicates
+ * @param faults every kind of mistake that has a page: rules in catalogue order, then reading
+ *     faults
+ * @param editions the edition printed on each card, and the register that it comes from
+ * @param on the day for which the edition is made; never taken from the clock
+ * @param words the program's own words, in the unit's language
  */
 public record Publication(
     Analysis analysis,
@@ -33,7 +33,7 @@ public record Publication(
     faults = List.copyOf(faults);
   }
 
-  /** A publication in the program's own words for the unit's language. */
+  /** A publication with the program's own words in the unit's language. */
   public Publication(
       Analysis analysis,
       List<Problem> problems,
@@ -51,12 +51,12 @@ public record Publication(
         Words.in(analysis.unit().details().language().value()));
   }
 
-  /** The same in other words. */
+  /** The same publication with other words. */
   public Publication saying(Words others) {
     return new Publication(analysis, problems, faults, marking, editions, on, others);
   }
 
-  /** A publication before anything was ever issued. */
+  /** A publication before anything has been issued. */
   public Publication(
       Analysis analysis,
       List<Problem> problems,
@@ -74,7 +74,7 @@ public record Publication(
     return marking == Marking.DRAFT;
   }
 
-  /** Whether the unit is invented, which everything that is made of it must say. */
+  /** Whether the unit is invented. Everything made from an invented unit must say so. */
   public boolean demonstration() {
     return unit().details().status().value() == UnitStatus.DEMONSTRATION;
   }

@@ -5,7 +5,7 @@ import java.util.List;
 import stackside.render.Shape.Point;
 import stackside.render.Shape.Stroke;
 
-/** The way of a cable or a leader: straight runs, across or down, with rounded corners. */
+/** The path of a cable or leader: straight horizontal and vertical runs with rounded corners. */
 final class Route {
   private static final int PIECES = 6;
 
@@ -38,7 +38,7 @@ final class Route {
     return corners.get(corners.size() - 1);
   }
 
-  /** The line, its corners rounded as far as the runs are long enough. */
+  /** The line, with its corners rounded as far as the lengths of the runs allow. */
   Shape.Polyline drawn(double radius, Stroke stroke) {
     List<Point> points = new ArrayList<>();
     points.add(corners.get(0));

@@ -4,15 +4,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One mark of a drawing. Lengths and places are millimetres, x to the right and y down from the top
- * left corner of the drawing.
+ * One element of a drawing. Lengths and coordinates are millimetres; x runs right and y down from
+ * the top left corner of the drawing.
  */
 public sealed interface Shape {
 
-  /** A place on the drawing. */
+  /** A point on the drawing. */
   record Point(double x, double y) {}
 
-  /** A line as drawn: its colour, its width in millimetres, whole or dashed. */
+  /** A line style: its colour, its width in millimetres, solid or dashed. */
   record Stroke(Ink ink, double width, Dash dash) {
     public static Stroke of(Ink ink, double width) {
       return new Stroke(ink, width, Dash.WHOLE);
@@ -23,13 +23,13 @@ public sealed interface Shape {
     }
   }
 
-  /** Whether a line has gaps; dashes and gaps are four and three line widths long. */
+  /** Whether a line is solid or dashed; dashes and gaps are four and three line widths long. */
   enum Dash {
     WHOLE,
     DASHED
   }
 
-  /** How a closed shape is painted: an outline, a fill, or both. */
+  /** How a closed shape is painted: outlined, filled, or both. */
   record Paint(Optional<Stroke> outline, Optional<Ink> fill) {
     public static Paint outline(Stroke stroke) {
       return new Paint(Optional.of(stroke), Optional.empty());
@@ -55,37 +55,36 @@ public sealed interface Shape {
     }
   }
 
-  /** A closed run of straight lines. */
+  /** A closed shape with straight sides. */
   record Polygon(List<Point> points, Paint paint) implements Shape {
     public Polygon {
       points = List.copyOf(points);
     }
   }
 
-  /** An upright rectangle with corners of a radius, 0 for sharp ones. */
+  /** An upright rectangle with rounded corners; a radius of 0 gives sharp ones. */
   record Rect(double x, double y, double width, double height, double radius, Paint paint)
       implements Shape {}
 
-  /** A circle about a centre. */
   record Circle(double x, double y, double radius, Paint paint) implements Shape {}
 
   /**
    * One line of words.
    *
-   * @param x where the words begin, have their middle or end, by the anchor
+   * @param x where the words begin, are centred or end, depending on the anchor
    * @param y the base line
    * @param size the em in millimetres
    */
   record Words(double x, double y, String text, double size, Weight weight, Anchor anchor, Ink ink)
       implements Shape {}
 
-  /** The face that words are set in. */
+  /** The font face of the words. */
   enum Weight {
     REGULAR,
     BOLD
   }
 
-  /** Which part of the words their x is. */
+  /** Which point of the words their x refers to. */
   enum Anchor {
     START,
     MIDDLE,

@@ -1,14 +1,14 @@
 package stackside.render;
 
 /**
- * How large a drawing is to be: its width, and the em of its words, both in millimetres. The same
- * drawing code serves a thumbnail, a page and a card.
+ * The size of a drawing: its width and the em of its words, both in millimetres. The same code
+ * draws thumbnails, pages and cards.
  */
 public record Sheet(double width, double text) {
-  /** A page on a screen: words of 16 px on a drawing of 680 px. */
+  /** A page on a screen: text of 16 px on a drawing 680 px wide. */
   public static final Sheet PAGE = new Sheet(180, 4.23);
 
-  /** A page on a telephone. */
+  /** A page on a phone. */
   public static final Sheet PHONE = new Sheet(84, 4.1);
 
   public Sheet {
@@ -17,7 +17,7 @@ public record Sheet(double width, double text) {
     }
   }
 
-  /** The millimetres of a size in points. */
+  /** Converts points to millimetres. */
   public static double millimetres(double points) {
     return points * 25.4 / 72;
   }

@@ -11,15 +11,15 @@ import stackside.render.PanelPlan.Use;
 import stackside.render.Shape.Weight;
 
 /**
- * Draws the front panel of a machine: sockets in true order with the outlines of their plugs, each
- * under the label that the machine itself carries, a cable from every socket in use to the name of
- * what goes in, and words on what would happen where else the plug fits. The label in its frame is
- * the callout, so that no second numbering can contradict the machine's.
+ * Draws the front panel of a machine: the sockets in their real order with the outlines of their
+ * plugs, each under the label printed on the machine. A cable leads from every socket in use to the
+ * name of what goes in, and words say what would happen if a plug went into another socket that it
+ * fits. The framed label is the callout, so that no second numbering can contradict the machine's.
  */
 public final class SocketMap {
   private static final double PANEL_SHARE = 0.6;
 
-  /** From this many em on, names and remarks stand side by side below the panel. */
+  /** From this width in em, names and remarks go side by side below the panel. */
   private static final double TWO_COLUMNS = 32;
 
   private final PanelPlan plan;
@@ -32,12 +32,12 @@ public final class SocketMap {
     this.width = sheet.width();
   }
 
-  /** The panel with its cables and words. */
+  /** Draws the panel with its cables and words. */
   public static Drawing of(PanelPlan plan, Sheet sheet) {
     return new SocketMap(plan, sheet).draw();
   }
 
-  /** The panel alone, for a list of several: labels and plugs, no other words. */
+  /** Draws the panel alone, for a list of panels: labels and plugs, no other words. */
   public static Drawing thumbnail(PanelPlan plan, double width) {
     SocketMap map = new SocketMap(plan, new Sheet(width, width / 16));
     double end = map.front(width, Wording.ELSEWHERE).draw(0, map.pen.thick(), new ArrayList<>());
@@ -93,7 +93,7 @@ public final class SocketMap {
     return base + 0.55 * pen.text();
   }
 
-  /** Where the panel has no room for words: what they would have said. */
+  /** Draws the words that the panel itself has no room for. */
   private double entries(double left, double top) {
     double y = top;
     for (Place place : plan.places()) {
@@ -124,7 +124,7 @@ public final class SocketMap {
     return Math.max(top + pen.pillHeight(), y - pen.pitch() + pen.text());
   }
 
-  // For those who cannot see it
+  // For people who cannot see it
 
   private String sentence(Place place) {
     Words words = plan.words();

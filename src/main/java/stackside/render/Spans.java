@@ -8,7 +8,7 @@ import stackside.quantity.LoadRange;
 import stackside.quantity.PowerRange;
 import stackside.quantity.Quantity;
 
-/** Ranges and places in words: {@code 10 W to 120 W in steps of 5 W}. */
+/** Words for ranges and places: {@code 10 W to 120 W in steps of 5 W}. */
 public final class Spans {
   private final Words words;
 
@@ -31,7 +31,7 @@ public final class Spans {
     return fromTo(Numbers.count(range.from()), Numbers.count(range.to()));
   }
 
-  /** Sizes or weights: {@code 20 mm and over}. */
+  /** A range of sizes or weights: {@code 20 mm and over}. */
   public <Q extends Quantity & Comparable<Q>> String text(Band<Q> band) {
     Optional<String> from = band.from().map(Numbers::text);
     Optional<String> below = band.below().map(Numbers::text);
@@ -47,7 +47,7 @@ public final class Spans {
     return words.say("span.from-to", from, to);
   }
 
-  /** Where a socket sits, seen from the front. */
+  /** Where a socket is, seen from the front. */
   public String text(PanelPlace place) {
     return words.say("span.place", place.row(), place.column());
   }

@@ -8,10 +8,10 @@ import stackside.render.Shape.Polyline;
 import stackside.render.Shape.Rect;
 import stackside.render.Shape.Weight;
 
-/** Draws stalks from wide to thin, to one scale, and above each a bar as high as its heating. */
+/** Draws stalks from wide to thin, to scale. The height of the bar above each is its heating. */
 public final class StalkDrawing {
 
-  /** What is drawn. */
+  /** The content of the drawing. */
   public record Plan(String title, String caption, List<Bar> bars) {
     public Plan {
       bars = List.copyOf(bars);
@@ -21,7 +21,7 @@ public final class StalkDrawing {
   /**
    * One stalk.
    *
-   * @param heating relative to another
+   * @param heating relative to one of the stalks
    * @param says the heating in words
    */
   public record Bar(Millimetres diameter, double heating, String says) {}

@@ -5,8 +5,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Paints a drawing as SVG that stands inside a page. Presentation attributes only, colours in hex:
- * the page's style sheet may turn each colour of the palette into another, as a dark page does.
+ * Paints a drawing as SVG for embedding in a page. Uses presentation attributes only, with colours
+ * in hex, so that the page's style sheet can change each colour of the palette, as a dark page
+ * does.
  */
 public final class SvgWriter {
   private final StringBuilder out = new StringBuilder();
@@ -16,7 +17,7 @@ public final class SvgWriter {
   /**
    * The drawing as an element.
    *
-   * @param id unique on the page; the title and the description take their ids from it
+   * @param id unique on the page; the ids of the title and the description derive from it
    */
   public static String svg(Drawing drawing, String id) {
     SvgWriter writer = new SvgWriter();
@@ -26,7 +27,7 @@ public final class SvgWriter {
     return writer.out.toString();
   }
 
-  /** The shape of a status, as high as the words beside it, hidden from screen readers. */
+  /** The shape of a status, as tall as the words beside it and hidden from screen readers. */
   public static String mark(Mark mark) {
     SvgWriter writer = new SvgWriter();
     writer.out.append(
@@ -140,7 +141,7 @@ public final class SvgWriter {
     out.append(' ').append(name).append("=\"").append(escaped(value)).append('"');
   }
 
-  /** A length to a hundredth of a millimetre, the same on every computer. */
+  /** A length rounded to a hundredth of a millimetre, the same on every computer. */
   static String length(double millimetres) {
     long hundredths = Math.round(millimetres * 100);
     long whole = Math.abs(hundredths) / 100;

@@ -1,7 +1,7 @@
 package stackside.render;
 
 /**
- * How large a letter looks, in minutes of arc. 16 is the least for a capital and 20 preferred (ISO
+ * The apparent size of a letter, in minutes of arc. At least 16 for a capital, preferably 20 (ISO
  * 9241-303 as quoted by secondary readers; NUREG-0700 rev. 2, 1.3.1-4, read: at least 16).
  */
 public record ViewingAngle(double arcMinutes) {
@@ -10,12 +10,12 @@ public record ViewingAngle(double arcMinutes) {
 
   public static final ViewingAngle PREFERRED = new ViewingAngle(20);
 
-  /** The height that looks this large at a distance, in the unit of the distance. */
+  /** The height that has this apparent size at a distance, in the unit of the distance. */
   public double height(double distance) {
     return 2 * distance * StrictMath.tan(StrictMath.toRadians(arcMinutes / 60) / 2);
   }
 
-  /** How large a height looks at a distance, both in one unit. */
+  /** The apparent size of a height at a distance, both in the same unit. */
   public static ViewingAngle of(double height, double distance) {
     return new ViewingAngle(
         StrictMath.toDegrees(2 * StrictMath.atan(height / (2 * distance))) * 60);

@@ -14,18 +14,18 @@ import stackside.render.Shape.Stroke;
 import stackside.render.Shape.Weight;
 
 /**
- * Draws voltages over time, all at the same effective voltage: the crest factor is the height of
- * the peak. Each is drawn as a sine let through for the share of time that its crest factor tells,
- * and far slower than it is; a rhythm of bursts stands below it to its own scale.
+ * Draws voltages over time, all at the same effective voltage, so that the crest factor shows as
+ * the height of the peak. Each is drawn as a gated sine with that crest factor, far slower than in
+ * reality. A burst rhythm is drawn below it, to its own scale.
  */
 public final class WaveDrawing {
-  /** Swings of the sine across a strip, about. */
+  /** Approximate number of cycles of the sine across a strip. */
   private static final int SWINGS = 30;
 
   private static final int POINTS_A_SWING = 16;
   private static final int RHYTHMS = 3;
 
-  /** What is drawn. */
+  /** The content of the drawing. */
   public record Plan(String title, String caption, List<Strip> strips) {
     public Plan {
       strips = List.copyOf(strips);
@@ -35,7 +35,7 @@ public final class WaveDrawing {
   /**
    * One waveform.
    *
-   * @param says the crest factor and of which stretch of time it is
+   * @param says the crest factor, and the stretch of time that it covers
    */
   public record Strip(String name, String says, Crest crest, Optional<Rhythm> rhythm) {}
 
@@ -46,7 +46,7 @@ public final class WaveDrawing {
   private final Pen pen;
   private final double width;
 
-  /** The height of the effective voltage. */
+  /** The height of the effective voltage on the drawing. */
   private final double effective;
 
   private WaveDrawing(Plan plan, Sheet sheet) {
@@ -88,7 +88,7 @@ public final class WaveDrawing {
     return middle + high + pen.thick();
   }
 
-  /** The wave as shares of the strip's width and of the peak. */
+  /** The wave, in shares of the strip's width and of the peak. */
   static List<Point> trace(Crest crest) {
     double share = crest.ofSineLetThrough().share();
     double swings = Math.max(1, Math.rint(share * SWINGS / 2));

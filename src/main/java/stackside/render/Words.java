@@ -13,8 +13,8 @@ import java.util.TreeMap;
 import stackside.model.Word;
 
 /**
- * The words of the program's own on pages, drawings and cards, from one message file a language. A
- * key without words stops the run. {@code {0}} and so on stand for what is put in.
+ * The program's own words on pages, drawings and cards, from one message file per language. A key
+ * without words ends the run. {@code {0}} and so on are placeholders.
  */
 public final class Words {
   private static final String FOLDER = "/templates/words/";
@@ -26,7 +26,7 @@ public final class Words {
     this.messages = Collections.unmodifiableMap(messages);
   }
 
-  /** The program's words in a language; English where it has no message file for it. */
+  /** The program's words in a language; in English if there is no message file for it. */
   public static Words in(String language) {
     Words english = parse(file(ENGLISH).orElseThrow());
     return language.equals(ENGLISH)
@@ -44,7 +44,7 @@ public final class Words {
     }
   }
 
-  /** Reads {@code key = words} lines; empty lines and lines that begin with # say nothing. */
+  /** Reads {@code key = words} lines; empty lines and lines that begin with # are ignored. */
   public static Words parse(String text) {
     Map<String, String> messages = new TreeMap<>();
     text.lines()
@@ -65,19 +65,19 @@ public final class Words {
     }
   }
 
-  /** These words, with others in the place of those that the others have. */
+  /** These words, with the other words taking precedence. */
   public Words with(Words others) {
     Map<String, String> all = new TreeMap<>(messages);
     all.putAll(others.messages);
     return new Words(all);
   }
 
-  /** Names of which any one is meant: {@code A or B}; nothing for none. */
+  /** Joins names of which any one is meant: {@code A or B}; empty if there are none. */
   public String either(List<String> names) {
     return names.stream().reduce((one, other) -> say("list.or", one, other)).orElse("");
   }
 
-  /** The words of a key. */
+  /** The words for a key. */
   public String say(String key, Object... values) {
     String words = messages.get(key);
     if (words == null) {
@@ -89,13 +89,13 @@ public final class Words {
     return words;
   }
 
-  /** A choice from a closed list in a sentence: {@code on loan}. */
+  /** A choice from a closed list as it reads in a sentence: {@code on loan}. */
   public String choice(Word choice) {
     String kind = choice.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-");
     return say("choice." + kind.toLowerCase(Locale.ROOT) + "." + choice.word());
   }
 
-  /** The messages whose keys begin so, without that beginning. */
+  /** The messages whose keys begin with this prefix, by key without the prefix. */
   public Map<String, String> beginning(String prefix) {
     Map<String, String> some = new TreeMap<>();
     messages.forEach(

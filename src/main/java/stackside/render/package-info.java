@@ -1,8 +1,8 @@
 /**
- * What pages and cards share: output files as values, links, the writing of numbers, and the
- * drawings of sockets and pedals. Renders nothing finished itself.
+ * What pages and cards share: output files as values, links, number formatting, and the drawings of
+ * sockets and pedals. Makes no finished page or card itself.
  *
- * <p>May import {@code derive} and what that imports, and none of the packages below it.
+ * <p>May import {@code derive} and what that imports, but none of the packages below it.
  */
 @NullMarked
 package stackside.render;

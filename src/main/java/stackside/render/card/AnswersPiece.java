@@ -11,9 +11,9 @@ import stackside.render.plan.Phrase;
 import stackside.source.Problem;
 
 /**
- * The table of answers. Over each row of values stands what it answers and what to mind, across the
- * whole width, so that neither lesions nor sites are squeezed into a column; a rule closes every
- * row.
+ * The table of answers. Above each row of values, across the full width, is what the row answers
+ * and what to watch for, so that neither lesions nor sites are squeezed into a column. A rule ends
+ * every row.
  */
 final class AnswersPiece implements Piece {
 
@@ -21,25 +21,28 @@ final class AnswersPiece implements Piece {
   private static final double GUTTER = 2;
   private static final int SOCKET = 1;
 
-  /** How many columns stand before those of the pedals. */
+  /** Number of columns before those of the pedals. */
   private static final int PEDALS = 3;
 
   private final Setting setting;
   private final Refusal refusal;
 
-  /** Where the columns begin, from the left edge of the table, and where one more would. */
+  /**
+   * Where the columns begin, measured from the left edge of the table; the last entry is where
+   * another would begin.
+   */
   private final List<Double> left;
 
   private final List<Paragraph> heads = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
 
-  /** One answer, measured. */
+  /** One measured answer. */
   private record Row(AnswerRow source, List<Paragraph> scopes, List<Paragraph> cells) {
     double scopeHeight() {
       return scopes.stream().mapToDouble(Paragraph::height).sum();
     }
 
-    /** Where the first base line of all values is, from their top. */
+    /** The first base line shared by all values, measured from their top. */
     double base() {
       return cells.stream().mapToDouble(cell -> cell.base(0)).max().orElse(0);
     }
@@ -59,13 +62,13 @@ final class AnswersPiece implements Piece {
       return cells.size() > 1;
     }
 
-    /** Whether it says that nothing may be set here. */
+    /** Whether the row says that nothing may be set here. */
     boolean refuses() {
       return source.answer() instanceof AnswerRow.InWords words
           && words.means() != AnswerRow.Means.COLD;
     }
 
-    /** Whether a cell forbids its pedal. */
+    /** Whether a cell says that its pedal must not be used. */
     boolean forbids(int column) {
       return column >= PEDALS
           && source.answer() instanceof AnswerRow.WithCurrent settings
@@ -83,7 +86,7 @@ final class AnswersPiece implements Piece {
     block.rows().forEach(row -> rows.add(row(row)));
   }
 
-  /** A single pedal leaves room for the instrument. */
+  /** A single pedal leaves more room for the instrument. */
   private static List<Double> left(int pedals) {
     double end = Setting.WIDTH + GUTTER;
     return switch (pedals) {
@@ -109,7 +112,8 @@ final class AnswersPiece implements Piece {
   }
 
   /**
-   * On a line of their own, for they hold for all scopes; behind a single one if that saves a line.
+   * Puts the cautions on their own line, because they apply to all scopes; if there is only one
+   * scope, they follow it when that saves a line.
    */
   private void cautions(AnswerRow row, List<Paragraph> scopes) {
     List<Run> cautions =
@@ -126,8 +130,8 @@ final class AnswersPiece implements Piece {
   }
 
   /**
-   * Lesions and sites on one line where they fit; when to take an alternative below them, and what
-   * to mind behind the last of it.
+   * Puts lesions and sites on one line if they fit. When to use an alternative goes below them, and
+   * the cautions follow the last of it.
    */
   private Paragraph scope(AnswerRow.Scope scope, List<Run> cautions) {
     double near = setting.scale().near();
@@ -141,7 +145,7 @@ final class AnswersPiece implements Piece {
     return last.isEmpty() ? lines : lines.thenOnNewLine(last);
   }
 
-  /** The rest behind the first or on a line of its own, whichever takes fewer lines. */
+  /** Puts the rest after the first run or on its own line, whichever takes fewer lines. */
   private Paragraph lower(Run what, List<Run> rest) {
     List<Run> all = new ArrayList<>(rest);
     all.add(0, what);
@@ -150,7 +154,7 @@ final class AnswersPiece implements Piece {
     return broken.lineCount() <= running.lineCount() ? broken : running;
   }
 
-  /** The phrase as a sentence of its own. */
+  /** The phrase as a separate sentence. */
   private static Phrase stopped(Phrase phrase) {
     return new Phrase(phrase.words() + ".", phrase.at());
   }
@@ -195,7 +199,7 @@ final class AnswersPiece implements Piece {
         .orElse(instrument);
   }
 
-  /** The mode on a line of its own, then its level and limit. */
+  /** The mode on its own line, then its level and limit. */
   private Paragraph pedal(AnswerRow.OnPedal pedal, double width) {
     if (pedal.pressing() == AnswerRow.Pressing.FORBIDDEN) {
       return setting.nearBold(pedal.mode(), width - refusal.room());
@@ -207,7 +211,7 @@ final class AnswersPiece implements Piece {
     return set.isEmpty() ? words : words.thenOnNewLine(set);
   }
 
-  /** A level; large where it is the whole setting. */
+  /** A level, large if it is the whole setting. */
   private Run level(Phrase level, boolean alone) {
     return alone
         ? Run.bold(level, setting.scale().numeral())
@@ -223,7 +227,7 @@ final class AnswersPiece implements Piece {
     return headHeight() + rows.stream().mapToDouble(Row::height).sum();
   }
 
-  /** How high each row is, in order. */
+  /** The height of each row, in order. */
   List<Double> rowHeights() {
     return rows.stream().map(Row::height).toList();
   }
@@ -292,7 +296,7 @@ final class AnswersPiece implements Piece {
     callout(canvas, row.cells().get(SOCKET), top + row.base());
   }
 
-  /** How far the words of a cell stand from its left; draws what forbids a pedal. */
+  /** The left inset of a cell's words; also draws the sign that forbids a pedal. */
   private double inset(Canvas canvas, Row row, int column, double top, double lower) {
     Paragraph cell = row.cells().get(column);
     if (row.forbids(column)) {
@@ -308,7 +312,7 @@ final class AnswersPiece implements Piece {
     return Math.max(1.3 * em, socket.widest() + 0.8 * em);
   }
 
-  /** The frame that the socket's label has on the drawing of the panel. */
+  /** Draws the frame that the socket's label has on the drawing of the panel. */
   private void callout(Canvas canvas, Paragraph socket, double base) {
     double em = setting.scale().numeral() * Typeface.MILLIMETRES_PER_POINT;
     double high = 1.3 * em;

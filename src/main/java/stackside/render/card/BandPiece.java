@@ -6,7 +6,7 @@ import java.util.List;
 import stackside.render.plan.Block;
 import stackside.source.Problem;
 
-/** Lines in a box over the whole width: the make-safe band, the marks of a draft. */
+/** Lines in a box across the full width: the make-safe band, or the marks of a draft. */
 final class BandPiece implements Piece {
 
   private final List<Paragraph> lines;
@@ -27,7 +27,7 @@ final class BandPiece implements Piece {
         block.lines().stream().map(line -> setting.far(line, width)).toList(), 1.6, 0.1, "H2");
   }
 
-  /** The marks stand one behind the other. */
+  /** The marks, one after the other. */
   static BandPiece marks(Block.Marks block, Setting setting) {
     Run[] runs =
         block.marks().stream()

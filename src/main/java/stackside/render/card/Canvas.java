@@ -13,15 +13,15 @@ import stackside.render.Shape;
 import stackside.render.Shape.Weight;
 
 /**
- * The page that blocks are painted on: millimetres from the top left corner, and every mark either
- * part of the structure that a screen reader follows or an artifact.
+ * The page on which blocks are painted. Lengths are millimetres from the top left corner. Every
+ * mark is either part of the structure that a screen reader follows, or an artifact.
  */
 final class Canvas {
 
   private static final double POINTS = 72 / 25.4;
   private static final PdfName ARTIFACT = new PdfName("Artifact");
 
-  /** Circles as four curves: the control points' distance as a share of the radius. */
+  /** A circle is four curves: distance of the control points as a share of the radius. */
   private static final double CURVE = 0.5522847498;
 
   private final PdfContentByte content;
@@ -34,12 +34,12 @@ final class Canvas {
     this.pageHeight = pageHeight;
   }
 
-  /** A new element of the structure, after those already in it. */
+  /** Adds a structure element after those already in the parent. */
   static PdfStructureElement element(PdfStructureElement parent, String role) {
     return new PdfStructureElement(parent, new PdfName(role));
   }
 
-  /** A cell that stretches over several columns. */
+  /** A cell that spans several columns. */
   static PdfStructureElement wideCell(PdfStructureElement row, int columns) {
     PdfStructureElement cell = element(row, "TD");
     PdfDictionary table = new PdfDictionary();
@@ -49,7 +49,7 @@ final class Canvas {
     return cell;
   }
 
-  /** A header cell over all that follows in the next row. */
+  /** A header cell that spans all columns of the next row. */
   static PdfStructureElement wideHeader(PdfStructureElement row, int columns) {
     PdfStructureElement cell = element(row, "TH");
     PdfDictionary table = new PdfDictionary();
@@ -60,7 +60,7 @@ final class Canvas {
     return cell;
   }
 
-  /** A header cell that heads its column. */
+  /** A header cell for its column. */
   static PdfStructureElement columnHeader(PdfStructureElement row) {
     PdfStructureElement cell = element(row, "TH");
     PdfDictionary table = new PdfDictionary();
@@ -70,7 +70,7 @@ final class Canvas {
     return cell;
   }
 
-  /** A figure with the words that stand for it. */
+  /** A figure with its alternative text. */
   PdfStructureElement figure(
       PdfStructureElement parent, String words, double x, double y, double width, double height) {
     PdfStructureElement figure = element(parent, "Figure");
@@ -83,21 +83,21 @@ final class Canvas {
     return figure;
   }
 
-  /** Paints as content of an element. */
+  /** Paints the content of an element. */
   void in(PdfStructureElement element, Runnable paint) {
     content.beginMarkedContentSequence(element);
     paint.run();
     content.endMarkedContentSequence();
   }
 
-  /** Paints what a screen reader leaves out. */
+  /** Paints something that a screen reader skips. */
   void artifact(Runnable paint) {
     content.beginMarkedContentSequence(ARTIFACT);
     paint.run();
     content.endMarkedContentSequence();
   }
 
-  /** Words on one line, their base line at y. */
+  /** Paints words on one line, with their base line at y. */
   void words(double x, double y, String words, Weight weight, double points, Ink ink) {
     content.beginText();
     content.setRGBColorFill(ink.red(), ink.green(), ink.blue());
@@ -111,7 +111,7 @@ final class Canvas {
     shape(Shape.Polyline.line(x1, y1, x2, y2, Shape.Stroke.of(Ink.INK, width)), 0, 0);
   }
 
-  /** A row of dots that leads the eye, from x1 to x2. */
+  /** Paints a row of dots that guides the eye from x1 to x2. */
   void leader(double x1, double x2, double y) {
     content.saveState();
     stroke(Shape.Stroke.of(Ink.GREY, 0.35));
@@ -131,7 +131,7 @@ final class Canvas {
         0);
   }
 
-  /** Filled squares of one size as one path: the dark modules of a code. */
+  /** Fills squares of one size as a single path: the dark modules of a code. */
   void fill(List<Shape.Rect> squares) {
     content.saveState();
     content.setRGBColorFill(0, 0, 0);
@@ -143,7 +143,7 @@ final class Canvas {
     content.restoreState();
   }
 
-  /** A shape of a drawing whose corner is at a place. */
+  /** Paints a shape of a drawing whose top left corner is at a point. */
   void shape(Shape shape, double left, double top) {
     content.saveState();
     if (shape instanceof Shape.Polyline line) {
@@ -259,7 +259,7 @@ final class Canvas {
     return length(pageHeight - millimetres);
   }
 
-  /** Points, to a hundredth. */
+  /** Converts millimetres to points, rounded to a hundredth. */
   private static float length(double millimetres) {
     return Math.round(millimetres * POINTS * 100) / 100f;
   }

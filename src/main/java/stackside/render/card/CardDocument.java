@@ -23,10 +23,10 @@ import java.util.function.BiConsumer;
 
 /**
  * One A4 page as a tagged PDF that declares PDF/A-2b and PDF/UA-1. Dates, file id and the names of
- * font subsets follow from what is printed, so that the same card has the same bytes.
+ * font subsets depend only on what is printed, so that the same card always has the same bytes.
  *
  * @param language a BCP 47 tag
- * @param said everything that the card says, which its file id is taken from
+ * @param said everything that the card says; the file id is derived from it
  */
 record CardDocument(String title, String language, LocalDate day, String said, Typeface typeface) {
 
@@ -36,7 +36,7 @@ record CardDocument(String title, String language, LocalDate day, String said, T
   private static final String PRODUCER = "Stackside";
   private static final double POINTS = 72 / 25.4;
 
-  /** The bytes of the page that is painted on the canvas, in this document's structure. */
+  /** The bytes of the page painted on the canvas, within this document's structure. */
   byte[] bytes(BiConsumer<Canvas, PdfStructureElement> paint) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     Document document =
@@ -100,7 +100,7 @@ record CardDocument(String title, String language, LocalDate day, String said, T
     }
   }
 
-  /** sRGB, from the profile that belongs to the program and not to the platform. */
+  /** sRGB, using the program's own profile, not the platform's. */
   private static PdfDictionary intent(PdfWriter writer) throws IOException {
     PdfDictionary intent = new PdfDictionary(new PdfName("OutputIntent"));
     intent.put(PdfName.S, new PdfName("GTS_PDFA1"));
@@ -111,7 +111,7 @@ record CardDocument(String title, String language, LocalDate day, String said, T
     return intent;
   }
 
-  /** The bytes as committed; the platform's colour management would rewrite them. */
+  /** The committed bytes; the platform's colour management would rewrite them. */
   private static PdfStream profile() throws IOException {
     try (InputStream stream =
         CardDocument.class.getResourceAsStream("/stackside/colour/sRGB.icc")) {

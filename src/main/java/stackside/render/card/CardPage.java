@@ -9,9 +9,9 @@ import stackside.render.plan.CardPlan;
 import stackside.source.Problem;
 
 /**
- * The blocks of one card, measured and placed: identity and make-safe band from the top, contacts,
- * footer and code from the bottom, at places that depend only on the location and the edition, and
- * everything else between them.
+ * The blocks of one card, measured and placed. Identity and make-safe band are placed from the top;
+ * contacts, footer and code from the bottom. Their places depend only on the location and the
+ * edition. Everything else goes in between.
  */
 final class CardPage {
 
@@ -74,12 +74,12 @@ final class CardPage {
     return Setting.BOTTOM - Math.max(left, code.height() + code.quiet());
   }
 
-  /** Millimetres that the body is too high; negative where there is room left. */
+  /** By how many millimetres the body is too high; negative if there is space left. */
   double overflow() {
     return height(body) + GAP * (body.size() - 1) - (footTop() - GAP - bodyTop());
   }
 
-  /** The table of answers, if this is a settings face. */
+  /** The table of answers, if this is a settings card. */
   Optional<AnswersPiece> answers() {
     return body.stream()
         .filter(AnswersPiece.class::isInstance)
@@ -87,7 +87,7 @@ final class CardPage {
         .findFirst();
   }
 
-  /** What cannot be printed, the page's height aside. */
+  /** What cannot be printed, apart from the height of the page. */
   List<Problem> problems() {
     List<Problem> problems = new ArrayList<>();
     top.forEach(piece -> problems.addAll(piece.problems()));
@@ -98,7 +98,7 @@ final class CardPage {
     return problems;
   }
 
-  /** Paints all blocks; room that is left over loosens the body, most of it between blocks. */
+  /** Paints all blocks. Remaining space is spread over the body, most of it between blocks. */
   void paint(Canvas canvas, PdfStructureElement document) {
     double y = Setting.TOP;
     for (Piece piece : top) {

@@ -14,8 +14,8 @@ import stackside.render.plan.TypeScale;
 import stackside.source.Problem;
 
 /**
- * Prints card plans as PDF, one page each. A card that cannot be printed as planned becomes a page
- * that says so, never one that lacks a row.
+ * Prints card plans as PDF, one page each. If a card cannot be printed as planned, its page says
+ * so; a page that lacks a row is never printed.
  */
 public final class CardRenderer {
 
@@ -43,7 +43,7 @@ public final class CardRenderer {
         painted.stream().flatMap(each -> each.problems().stream()).distinct().sorted().toList());
   }
 
-  /** A finished file, and why it could not be printed as planned. */
+  /** A finished file, and the reasons why it could not be printed as planned. */
   private record Painted(OutputFile file, List<Problem> problems) {}
 
   private Painted card(CardPlan plan) {
@@ -62,7 +62,7 @@ public final class CardRenderer {
     return new Painted(new OutputFile(plan.path(), bytes), found);
   }
 
-  /** The day that the finished file carries; an edition keeps its own. */
+  /** The date in the finished file; an edition keeps its own. */
   private LocalDate bears(CardPlan plan) {
     return publication.draft()
         ? publication.on()

@@ -19,8 +19,9 @@ import stackside.render.plan.CardFaults;
 import stackside.source.Problem;
 
 /**
- * The QR code at the bottom right, its dark modules one path. It is drawn for scanning from 300 to
- * 400 mm: at least 30 mm wide, modules of at least 0.8 mm, four modules clear on every side.
+ * The QR code at the bottom right, its dark modules drawn as one path. It is designed for scanning
+ * from 300 to 400 mm: at least 30 mm wide, modules at least 0.8 mm, four modules clear on every
+ * side.
  */
 final class CodePiece implements Piece {
 
@@ -63,12 +64,12 @@ final class CodePiece implements Piece {
         .orElse(LEAST_MODULE);
   }
 
-  /** The symbol alone. */
+  /** The width of the symbol alone. */
   double width() {
     return matrix.map(each -> each.getWidth() * module()).orElse(LEAST_WIDTH);
   }
 
-  /** The clear space that belongs to it. */
+  /** The width of the clear zone around it. */
   double quiet() {
     return QUIET * module();
   }
@@ -86,7 +87,7 @@ final class CodePiece implements Piece {
     matrix.ifPresent(each -> canvas.in(figure, () -> canvas.fill(runs(each, x, y))));
   }
 
-  /** The dark modules, those side by side as one rectangle. */
+  /** The dark modules; neighbours on a row become one rectangle. */
   private List<Shape.Rect> runs(ByteMatrix modules, double x, double y) {
     double module = module();
     Shape.Paint dark = Shape.Paint.fill(Ink.INK);

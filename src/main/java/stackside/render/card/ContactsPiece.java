@@ -6,7 +6,7 @@ import java.util.List;
 import stackside.render.plan.Block;
 import stackside.source.Problem;
 
-/** Whom to call: the number large, role and hours beside it. */
+/** Whom to call: a large number, with role and hours beside it. */
 final class ContactsPiece implements Piece {
 
   private static final double GAP = 6;

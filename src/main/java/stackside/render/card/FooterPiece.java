@@ -10,7 +10,7 @@ import stackside.source.Problem;
 /** Edition, approval and review in the smallest type, with the address of the code. */
 final class FooterPiece implements Piece {
 
-  /** Lines that an issued edition needs, kept free on a draft too. */
+  /** Lines needed by an issued edition; a draft keeps them free too. */
   private static final int LINES = 4;
 
   private final Paragraph words;

@@ -28,7 +28,7 @@ final class IdentityPiece implements Piece {
     title = setting.heading(onOneLine(block.title()), Setting.WIDTH - warning.widest() - GAP);
   }
 
-  /** The place and size of all that follows depend on it. */
+  /** Fits the phrase on one line, because the place and size of everything below depend on it. */
   private static Phrase onOneLine(Phrase phrase) {
     return new Phrase(phrase.words().replace(' ', '\u00a0'), phrase.at());
   }

@@ -6,7 +6,7 @@ import stackside.render.Drawing;
 import stackside.render.plan.Block;
 import stackside.source.Problem;
 
-/** The front panel on the left, the pedals beside it. */
+/** The front panel on the left, with the pedals beside it. */
 final class MapsPiece implements Piece {
 
   private static final double GAP = 4;

@@ -1,6 +1,6 @@
 package stackside.render.card;
 
-/** Writes a length in a message. */
+/** Formats a length for a message. */
 final class Millimetre {
   private Millimetre() {}
 

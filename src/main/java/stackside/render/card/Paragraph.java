@@ -9,8 +9,8 @@ import stackside.render.plan.TypeScale;
 import stackside.source.Problem;
 
 /**
- * Words broken into lines of a width. Each line is as high as its largest type asks for, capitals
- * in its middle; nothing is set smaller to make it fit.
+ * Words broken into lines of a given width. Each line is as high as its largest type needs, with
+ * the capitals in its middle. Type is never made smaller to fit.
  */
 final class Paragraph {
 
@@ -20,7 +20,7 @@ final class Paragraph {
   private final double capital;
   private final List<Line> lines = new ArrayList<>();
 
-  /** Words of one face that stand on one line, x from the paragraph's left edge. */
+  /** Words of one face on one line; x is measured from the paragraph's left edge. */
   private record Piece(String words, double x, Weight weight, double points, Run run) {}
 
   private static final class Line {
@@ -40,7 +40,7 @@ final class Paragraph {
     this.pitch = pitch;
   }
 
-  /** Runs one behind the other. */
+  /** A paragraph of several runs in sequence. */
   static Paragraph of(Setting setting, double width, double pitch, Run... runs) {
     Paragraph paragraph = new Paragraph(setting, width, pitch);
     paragraph.lines.add(new Line());
@@ -50,7 +50,7 @@ final class Paragraph {
     return paragraph;
   }
 
-  /** The same words with more below them. */
+  /** The same paragraph with more words below it. */
   Paragraph thenOnNewLine(List<Run> runs) {
     lines.add(new Line());
     runs.forEach(this::add);
@@ -83,7 +83,7 @@ final class Paragraph {
     append(line, word, run, space, wide);
   }
 
-  /** Puts a word on a line, into the piece before it where that is of the same run. */
+  /** Adds a word to a line; joins it to the piece before if that belongs to the same run. */
   private void append(Line line, String word, Run run, double space, double wide) {
     int last = line.pieces.size() - 1;
     if (last >= 0 && line.pieces.get(last).run().equals(run)) {
@@ -118,7 +118,7 @@ final class Paragraph {
     return lines.get(lines.size() - 1).width;
   }
 
-  /** The base line of a line, from the paragraph's top. */
+  /** The base line of a line, measured from the paragraph's top. */
   double base(int index) {
     double top = lines.stream().limit(index).mapToDouble(this::height).sum();
     Line line = lines.get(index);
@@ -130,7 +130,10 @@ final class Paragraph {
     return base(lines.size() - 1);
   }
 
-  /** Paints the lines; a space ends each but the last, so that words read aloud stay apart. */
+  /**
+   * Paints the lines. Each line except the last ends in a space, so that a screen reader keeps
+   * words apart.
+   */
   void paint(Canvas canvas, double x, double y) {
     for (int i = 0; i < lines.size(); i++) {
       List<Piece> pieces = lines.get(i).pieces;
@@ -147,7 +150,7 @@ final class Paragraph {
     }
   }
 
-  /** Words that are wider than the paragraph, and letters that the typeface lacks. */
+  /** Words that are wider than the paragraph, and letters missing from the typeface. */
   List<Problem> problems() {
     List<Problem> problems = new ArrayList<>();
     for (Line line : lines) {

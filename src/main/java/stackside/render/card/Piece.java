@@ -4,23 +4,23 @@ import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.List;
 import stackside.source.Problem;
 
-/** A block of a card, measured; it is painted once its place is known. */
+/** A measured block of a card. It is painted once its place is known. */
 interface Piece {
 
-  /** Millimetres from top to bottom. */
+  /** Height in millimetres. */
   double height();
 
-  /** How many places there are where space may be added. */
+  /** The number of places where space may be added. */
   default int joints() {
     return 0;
   }
 
   /**
-   * Paints at a height from the top of the page, as part of the document's structure, with some
-   * space added at each joint.
+   * Paints at a height measured from the top of the page, as part of the document's structure,
+   * adding some space at each joint.
    */
   void paint(Canvas canvas, PdfStructureElement document, double y, double loose);
 
-  /** What of it cannot be printed as it stands. */
+  /** What cannot be printed as it is. */
   List<Problem> problems();
 }

@@ -12,8 +12,8 @@ import stackside.render.plan.LetterHeights;
 import stackside.render.plan.TypeScale;
 
 /**
- * Prints the records of induction: one page for each path, with the edition of all that is read and
- * room for names by hand. A path that is too long for a page goes on upon a second sheet.
+ * Prints the induction records: one page per path, with the edition of everything on the reading
+ * list and space for handwritten names. A path too long for one page continues on a second sheet.
  */
 public final class RecordRenderer {
 
@@ -54,7 +54,7 @@ public final class RecordRenderer {
     return new OutputFile(name, document.bytes(record::paint));
   }
 
-  /** As many to a sheet as it holds. */
+  /** Splits the readings into sheets, as many as fit on each. */
   private static List<List<PathReading>> dealt(List<PathReading> all, int most) {
     List<List<PathReading>> dealt = new ArrayList<>();
     for (int from = 0; from < all.size(); from += most) {

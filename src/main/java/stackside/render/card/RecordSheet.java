@@ -11,7 +11,7 @@ import stackside.render.Publication;
 import stackside.render.Words;
 import stackside.render.plan.Phrase;
 
-/** One page of a record: what was read, in which edition, and lines for names by hand. */
+/** One page of a record: what was read, in which edition, and lines for handwritten names. */
 final class RecordSheet {
   static final int MOST_ROWS = 21;
 
@@ -137,7 +137,7 @@ final class RecordSheet {
         + row.thing().map(Thing::title).orElse(row.id().slug());
   }
 
-  /** Who it is, and lines for name, signature and date. */
+  /** Draws a person's function, and lines for name, signature and date. */
   private double signing(Canvas canvas, PdfStructureElement document, String who, double top) {
     double y = text(canvas, document, "P", smallBold(say(who), Setting.WIDTH), top) + LINE - 3;
     field(canvas, document, "record.name", Setting.LEFT, HALF - 4, y);
@@ -175,7 +175,7 @@ final class RecordSheet {
     return setting.paragraph(width, Run.bold(printable(words), setting.scale().small()));
   }
 
-  /** What the typeface lacks is printed as a question mark, never left out. */
+  /** Replaces letters that the typeface lacks with a question mark; none is left out. */
   private Phrase printable(String words) {
     String missing = setting.typeface().missing(words);
     StringBuilder printable = new StringBuilder();

@@ -4,21 +4,21 @@ import stackside.render.Ink;
 import stackside.render.Shape;
 
 /**
- * What sets off words that forbid a setting from those that are one: a grey ground, and a cross
+ * Distinguishes words that forbid a setting from words that are one: a grey background, and a cross
  * before them.
  */
 record Refusal(Setting setting) {
 
   private static final double CLEAR = 0.4;
 
-  /** Paints the ground, clear of the rules above and below. */
+  /** Paints the background, clear of the rules above and below. */
   void ground(Canvas canvas, double x, double y, double width, double height) {
     Shape.Rect ground =
         new Shape.Rect(x, y + CLEAR, width, height - 2 * CLEAR, 0, Shape.Paint.fill(Ink.SHADE));
     canvas.artifact(() -> canvas.shape(ground, 0, 0));
   }
 
-  /** How much room the cross takes before words, with the space behind it. */
+  /** The width of the cross and the space after it. */
   double room() {
     return 1.3 * em();
   }
@@ -27,7 +27,7 @@ record Refusal(Setting setting) {
     return setting.scale().near() * Typeface.MILLIMETRES_PER_POINT;
   }
 
-  /** Draws the cross as high as the capitals of the first line; returns the room that it takes. */
+  /** Draws the cross as high as the capitals of the first line; returns the width that it takes. */
   double cross(Canvas canvas, double left, double top, Paragraph words) {
     double high = setting.letters().capital() * em();
     double x = left + 0.6;

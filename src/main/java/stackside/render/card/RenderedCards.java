@@ -5,11 +5,11 @@ import stackside.render.OutputFile;
 import stackside.source.Problem;
 
 /**
- * The finished cards and what kept any of them from being printed as it should be.
+ * The finished cards, and whatever prevented any of them from being printed as planned.
  *
- * @param files one for each plan, in the order of the plans
- * @param printed those of them that are cards and not pages saying why there is none
- * @param problems sorted, each once
+ * @param files one per plan, in the order of the plans
+ * @param printed those that are cards, as opposed to pages that say why there is no card
+ * @param problems sorted, without duplicates
  */
 public record RenderedCards(
     List<OutputFile> files, List<OutputFile> printed, List<Problem> problems) {

@@ -3,7 +3,7 @@ package stackside.render.card;
 import stackside.render.Shape.Weight;
 import stackside.render.plan.Phrase;
 
-/** A phrase, or a part of one, in one face and size. */
+/** A phrase, or part of one, in one face and size. */
 record Run(String words, Weight weight, double points, Phrase source) {
 
   static Run regular(Phrase phrase, double points) {

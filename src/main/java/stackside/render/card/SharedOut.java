@@ -19,11 +19,11 @@ import stackside.render.plan.AnswerRow;
 import stackside.render.plan.CardPlan;
 
 /**
- * One of several cards that a card too high for its page could be shared out over, as an author
- * writes it, and the rows that move to it. Whole tracts come apart first, then lesions, then sites.
+ * One of several cards that could replace a card too high for its page, as an author would write
+ * it, with the rows that would move to it. Splits first by tract, then by lesion, then by site.
  *
  * @param sites ids of sites or groups
- * @param lesions ids; empty where the card holds all of them
+ * @param lesions ids; empty if the card holds all of them
  */
 record SharedOut(String name, List<String> sites, List<String> lesions, List<String> rows) {
 
@@ -36,7 +36,7 @@ record SharedOut(String name, List<String> sites, List<String> lesions, List<Str
     rows = List.copyOf(rows);
   }
 
-  /** As a line of the room's file, then the rows that it takes. */
+  /** A line for the room's file, then the rows that the card would take. */
   String words() {
     String only = lesions.isEmpty() ? "" : ", lesions: [" + String.join(", ", lesions) + "]";
     return "{name: %s, sites: [%s]%s} takes %s"
@@ -47,7 +47,9 @@ record SharedOut(String name, List<String> sites, List<String> lesions, List<Str
             rows.stream().map(row -> "'" + row + "'").collect(Collectors.joining(", ")));
   }
 
-  /** The cards that these rows could be shared out over; one only where they cannot be. */
+  /**
+   * The cards that these rows could be divided between; a single card if they cannot be divided.
+   */
   static List<SharedOut> of(
       CardPlan plan, List<AnswerRow> rows, List<Double> heights, double room) {
     List<SharedOut> tracts = byTract(plan, rows);
@@ -96,7 +98,7 @@ record SharedOut(String name, List<String> sites, List<String> lesions, List<Str
         .toList();
   }
 
-  /** Whole choices where they lie in the tract, else their single sites. */
+  /** Keeps choices that lie within the tract whole; of any other, takes the single sites. */
   private static List<SiteChoice> within(Tract tract, List<SiteChoice> choices) {
     Set<SiteChoice> here = new LinkedHashSet<>();
     for (SiteChoice choice : choices) {
@@ -111,7 +113,7 @@ record SharedOut(String name, List<String> sites, List<String> lesions, List<Str
     return List.copyOf(here);
   }
 
-  /** The sites of the card as its author wrote them. */
+  /** The sites of the card, as its author wrote them. */
   private static List<SiteChoice> choices(CardPlan plan) {
     return plan.part()
         .map(part -> values(part.sites()))
@@ -123,7 +125,7 @@ record SharedOut(String name, List<String> sites, List<String> lesions, List<Str
                     .toList());
   }
 
-  /** Things in their order, as many on each card as its rows leave room for. */
+  /** Divides things in order between cards, as many on each as the height of its rows allows. */
   private static <T> List<List<T>> filled(
       List<T> things,
       Function<AnswerRow.Scope, List<T>> of,
@@ -158,7 +160,7 @@ record SharedOut(String name, List<String> sites, List<String> lesions, List<Str
     return sum;
   }
 
-  /** Makes a card of each part, under the old name with a number in words. */
+  /** Makes one card per part: the old name, followed by an ordinal. */
   private static <T> List<SharedOut> named(CardPlan plan, List<List<T>> parts, Maker<T> maker) {
     String before = plan.part().map(part -> part.name().value() + " ").orElse("");
     List<SharedOut> cards = new ArrayList<>();
@@ -171,7 +173,6 @@ record SharedOut(String name, List<String> sites, List<String> lesions, List<Str
     return cards;
   }
 
-  /** Makes a card of a part. */
   private interface Maker<T> {
     SharedOut card(String name, List<T> part);
   }
@@ -184,7 +185,7 @@ record SharedOut(String name, List<String> sites, List<String> lesions, List<Str
     return some.stream().anyMatch(others::contains);
   }
 
-  /** Each row by what its first fitting scope answers. */
+  /** Titles the rows by the first of their scopes that fits. */
   private static List<String> titles(List<AnswerRow> rows, Predicate<AnswerRow.Scope> here) {
     return rows.stream()
         .flatMap(row -> row.scopes().stream().filter(here).limit(1))

@@ -9,13 +9,13 @@ import stackside.render.Shape.Weight;
 import stackside.render.plan.StepLine;
 import stackside.source.Problem;
 
-/** Numbered steps: what to do, a row of dots, what to see. */
+/** Numbered steps: what to do, a dotted leader, what to see. */
 final class StepsPiece implements Piece {
 
   private static final double NUMBER = 9;
   private static final double GAP = 3;
 
-  /** Where the column of what to see may begin, from the left edge. */
+  /** The leftmost place for the column of what to see, measured from the left edge. */
   private static final int FIRST_SEE = 90;
 
   private static final int LAST_SEE = 140;
@@ -41,7 +41,7 @@ final class StepsPiece implements Piece {
     this.rows = rows(steps, see);
   }
 
-  /** The column that makes the list lowest, the leftmost of those. */
+  /** The column position that makes the list lowest; of several, the leftmost. */
   private double lowest(List<StepLine> steps) {
     double best = FIRST_SEE;
     double lowest = Double.MAX_VALUE;

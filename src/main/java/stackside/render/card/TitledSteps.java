@@ -34,7 +34,7 @@ final class TitledSteps implements Piece {
         new StepsPiece(block.steps(), setting));
   }
 
-  /** Sign and warning stand beside the title where it leaves room for them. */
+  /** A drill. Sign and warning go beside the title if it leaves enough room. */
   static TitledSteps drill(Block.Drilled block, Setting setting) {
     Paragraph title = setting.far(block.title(), Setting.WIDTH);
     double rest = Setting.WIDTH - title.widest() - GAP;

@@ -9,7 +9,7 @@ import stackside.render.Shape.Weight;
 
 /**
  * The two faces of one document's typeface, embedded as subsets and measured on the outlines of
- * their letters. The name of a subset follows from the document, not from chance.
+ * their letters. The name of a subset is derived from the document, not random.
  */
 final class Typeface {
 
@@ -59,7 +59,7 @@ final class Typeface {
     return face(weight).getWidthPoint(shown(words), (float) points) * MILLIMETRES_PER_POINT;
   }
 
-  /** The letters of these words that the typeface lacks, which would silently not be printed. */
+  /** The letters of these words that the typeface lacks. They would silently not be printed. */
   String missing(String words) {
     StringBuilder missing = new StringBuilder();
     shown(words)
@@ -70,12 +70,12 @@ final class Typeface {
     return missing.toString();
   }
 
-  /** The words as painted: lines are already broken, so no space needs to hold. */
+  /** The words as painted. Lines are already broken, so spaces need not be no-break spaces. */
   static String shown(String words) {
     return words.replace('\u00a0', ' ');
   }
 
-  /** Chance that is the same in every run. */
+  /** A source of randomness that is the same in every run. */
   private static final class Repeatable extends SecureRandom {
     private static final long serialVersionUID = 1L;
     private long state;

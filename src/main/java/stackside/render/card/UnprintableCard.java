@@ -6,7 +6,7 @@ import stackside.render.plan.CardPlan;
 import stackside.render.plan.Phrase;
 import stackside.source.Problem;
 
-/** The page that stands in for a card that cannot be printed: which card, and why not. */
+/** The page that replaces a card that cannot be printed: which card it is, and why. */
 final class UnprintableCard {
 
   private static final double ENOUGH = 250;
@@ -37,7 +37,7 @@ final class UnprintableCard {
     }
   }
 
-  /** Without the letters that are the very problem. */
+  /** The phrase without the letters that are the problem. */
   private Phrase printable(Phrase phrase) {
     String missing = setting.typeface().missing(phrase.words());
     StringBuilder kept = new StringBuilder();

@@ -1,9 +1,9 @@
 /**
- * The room cards: a plan of blocks that are measured and then painted on one page, each knowing
- * where in the content its words come from.
+ * The room cards: a plan's blocks are measured and then painted on one page. Each block knows where
+ * in the content its words come from.
  *
  * <p>May import {@code render}, {@code check} for the words of the catalogue, and what those
- * import; not the pages.
+ * import, but not the pages.
  */
 @NullMarked
 package stackside.render.card;

@@ -7,17 +7,18 @@ import stackside.model.Lesion;
 import stackside.model.Site;
 
 /**
- * One answer, with all that it answers.
+ * One answer, with everything that it answers.
  *
- * @param scopes lesions and steps with the sites where this is the answer
- * @param cautions what to mind before the answer is used, for all that the row answers
+ * @param scopes lesions and steps, with the sites where this is the answer
+ * @param cautions what to watch for before using the answer; they apply to everything that the row
+ *     answers
  */
 public record AnswerRow(List<Scope> scopes, List<Phrase> cautions, Told answer) {
 
   /**
    * Lesions with their steps, and the sites in words.
    *
-   * @param alternative where this is not the preferred answer: its name and when to take it
+   * @param alternative if this is not the preferred answer: its name and when to use it
    * @param lesions the same as {@code what}, as things
    * @param sites the same as {@code where}, as things
    */
@@ -47,23 +48,23 @@ public record AnswerRow(List<Scope> scopes, List<Phrase> cautions, Told answer) 
     return answer instanceof InWords words && words.means() == Means.ELSEWHERE;
   }
 
-  /** What is answered, what to mind, then the answer. */
+  /** What is answered, what to watch for, then the answer. */
   public Stream<Phrase> phrases() {
     return Stream.of(scopes.stream().flatMap(Scope::phrases), cautions.stream(), answer.phrases())
         .flatMap(each -> each);
   }
 
-  /** An answer as the card tells it. */
+  /** An answer as printed on the card. */
   public sealed interface Told {
     Stream<Phrase> phrases();
   }
 
   /**
-   * Settings: a value in each column.
+   * Settings: one value per column.
    *
-   * @param program slot and displayed name, or that the machine has no programs
+   * @param program slot and displayed name, or a note that the machine has no programs
    * @param socket the socket's label as on the panel
-   * @param pedals one for each column of pedals
+   * @param pedals one per pedal column
    */
   public record WithCurrent(
       Program program,
@@ -95,16 +96,16 @@ public record AnswerRow(List<Scope> scopes, List<Phrase> cautions, Told answer) 
     }
   }
 
-  /** What an answer in words comes to. */
+  /** What an answer in words means. */
   public enum Means {
     COLD,
-    /** Nothing may be set: not approved, or nobody has decided. */
+    /** Nothing may be set: it is not approved, or nobody has decided. */
     NOTHING,
     /** The answer is on another generator of the room. */
     ELSEWHERE
   }
 
-  /** A stored program; without a slot the words say what to do instead. */
+  /** A stored program; without a slot, the words say what to do instead. */
   public record Program(Optional<Phrase> slot, Phrase words) {
     Stream<Phrase> phrases() {
       return Stream.concat(slot.stream(), Stream.of(words));
@@ -112,13 +113,13 @@ public record AnswerRow(List<Scope> scopes, List<Phrase> cautions, Told answer) 
   }
 
   /**
-   * What a pedal does: a mode with its level and limit, or the words that it does nothing or must
-   * not be pressed.
+   * What a pedal does: a mode with its level and limit, or a note that it does nothing or must not
+   * be pressed.
    */
   public record OnPedal(
       Pressing pressing, Phrase mode, Optional<Phrase> level, Optional<Phrase> limit) {
 
-    /** One without a setting for this answer. */
+    /** A pedal that has no setting for this answer. */
     static OnPedal idle(Pressing pressing, Phrase words) {
       return new OnPedal(pressing, words, Optional.empty(), Optional.empty());
     }
@@ -132,7 +133,7 @@ public record AnswerRow(List<Scope> scopes, List<Phrase> cautions, Told answer) 
   public enum Pressing {
     USED,
     UNASSIGNED,
-    /** It has a setting, of another step, and must be left alone. */
+    /** It has a setting, for another step, and must be left alone. */
     FORBIDDEN
   }
 }

@@ -27,8 +27,8 @@ import stackside.render.Words;
 import stackside.source.Location;
 
 /**
- * Turns the answers of a room on one generator into the rows of its card: one row for each distinct
- * answer, with all lesions and sites that it answers in words, so that no question is missing.
+ * Turns the answers of a room on one generator into the rows of its card. Each distinct answer is
+ * one row and lists in words all lesions and sites that it answers, so that no question is missing.
  */
 final class AnswerRows {
 
@@ -39,7 +39,7 @@ final class AnswerRows {
   private final List<PedalColour> pedals;
   private final ToldAnswers told;
 
-  /** A question together with one of the answers to it. */
+  /** A question and one of the answers to it. */
   private record Answered(
       Cell cell,
       AnswerRow.Told answer,
@@ -47,12 +47,12 @@ final class AnswerRows {
       List<Phrase> cautions,
       Location at) {
 
-    /** Without a profile of its own. */
+    /** An answer that has no profile of its own. */
     static Answered without(Cell cell, AnswerRow.Told answer) {
       return new Answered(cell, answer, Optional.empty(), List.of(), cell.offer().at());
     }
 
-    /** Two answers are one where the card says the same of both, the caution among it. */
+    /** Two answers are the same if the card says the same about both, including the caution. */
     List<String> words() {
       List<String> words = new ArrayList<>();
       words.add(answer.getClass().getSimpleName());
@@ -62,7 +62,7 @@ final class AnswerRows {
     }
   }
 
-  /** For whom, at which step, at which sites. */
+  /** For which patients, at which steps, at which sites. */
   private record Extent(Set<Site> sites, Set<Step> steps, Set<PatientGroup> patients) {}
 
   /** The rows for these questions, all of one room and generator. */
@@ -75,7 +75,7 @@ final class AnswerRows {
     this.told = new ToldAnswers(unit, words, pedals);
   }
 
-  /** The pedals that are there; and one that is not there, if an answer sets it nevertheless. */
+  /** The pedals that exist, plus any that does not exist but is set by an answer. */
   private static List<PedalColour> pedals(Unit unit, List<Cell> cells) {
     Stream<PedalColour> there =
         cells.stream()
@@ -108,12 +108,12 @@ final class AnswerRows {
     return groups.values().stream().map(this::row).sorted(hereFirst()).toList();
   }
 
-  /** What another generator answers stands below all that this one does. */
+  /** Answers from another generator go below all answers from this one. */
   private static Comparator<AnswerRow> hereFirst() {
     return Comparator.comparing(AnswerRow::elsewhere);
   }
 
-  /** By tract as the unit lists its sites, then by lesion, site and step. */
+  /** Sorts by tract in the unit's order of sites, then by lesion, site and step. */
   private Comparator<Cell> bySiteThenLesion() {
     List<Tract> tracts =
         unit.sites().stream().map(site -> site.tract().value()).distinct().toList();
@@ -123,7 +123,7 @@ final class AnswerRows {
         .thenComparingInt(cell -> stepOf(cell.lesion(), cell.step()));
   }
 
-  /** The steps of a lesion follow each other as its author wrote them: first cut, then bleeding. */
+  /** The position of a step in the lesion's own order: for example, first cut, then bleeding. */
   private static int stepOf(Lesion lesion, Step step) {
     return lesion.steps().stream().map(Fact::value).toList().indexOf(step);
   }
@@ -150,7 +150,7 @@ final class AnswerRows {
     return new Answered(cell, told.of(profile), alternative, told.cautions(profile), profile.at());
   }
 
-  /** What the card says where there is no answer on this generator. */
+  /** What the card says if there is no answer on this generator. */
   private Answered withoutAnswer(Cell cell) {
     return coverage.of(cell.room()).stream()
         .filter(other -> sameQuestion(cell, other) && !other.asset().id().equals(cell.asset().id()))
@@ -160,7 +160,7 @@ final class AnswerRows {
         .orElseGet(() -> Answered.without(cell, told.none(cell.offer().at())));
   }
 
-  /** Another generator of the room answers; where it says no, so does this card. */
+  /** Another generator of the room answers. If its answer is no, so is this card's. */
   private Answered elsewhere(Cell cell, Cell other, Profile answer) {
     return answer.notApproved().isPresent()
         ? answered(cell, answer, Optional.empty())
@@ -199,7 +199,7 @@ final class AnswerRows {
     return scopes;
   }
 
-  /** Each lesion's extents, steps merged where sites and patients are the same. */
+  /** Each lesion's extents, with steps merged where sites and patients are the same. */
   private static Map<Lesion, List<Extent>> stepsTogether(List<Answered> group) {
     Map<Lesion, Map<List<Set<?>>, Extent>> merged = new LinkedHashMap<>();
     patientsTogether(group)
@@ -220,7 +220,7 @@ final class AnswerRows {
     return lists(merged);
   }
 
-  /** Each lesion's extents a step, patients merged where the sites are the same. */
+  /** Each lesion's extents per step, with patients merged where the sites are the same. */
   private static Map<Lesion, List<Extent>> patientsTogether(List<Answered> group) {
     Map<Lesion, Map<List<Set<?>>, Extent>> merged = new LinkedHashMap<>();
     sitesTogether(group)
@@ -241,7 +241,7 @@ final class AnswerRows {
     return lists(merged);
   }
 
-  /** Each lesion's extents a step and patient group. */
+  /** Each lesion's extents per step and patient group. */
   private static Map<Lesion, List<Extent>> sitesTogether(List<Answered> group) {
     Map<Lesion, Map<List<Set<?>>, Extent>> merged = new LinkedHashMap<>();
     for (Answered each : group) {
@@ -281,7 +281,7 @@ final class AnswerRows {
         unit.sites().stream().filter(extent.sites()::contains).toList());
   }
 
-  /** The steps in words, unless the lesions' names say them already. */
+  /** The steps in words, unless the names of the lesions already say them. */
   private String steps(Extent extent, Set<Lesion> lesions) {
     String steps =
         unit.steps().stream()
@@ -293,7 +293,7 @@ final class AnswerRows {
     return said ? "" : ": " + steps;
   }
 
-  /** Names the patients only where the room has others too. */
+  /** Names the patients only if the room has other groups too. */
   private String patients(List<Answered> group, Extent extent) {
     int treated = group.get(0).cell().room().patients().size();
     if (extent.patients().size() == treated) {

@@ -20,7 +20,9 @@ import stackside.model.Thing;
 import stackside.render.Dates;
 import stackside.render.Publication;
 
-/** Says in the footer who approved what stands on a card, when, and until when it holds. */
+/**
+ * Says in the footer who approved the contents of a card, when, and until when the approval lasts.
+ */
 final class ApprovalWords {
 
   private final Publication publication;
@@ -33,8 +35,8 @@ final class ApprovalWords {
   }
 
   /**
-   * The words for an edition of a card on which these things stand. They tell of the day on which
-   * the edition was issued, so that an untouched edition keeps its words.
+   * The words for an edition of a card that shows these things. They describe the day on which the
+   * edition was issued, so that an unchanged edition keeps its words.
    */
   List<String> of(List<? extends Thing> things, Editions.Edition edition) {
     if (publication.draft()) {

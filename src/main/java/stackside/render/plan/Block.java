@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.render.Drawing;
 
-/** A part of a card that is measured and painted as a whole. */
+/** A part of a card, measured and painted as a whole. */
 public sealed interface Block {
 
   /** Every phrase of the block, in reading order. */
@@ -20,7 +20,7 @@ public sealed interface Block {
     }
   }
 
-  /** What the reader must know about the card as a whole: a draft, a demonstration. */
+  /** What the reader must know about the whole card: that it is a draft, or a demonstration. */
   record Marks(List<Phrase> marks) implements Block {
     public Marks {
       marks = List.copyOf(marks);
@@ -44,7 +44,7 @@ public sealed interface Block {
     }
   }
 
-  /** The front panel and the pedals as drawings. */
+  /** Drawings of the front panel and the pedals. */
   record Maps(Drawing sockets, List<Drawing> pedals) implements Block {
     public Maps {
       pedals = List.copyOf(pedals);
@@ -56,7 +56,7 @@ public sealed interface Block {
     }
   }
 
-  /** The approved answers, one row for each distinct one. */
+  /** The approved answers, one row per distinct answer. */
   record Answers(List<Phrase> columns, List<AnswerRow> rows) implements Block {
     public Answers {
       columns = List.copyOf(columns);
@@ -84,7 +84,7 @@ public sealed interface Block {
   /**
    * One drill.
    *
-   * @param sign what is seen and heard when it is needed
+   * @param sign what is seen and heard when the drill is needed
    * @param never what makes it worse
    */
   record Drilled(Phrase title, Phrase sign, Optional<Phrase> never, List<StepLine> steps)
@@ -132,8 +132,8 @@ public sealed interface Block {
   /**
    * The QR code, with the address that it leads to.
    *
-   * @param held what the code itself holds: the address, and behind a hash the edition of this very
-   *     card, so that the page can tell whether another one has taken its place
+   * @param held what the code itself contains: the address and, after a hash, the edition of this
+   *     very card, so that the page can tell whether a later one has replaced it
    */
   record Code(Phrase caption, Phrase address, String held) implements Block {
     @Override

@@ -4,19 +4,19 @@ import java.nio.charset.StandardCharsets;
 import java.util.Set;
 
 /**
- * The last part of a card's address: five letters and digits that a person can type, made from the
- * card's name, so that it stays the same from edition to edition.
+ * The last part of a card's address: five letters and digits that people can type. It is derived
+ * from the card's name, so that it stays the same from edition to edition.
  */
 final class CardCode {
 
-  /** Without those that look alike: 0 and o, 1, i and l. */
+  /** Without characters that look alike: 0 and o, 1, i and l. */
   private static final String SIGNS = "abcdefghjkmnpqrstuvwxyz23456789";
 
   private static final int LENGTH = 5;
 
   private CardCode() {}
 
-  /** A code for the card of this name that is not among those taken. */
+  /** A code for the card with this name that is not already taken. */
   static String of(String name, Set<String> taken) {
     String seed = name;
     while (taken.contains(code(seed))) {

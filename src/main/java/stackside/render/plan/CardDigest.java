@@ -9,10 +9,10 @@ import stackside.render.Drawing;
 import stackside.render.Shape;
 
 /**
- * A digest of what a card says: two cards with the same fingerprint say the same. Where the words
- * stand in the content makes no difference, nor does how the card is laid out and drawn: of a
- * drawing its words count and what it is described to show. It is printed in groups of four, in
- * letters and digits that cannot be misread.
+ * A digest of what a card says: two cards with the same fingerprint say the same. Neither the place
+ * of the words in the content nor the layout of the card affects it. Of a drawing, only its words
+ * and its description count. It is printed in groups of four, using letters and digits that cannot
+ * be misread.
  */
 final class CardDigest {
 
@@ -32,7 +32,7 @@ final class CardDigest {
     return block.getClass().getSimpleName() + "\n" + words.collect(Collectors.joining("\n"));
   }
 
-  /** Words that another layout breaks elsewhere are the same words. */
+  /** A drawing's words. Words that another layout breaks differently are still the same words. */
   private static Stream<String> said(Drawing drawing) {
     String words =
         drawing.shapes().stream()

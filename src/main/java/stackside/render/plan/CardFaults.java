@@ -4,7 +4,7 @@ import java.util.List;
 import stackside.source.Fault;
 import stackside.source.Severity;
 
-/** What can go wrong while a plan becomes a page, before there is a page to judge. */
+/** What can go wrong while a plan becomes a page, before there is a page to check. */
 public final class CardFaults {
 
   public static final Fault CARD_OVERFLOWS_PAGE =
@@ -33,7 +33,7 @@ public final class CardFaults {
 
   private CardFaults() {}
 
-  /** Every fault of making a card. */
+  /** Every fault that can occur while a card is made. */
   public static List<Fault> all() {
     return List.of(
         CARD_OVERFLOWS_PAGE,

@@ -12,10 +12,10 @@ import stackside.model.Room;
 /**
  * One face of the card for a room and a generator: its blocks in reading order.
  *
- * @param part which of several settings cards of the room, where the unit has split them
- * @param code what the address on the card ends in; it stays the same from edition to edition
- * @param address the short address that the card prints and its QR code leads to
- * @param fingerprint of everything printed but the foot; its first groups stand there
+ * @param part which of the room's settings cards this is, if the unit has split them
+ * @param code the end of the address on the card; it stays the same from edition to edition
+ * @param address the short address printed on the card, to which its QR code leads
+ * @param fingerprint of everything printed except the footer, which shows its first groups
  */
 public record CardPlan(
     Room room,
@@ -31,17 +31,17 @@ public record CardPlan(
     blocks = List.copyOf(blocks);
   }
 
-  /** The finished card's place in the site folder. */
+  /** The path of the finished card in the site folder. */
   public String path() {
     return "cards/" + name() + ".pdf";
   }
 
-  /** Room, asset, face and part in lower case with hyphens: unique among the cards. */
+  /** Room, asset, face and part in lower case with hyphens; unique among the cards. */
   public String name() {
     return nameOf(room, asset, face, part);
   }
 
-  /** What the QR code holds: the address with the edition behind it. */
+  /** The content of the QR code: the address followed by the edition. */
   public String held() {
     return blocks(Block.Code.class).stream().map(Block.Code::held).findFirst().orElse(address);
   }
@@ -59,7 +59,7 @@ public record CardPlan(
     return blocks.stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
-  /** Every phrase of the card, in reading order; the words in drawings are not among them. */
+  /** Every phrase of the card, in reading order, except the words in drawings. */
   public Stream<Phrase> phrases() {
     return blocks.stream().flatMap(Block::phrases);
   }

@@ -19,9 +19,9 @@ import stackside.model.Thing;
 import stackside.render.Publication;
 
 /**
- * Makes the plans of all cards of an edition: for each room and each of its generators the settings
- * face, in one or several parts, and the set-up face. A quarantined generator has no card, and a
- * part that another generator of the room answers alone has none on this one.
+ * Plans all cards of an edition: for each generator in each room, the settings face, in one or more
+ * parts, and the set-up face. A quarantined generator has no card. A part has no card here if
+ * another generator of the room alone answers all of it.
  */
 public final class CardPlanner {
 
@@ -33,7 +33,7 @@ public final class CardPlanner {
     this.words = new CardWords(publication);
   }
 
-  /** The plans in the order of rooms and assets, settings before set-up. */
+  /** The plans, ordered by room and asset, settings before set-up. */
   public static List<CardPlan> plans(Publication publication) {
     return new CardPlanner(publication).plans();
   }
@@ -78,7 +78,7 @@ public final class CardPlanner {
     return new CardPlan(room, asset, face, part, code, address, fingerprint, blocks);
   }
 
-  /** The unit's own address with the code; the site has a folder of that name. */
+  /** The unit's own address followed by the code; the site has a folder with that name. */
   private String address(String code) {
     String base = publication.unit().details().address().value().toString();
     return (base.endsWith("/") ? base : base + "/") + "c/" + code;
@@ -103,7 +103,7 @@ public final class CardPlanner {
     return blocks;
   }
 
-  /** Whether a part has any row that another generator of the room does not have alone. */
+  /** Whether a part has any row that is not answered by another generator of the room alone. */
   private boolean answersHere(Room room, Asset asset, Optional<CardPart> part) {
     return rows(room, asset, part).rows().stream().anyMatch(row -> !row.elsewhere());
   }
@@ -116,7 +116,7 @@ public final class CardPlanner {
         cells(room, asset, part));
   }
 
-  /** Everything signed that stands on a card. */
+  /** Everything signed that a card shows. */
   private List<Thing> things(Room room, Asset asset, Face face, Optional<CardPart> part) {
     Stream<? extends Thing> own =
         switch (face) {
@@ -126,7 +126,7 @@ public final class CardPlanner {
     return Stream.<Thing>concat(Stream.of(asset.machine().value(), room), own).distinct().toList();
   }
 
-  /** The answers on a card, each once. */
+  /** The answers on a card, without duplicates. */
   private List<Profile> profiles(Room room, Asset asset, Optional<CardPart> part) {
     return cells(room, asset, part).stream()
         .map(Cell::cover)

@@ -15,8 +15,8 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
- * The things that a card depends on: what is wrong with one of them keeps this card from being
- * issued, and what is wrong with any other does not.
+ * The things that a card depends on. A problem with one of them stops this card from being issued;
+ * a problem with anything else does not.
  */
 public final class CardThings {
   private final Unit unit;
@@ -39,7 +39,7 @@ public final class CardThings {
     return card.things;
   }
 
-  /** Who signs, and how long that holds, is what every approval on the card rests on. */
+  /** Every approval on the card depends on who signs and how long a signature lasts. */
   private void addWhoAnswersForIt() {
     add(Stream.of(unit.policies()));
     add(unit.details().roles().stream());

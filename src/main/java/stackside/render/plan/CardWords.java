@@ -23,10 +23,10 @@ import stackside.render.Numbers;
 import stackside.render.Publication;
 import stackside.source.Location;
 
-/** The blocks of the cards of one edition, in the card's words. */
+/** The blocks of the cards of one edition, in words. */
 final class CardWords {
 
-  /** Where the number of a copy is written by hand, before it is laminated. */
+  /** Space for the copy number, written by hand before lamination. */
   private static final String BLANK = "____";
 
   private final Publication publication;
@@ -64,7 +64,7 @@ final class CardWords {
     return marks.isEmpty() ? Optional.empty() : Optional.of(new Block.Marks(marks));
   }
 
-  /** Absent where the unit has not said it; a rule finds that. */
+  /** Absent if the unit has not stated it; a rule reports that. */
   Optional<Block> makeSafe() {
     List<Phrase> lines = unit.details().makeSafe().stream().map(Phrase::of).toList();
     return lines.isEmpty() ? Optional.empty() : Optional.of(new Block.MakeSafe(lines));
@@ -179,7 +179,7 @@ final class CardWords {
     return room.location().value().contacts();
   }
 
-  /** The footer; the words after the location follow from the edition and its signatures. */
+  /** The footer. The words after the location depend on the edition and its signatures. */
   Block footer(Room room, List<? extends Thing> things, Editions.Edition edition, String print) {
     List<String> lines = new ArrayList<>();
     lines.add(room.location().value().title() + ".");
@@ -198,7 +198,7 @@ final class CardWords {
     return new Block.Footer(lines.stream().map(line -> new Phrase(line, room.at())).toList());
   }
 
-  /** What stands on the set-up face, besides the machine and the room. */
+  /** What the set-up face shows, apart from the machine and the room. */
   List<Thing> instructions(Room room, Asset asset) {
     List<Thing> things = new ArrayList<>();
     things.addAll(setUpLists(asset));

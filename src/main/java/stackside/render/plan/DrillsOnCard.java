@@ -12,13 +12,13 @@ import stackside.model.Room;
 import stackside.model.Unit;
 
 /**
- * The drills on the card of a generator in a room, by the worst of what their sign can mean there:
- * what passes unnoticed first, then what is noticeable, then what stops with an alarm, and last a
- * sign that no fault of the circuit shows. Drills of one class stay in the order of the content.
+ * The drills on the card of a generator in a room, sorted by the worst outcome that their sign can
+ * mean there: unnoticed first, then noticeable, then stopped with an alarm, and last signs that no
+ * circuit fault produces. Drills of one class keep the content order.
  */
 final class DrillsOnCard {
 
-  /** How many drills stand on a card where the content does not say which. */
+  /** How many drills a card shows if the content does not say which. */
   private static final int DRILLS = 2;
 
   private final Unit unit;
@@ -43,7 +43,7 @@ final class DrillsOnCard {
     return drill.onCard().map(Fact::value).orElse(false);
   }
 
-  /** The worst class of a fault whose sign is the drill's. */
+  /** The worst class among the faults that have the drill's sign. */
   private static OutcomeClass worst(Drill drill, List<FailureSign> signs) {
     return signs.stream()
         .filter(sign -> sign.fitting().stream().anyMatch(each -> each.id().equals(drill.id())))

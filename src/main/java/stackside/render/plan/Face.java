@@ -11,7 +11,7 @@ public enum Face {
     this.word = word;
   }
 
-  /** The word in file names and keys of messages. */
+  /** The word used in file names and message keys. */
   public String word() {
     return word;
   }

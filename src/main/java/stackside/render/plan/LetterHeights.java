@@ -8,11 +8,11 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
- * How high the letters of the cards' typeface are, as shares of the em, measured on the outlines of
- * 'H' and 'x'; a font's own fields for these heights may be empty or wrong.
+ * The heights of letters in the cards' typeface, as shares of the em, measured on the outlines of
+ * 'H' and 'x'. The font's own fields for these heights may be empty or wrong.
  *
- * @param capital the lower of the two faces' capitals
- * @param small the lower of the two faces' small letters without ascender
+ * @param capital the lower capital height of the two faces
+ * @param small the lower x-height of the two faces
  */
 public record LetterHeights(double capital, double small) {
 

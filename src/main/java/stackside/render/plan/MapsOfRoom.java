@@ -13,8 +13,8 @@ import stackside.render.Publication;
 import stackside.render.Sheet;
 
 /**
- * The drawings of a room's generator at the card's size: its front panel as it is plugged for the
- * answers of this card, and the foot switches that it takes. Their words are set in the near tier.
+ * The drawings of a room's generator at the size of the card: its front panel as plugged for the
+ * answers of this card, and the foot switches that fit it. Their words use the near tier.
  */
 final class MapsOfRoom {
 

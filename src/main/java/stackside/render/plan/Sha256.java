@@ -3,7 +3,7 @@ package stackside.render.plan;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 
-/** The digest that codes and fingerprints of cards are taken from. */
+/** The hash from which the codes and fingerprints of cards are derived. */
 final class Sha256 {
   private Sha256() {}
 

@@ -8,7 +8,7 @@ import stackside.model.Machine;
 import stackside.model.Sign;
 import stackside.render.Words;
 
-/** Puts what is seen and heard into words, with the lamps' names as on the machine. */
+/** Describes what is seen and heard, using the lamps' names on the machine. */
 final class SignWords {
   private SignWords() {}
 

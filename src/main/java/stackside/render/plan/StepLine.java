@@ -6,11 +6,11 @@ import java.util.stream.Stream;
 /**
  * One numbered step of a checklist or a drill.
  *
- * @param see what shows that it is done
+ * @param see what shows that the step is done
  */
 public record StepLine(int number, Part part, Phrase action, Optional<Phrase> see) {
 
-  /** What a step is for. */
+  /** The purpose of a step. */
   public enum Part {
     MAKE_SAFE,
     CHECK,

@@ -22,7 +22,7 @@ import stackside.render.Numbers;
 import stackside.render.Words;
 import stackside.source.Location;
 
-/** Puts an approved answer, or that there is none, into the words of a card. */
+/** Describes an approved answer, or the lack of one, in the words of a card. */
 final class ToldAnswers {
 
   private final Unit unit;
@@ -30,7 +30,7 @@ final class ToldAnswers {
   private final List<PedalColour> pedals;
 
   /**
-   * Tells answers to a card.
+   * Creates the describer for one card.
    *
    * @param pedals those that have a column on the card
    */
@@ -55,7 +55,7 @@ final class ToldAnswers {
     throw new IllegalStateException("an answer without words: " + answer);
   }
 
-  /** The name of an alternative and when to take it; absent for a preferred answer. */
+  /** The name of an alternative and when to use it; absent for a preferred answer. */
   Optional<Phrase> alternative(Profile profile) {
     return profile
         .alternative()
@@ -69,7 +69,7 @@ final class ToldAnswers {
                     each.when().at()));
   }
 
-  /** Which pedal alone is pressed, and what to mind in the author's words. */
+  /** The only pedal to press, if there is one, and what to watch for in the author's words. */
   List<Phrase> cautions(Profile profile) {
     Stream<Phrase> pedal =
         profile.settings().flatMap(Settings::pressOnly).stream()
@@ -100,7 +100,7 @@ final class ToldAnswers {
     return nothing(words.say("card.no-answer"), words.say("card.no-answer-ask"), at);
   }
 
-  /** The content has several preferred answers, and the card takes sides with none. */
+  /** The content has several preferred answers, and the card does not choose between them. */
   AnswerRow.Told several(Location at) {
     return nothing(words.say("card.several"), words.say("card.several-ask"), at);
   }
@@ -162,7 +162,7 @@ final class ToldAnswers {
     return new AnswerRow.Program(Optional.empty(), new Phrase(words.say("card.by-hand"), at));
   }
 
-  /** A pedal that this answer must not use says so, and not what it would do. */
+  /** For a pedal that this answer must not use, says so, and not what the pedal would do. */
   private AnswerRow.OnPedal pedal(Settings settings, PedalColour colour) {
     PedalUse use = settings.pedal(colour);
     return settings.forbids(colour)
@@ -185,7 +185,7 @@ final class ToldAnswers {
         setting.limit().map(limit -> new Phrase(Numbers.text(limit.value()), limit.at())));
   }
 
-  /** What the display calls the level, before the level itself. */
+  /** What the display calls the level; precedes the level itself. */
   private static String levelName(Mode mode) {
     return mode.level().map(scale -> scale.name().value() + Numbers.BOUND).orElse("");
   }

@@ -4,8 +4,8 @@ import stackside.model.ReadingDistance;
 import stackside.render.ViewingAngle;
 
 /**
- * The sizes of type on a card in points, from the distances at which it is read and the measured
- * outlines of the typeface. Nothing is ever set smaller to make it fit.
+ * The sizes of type on a card in points, derived from reading distances and the measured outlines
+ * of the typeface. Type is never made smaller to fit.
  *
  * @param near instructions, values, labels
  * @param far identity, make-safe line, drill titles, telephone numbers
@@ -16,20 +16,21 @@ import stackside.render.ViewingAngle;
 public record TypeScale(double near, double far, double heading, double numeral, double small) {
 
   /**
-   * Base line to base line, in sizes of type. (Degani 1992, 9, as summarised: 25 to 33 percent.)
+   * Distance between base lines, in sizes of type. (Degani 1992, 9, as summarised: 25 to 33
+   * percent.)
    */
   public static final double PITCH = 1.3;
 
-  /** The same between two lines of the far tier. */
+  /** The same distance between two lines of the far tier. */
   public static final double FAR_PITCH = 1.25;
 
-  /** Letters in a line. (RNIB clear print, as reproduced: 60 to 70.) */
+  /** Letters per line. (RNIB clear print, as reproduced: 60 to 70.) */
   public static final int LONGEST_LINE = 70;
 
   /** The least x-height in millimetres. (Degani 1992, 7, as summarised: 0.10 inch.) */
   private static final double SMALL_LETTER = 2.54;
 
-  /** The least size whatever the font. (CAP 676, as summarised.) */
+  /** The least size, whatever the font. (CAP 676, as summarised.) */
   private static final double FLOOR = 10;
 
   private static final double BODY_FLOOR = 12;
@@ -54,7 +55,7 @@ public record TypeScale(double near, double far, double heading, double numeral,
     return tenth(em / MILLIMETRES_PER_POINT);
   }
 
-  /** Up to the next tenth of a point. */
+  /** Rounds up to a tenth of a point. */
   private static double tenth(double points) {
     return Math.ceil(points * 10 - 1e-9) / 10;
   }

@@ -9,11 +9,11 @@ import stackside.model.Site;
 import stackside.model.SiteGroup;
 import stackside.model.Unit;
 
-/** Names of sites, lesions and steps joined to words that can be read aloud. */
+/** Joins the names of sites, lesions and steps into words that can be read aloud. */
 final class WordLists {
   private WordLists() {}
 
-  /** Sites by the names of whole groups, largest first, then one by one. */
+  /** Names sites by whole groups, largest first, then one by one. */
   static String sites(Unit unit, Set<Site> wanted) {
     Set<Site> left = new LinkedHashSet<>(wanted);
     List<String> names = new ArrayList<>();
@@ -33,7 +33,7 @@ final class WordLists {
         .toList();
   }
 
-  /** Names with all but the first in small letters, as within a sentence. */
+  /** Joins names as within a sentence; all but the first start in lower case. */
   static String continued(List<String> names, String between) {
     StringBuilder words = new StringBuilder();
     for (String name : names) {
@@ -42,13 +42,13 @@ final class WordLists {
     return words.toString();
   }
 
-  /** A name as it stands within a sentence; abbreviations keep their capitals. */
+  /** A name as it reads within a sentence; abbreviations keep their capitals. */
   static String inSentence(String name) {
     boolean ordinary = name.length() > 1 && Character.isLowerCase(name.charAt(1));
     return ordinary ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
   }
 
-  /** A phrase as it stands at the start of a sentence. */
+  /** A phrase as it reads at the start of a sentence. */
   static String asSentence(String words) {
     String start = words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     return start.endsWith(".") ? start : start + ".";

@@ -1,7 +1,7 @@
 /**
- * What stands on each room card, in reading order: words with the place in the content that they
- * come from, drawings, and nothing about type or place on paper. The PDF and the same card as a
- * page are both made from it. Start from {@link stackside.render.plan.CardPlanner}.
+ * What each room card shows, in reading order: words, with their place in the content, and
+ * drawings. It says nothing about type or position on paper. The PDF and the web page of the card
+ * are both made from it. Start from {@link stackside.render.plan.CardPlanner}.
  *
  * <p>May import what {@code render} may.
  */

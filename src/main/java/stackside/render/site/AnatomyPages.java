@@ -19,7 +19,7 @@ import stackside.render.Links;
 import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Grid;
 
-/** Sites, groups of sites, lesions and steps: each with the answers that speak of it. */
+/** Sites, groups of sites, lesions and steps, each with the answers that involve it. */
 final class AnatomyPages implements Pages {
 
   @Override
@@ -148,7 +148,7 @@ final class AnatomyPages implements Pages {
                 Line.of(also.stream().map(Fact::value).collect(Collectors.joining(", ")))));
   }
 
-  /** The answers that speak of something, with the rooms that give them. */
+  /** The answers that involve something, with the rooms that give them. */
   private static Section answers(Here here, Predicate<Profile> about) {
     Set<Grid.Row> rows = new LinkedHashSet<>();
     here.unit().profiles().stream().filter(about).forEach(profile -> rows.add(row(profile, here)));

@@ -21,7 +21,7 @@ import stackside.render.PedalPlan;
 import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Facts.Fact;
 
-/** Puts an approved answer into lines: what it is, what is set, what goes where. */
+/** Describes an approved answer in lines: what it is, what is set, what goes where. */
 final class Answers {
 
   private Answers() {}
@@ -31,12 +31,12 @@ final class Answers {
     return "answers/" + room.id().slug() + "/" + profile.id().slug() + ".html";
   }
 
-  /** Lesions, step and sites: what the answer is to. */
+  /** What the answer is for: lesions, step and sites. */
   static String question(Profile profile) {
     return lesions(profile) + ": " + lower(profile.step().value().title());
   }
 
-  /** Question, sites and machine: an answer's name where it stands among others. */
+  /** Question, sites and machine: the name of an answer in a list of several. */
   static String name(Profile profile) {
     return question(profile)
         + profile.alternative().map(other -> ", " + other.name().value()).orElse("")
@@ -61,8 +61,8 @@ final class Answers {
   }
 
   /**
-   * The word of an answer with its shape. What nobody has signed, or what has changed since, is not
-   * called approved.
+   * The status word of an answer, with its shape. An answer that nobody has signed, or that has
+   * changed since, is not called approved.
    */
   static Line status(Profile profile, Here here) {
     Answer answer = profile.answer();
@@ -79,7 +79,7 @@ final class Answers {
     return Here.status(signed ? Mark.DISC : Mark.RING, here.say(kind + state.word()));
   }
 
-  /** A unit that asks for no signatures approves by writing. */
+  /** In a unit that asks for no signatures, writing an answer approves it. */
   private static SignatureStanding.State state(Profile profile, Here here) {
     return here.site()
         .standing()
@@ -98,7 +98,7 @@ final class Answers {
     return line;
   }
 
-  /** The slot and the displayed name of a program. */
+  /** The slot and displayed name of a program. */
   static String program(Settings settings, Here here) {
     return settings
         .program()
@@ -108,7 +108,7 @@ final class Answers {
         .orElse(here.say("answer.by-hand"));
   }
 
-  /** That one pedal only is pressed. */
+  /** A note that only one pedal may be pressed. */
   static Optional<String> pressOnly(Profile profile, Here here) {
     return profile
         .settings()
@@ -116,7 +116,9 @@ final class Answers {
         .map(only -> here.say("card.press-only-" + only.value().word()));
   }
 
-  /** That one pedal only is pressed, and what to mind, in the words of the card. */
+  /**
+   * A note that only one pedal may be pressed, then what to watch for, in the words of the card.
+   */
   static List<String> cautions(Profile profile, Here here) {
     Stream<String> caution =
         profile.caution().stream()
@@ -124,7 +126,7 @@ final class Answers {
     return Stream.concat(pressOnly(profile, here).stream(), caution).toList();
   }
 
-  /** An alternative's name, and when to take it. */
+  /** The name of an alternative, and when to use it. */
   static Line alternative(Alternative alternative, Here here) {
     return Line.of(
         Piece.strong(alternative.name().value()),
@@ -132,8 +134,8 @@ final class Answers {
   }
 
   /**
-   * When to take it and what to mind, then what to set, in a few short lines; for cold or not
-   * approved, what to do.
+   * When to use it and what to watch for, then what to set, in a few short lines. For cold or not
+   * approved: what to do.
    */
   static List<Line> summary(Profile profile, Here here) {
     List<Line> lines = new ArrayList<>();
@@ -154,7 +156,7 @@ final class Answers {
     return lines;
   }
 
-  /** All facts of an answer, in the order in which hands set them up. */
+  /** All facts of an answer, in the order in which they are set up. */
   static Facts facts(Profile profile, Here here) {
     List<Fact> facts = new ArrayList<>();
     facts.add(fact(here, "answer", status(profile, here)));
@@ -183,7 +185,7 @@ final class Answers {
     }
   }
 
-  /** The pedals with which the machine is worked, and any that the answer sets. */
+  /** The pedals used with the machine, and any others that the answer sets. */
   private static List<PedalColour> pedals(Profile profile, Settings settings) {
     List<PedalColour> there =
         profile.machine().value().footSwitches().stream()
@@ -224,7 +226,7 @@ final class Answers {
                 facts.add(fact(here, "argon", Line.of(Piece.strong(Numbers.text(flow.value()))))));
   }
 
-  /** Mode and setting of a pedal; one that is not to be pressed says so first. */
+  /** Mode and setting of a pedal; a pedal that must not be pressed says so first. */
   static Line pedal(Settings settings, PedalColour colour, Here here) {
     PedalUse use = settings.pedal(colour);
     return settings.forbids(colour)

@@ -17,7 +17,7 @@ import stackside.render.Numbers;
 import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Grid;
 
-/** A generator with its number: where it stands, what it stores, what was measured on it. */
+/** A generator with its asset number: where it is, what it stores, what was measured on it. */
 final class AssetPages implements Pages {
 
   @Override
@@ -176,7 +176,7 @@ final class AssetPages implements Pages {
         event.note().map(fact -> Line.of(fact.value())).orElse(none));
   }
 
-  /** Records that were wrong stay legible, apart from those that count. */
+  /** Wrong records stay legible, separate from those that count. */
   private static Optional<Section> withdrawn(Asset asset, Here here) {
     List<Grid.Row> rows =
         here.unit().withdrawn().stream()

@@ -1,6 +1,6 @@
 package stackside.render.site;
 
-/** A template that cannot be filled: a bug of ours, or of a unit's own template. */
+/** A template that cannot be filled: a bug in the program, or in a unit's own template. */
 public final class BrokenTemplate extends IllegalStateException {
   private static final long serialVersionUID = 1L;
 

@@ -14,7 +14,7 @@ import stackside.render.plan.StepLine;
 import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Grid;
 
-/** The register of cards, and for each card the page that its short address leads to. */
+/** The register of cards and, for each card, the page to which its short address leads. */
 final class CardPages implements Pages {
 
   @Override
@@ -86,7 +86,7 @@ final class CardPages implements Pages {
         sections);
   }
 
-  /** Whether it is in use, as the register has it; a draft never is. */
+  /** Whether the card is in use, according to the register; a draft never is. */
   private static Section standing(CardPlan plan, Here here) {
     return here.site()
         .publication()
@@ -110,9 +110,9 @@ final class CardPages implements Pages {
   }
 
   /**
-   * The words of one block; drawings stand on the page of the room.
+   * The words of one block. Drawings are on the page of the room.
    *
-   * @param place of the section on the page, which tells drills apart
+   * @param place position of the section on the page, which distinguishes drills
    */
   private static Optional<Section> section(Block block, int place, Here here) {
     if (block instanceof Block.Identity identity) {
@@ -225,7 +225,7 @@ final class CardPages implements Pages {
         + scope.alternative().map(phrase -> " (" + phrase.words() + ")").orElse("");
   }
 
-  /** The values in the order of the card, each behind the head of its column. */
+  /** The values in the order of the card, each after the head of its column. */
   private static String told(AnswerRow.Told told, List<Phrase> columns) {
     if (told instanceof AnswerRow.WithCurrent set) {
       List<String> cells = new ArrayList<>();

@@ -14,15 +14,15 @@ import stackside.model.Profile;
 import stackside.model.Room;
 
 /**
- * Room, then site, then lesion, then the answer. Each page can be read as a list without scripts; a
- * script turns the list into steps.
+ * Choosing a room, then a site, then a lesion, then the answer. Without scripts, each page is a
+ * readable list; a script turns the list into steps.
  */
 final class ChooserPages implements Pages {
 
   /**
    * The chooser of one room.
    *
-   * @param rooms all rooms, to change to another
+   * @param rooms all rooms, so that the reader can switch
    */
   public record Chooser(Frame frame, String room, List<Frame.Link> rooms, List<SiteChoice> sites)
       implements Page {
@@ -37,21 +37,20 @@ final class ChooserPages implements Pages {
     }
   }
 
-  /** A site with its lesions. */
   public record SiteChoice(String id, String name, List<LesionChoice> lesions) {
     public SiteChoice {
       lesions = List.copyOf(lesions);
     }
   }
 
-  /** A lesion at a site with its answers, one a step and generator. */
+  /** A lesion at a site with its answers, one per step and generator. */
   public record LesionChoice(String id, String name, List<AnswerChoice> answers) {
     public LesionChoice {
       answers = List.copyOf(answers);
     }
   }
 
-  /** One answer or a named gap; the address is empty for a gap. */
+  /** One answer or a named gap; a gap has an empty address. */
   public record AnswerChoice(String step, String href, Line answer, List<Line> settings) {
     public AnswerChoice {
       settings = List.copyOf(settings);

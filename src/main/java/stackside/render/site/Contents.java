@@ -2,13 +2,13 @@ package stackside.render.site;
 
 import java.util.List;
 
-/** The pages that every page leads to, by the names of their files. */
+/** The pages that every page links to, by file name. */
 final class Contents {
-  /** At the head of a page. */
+  /** Links at the top of a page. */
   static final List<String> MENU =
       List.of("choose", "rooms", "drills", "machines", "handbook", "search");
 
-  /** At the foot of a page. */
+  /** Links at the foot of a page. */
   static final List<String> MORE =
       List.of(
           "coverage",

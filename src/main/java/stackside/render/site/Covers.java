@@ -3,7 +3,7 @@ package stackside.render.site;
 import stackside.derive.coverage.Cover;
 import stackside.render.Mark;
 
-/** What was found for a question, in a word with its shape. */
+/** Describes what was found for a question, as a word with its shape. */
 final class Covers {
 
   private Covers() {}

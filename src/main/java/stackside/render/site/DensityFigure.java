@@ -12,7 +12,7 @@ import stackside.render.Numbers;
 import stackside.render.Sheet;
 import stackside.render.site.Part.Grid;
 
-/** One current from snare to pad: the areas to one scale, and the density in each. */
+/** One current from snare to pad: the areas to one scale, with the density in each. */
 final class DensityFigure {
   private DensityFigure() {}
 

@@ -19,7 +19,7 @@ import stackside.render.Sheet;
 import stackside.render.SocketMap;
 import stackside.render.SvgWriter;
 
-/** What is different for hands that are used to another room, most dangerous first. */
+/** What is different for somebody used to another room, most dangerous first. */
 final class DifferencePages implements Pages {
 
   @Override
@@ -102,7 +102,7 @@ final class DifferencePages implements Pages {
         sections);
   }
 
-  /** One line for each difference; those that say the same of several things share one. */
+  /** One line per difference; several things that differ in the same way share a line. */
   private static List<Line> lines(List<Difference> some, Differences differences, Here here) {
     List<Line> lines = new ArrayList<>();
     Map<String, List<Difference.AnswerOfOtherKind>> answers = new LinkedHashMap<>();

@@ -11,7 +11,7 @@ import stackside.model.Socket;
 import stackside.model.Tone;
 import stackside.render.OutcomeWords;
 
-/** One difference between two rooms in one line: how it is there, and how it was here. */
+/** Describes one difference between two rooms in one line: how it is there, and how it was here. */
 final class DifferenceWords {
   private DifferenceWords() {}
 

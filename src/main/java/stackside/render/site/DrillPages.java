@@ -94,7 +94,7 @@ final class DrillPages implements Pages {
         : here.listed(appliesTo.machines());
   }
 
-  /** What is seen and heard, in words. */
+  /** Describes what is seen and heard. */
   static String sign(Sign sign, Here here) {
     List<String> words = new ArrayList<>();
     sign.tone().ifPresent(tone -> words.add(here.say("tone." + tone.value().word())));
@@ -166,7 +166,7 @@ final class DrillPages implements Pages {
         Optional.empty());
   }
 
-  /** The written order against the one that the unit's own counts speak for. */
+  /** Compares the written order with the one that the unit's own counts suggest. */
   private static Optional<Section> order(Drill drill, Here here) {
     return here.site().analysis().drillOrders().stream()
         .filter(order -> order.drill().id().equals(drill.id()))
@@ -213,7 +213,9 @@ final class DrillPages implements Pages {
         "; ", faults.stream().map(fault -> here.say("fault." + fault.value().word())).toList());
   }
 
-  /** Whether it mends anything; what follows a fault is drilled too, and mends nothing. */
+  /**
+   * Whether the drill mends anything. What to do after a fault is also drilled, but mends nothing.
+   */
   private static boolean mends(Drill drill) {
     return drill.checks().stream().anyMatch(check -> !check.mends().isEmpty());
   }

@@ -13,10 +13,10 @@ import stackside.derive.standing.SignatureStanding;
 import stackside.render.Mark;
 import stackside.render.site.Part.Grid;
 
-/** Everything that falls due, the earliest first: reviews, output checks, cards. */
+/** Everything that is due, earliest first: reviews, output checks, cards. */
 final class DuePage implements Pages {
 
-  /** One thing that falls due. */
+  /** One thing that is due. */
   private record Due(LocalDate by, String kind, Line what, String who) {}
 
   @Override
@@ -34,7 +34,7 @@ final class DuePage implements Pages {
                     due.isEmpty() ? new Part.Say(Line.of(here.say("none"))) : grid(due, here)))));
   }
 
-  /** The first day on which something falls due, past days among them. */
+  /** The first day on which something is due, including days in the past. */
   static Optional<LocalDate> next(Site site) {
     return all(site.at("due.html")).stream().map(Due::by).findFirst();
   }

@@ -3,8 +3,8 @@ package stackside.render.site;
 import java.util.List;
 
 /**
- * Current density and heating to explore, for learning only. The numbers that it starts from are
- * those of a worked example in a textbook, and its table says the same without scripts.
+ * Current density and heating to explore, for learning only. The initial numbers come from a worked
+ * example in a textbook. Without scripts, the table shows the same.
  *
  * @param sections what can be read without scripts
  */
@@ -17,7 +17,7 @@ public record ExplorerPage(
     sections = List.copyOf(sections);
   }
 
-  /** A number to slide. */
+  /** A number with a slider. */
   public record Control(
       String name,
       String label,
@@ -27,7 +27,7 @@ public record ExplorerPage(
       String start,
       String unit) {}
 
-  /** What comes of it. */
+  /** One calculated number. */
   public record Result(String name, String label, String unit) {}
 
   @Override

@@ -9,7 +9,7 @@ import stackside.render.Numbers;
 import stackside.render.site.ExplorerPage.Control;
 import stackside.render.site.ExplorerPage.Result;
 
-/** The page on which current density and heating can be explored. */
+/** The page for exploring current density and heating. */
 final class ExplorerPages implements Pages {
   static final String PATH = "explorer.html";
 
@@ -44,7 +44,7 @@ final class ExplorerPages implements Pages {
     return new Result(name, here.say("explorer." + name), unit);
   }
 
-  /** The ranges run far beyond any use on both sides, so that no end of one is advice. */
+  /** The ranges extend far beyond any real use at both ends, so that neither end is advice. */
   private static List<Control> controls(Here here) {
     return List.of(
         new Control(
@@ -74,7 +74,7 @@ final class ExplorerPages implements Pages {
         new Control("time", here.say("explorer.time"), "1", "60", "1", "1", "s"));
   }
 
-  /** As an input of a page takes it. */
+  /** A number in the form that an input element expects. */
   private static String plain(double number) {
     return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
   }

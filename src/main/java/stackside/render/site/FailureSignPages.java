@@ -16,7 +16,7 @@ import stackside.model.Room;
 import stackside.render.OutcomeWords;
 import stackside.render.site.Part.Grid;
 
-/** What goes wrong silently and what does not, for each generator in each room, silent first. */
+/** What fails silently and what does not, for each generator in each room, silent first. */
 final class FailureSignPages implements Pages {
 
   /** The address of the failure signs of a generator in a room. */

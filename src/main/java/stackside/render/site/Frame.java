@@ -5,18 +5,19 @@ import java.util.Optional;
 import stackside.render.Words;
 
 /**
- * What every page has round its own content.
+ * What surrounds the content of every page.
  *
- * @param path below the site folder
+ * @param path path within the site folder
  * @param root the way from the page up to the site folder: empty or {@code ../}
- * @param about what tells the page from others of the same title, for the title of its window
+ * @param about distinguishes the page from others with the same title, in the window title
  * @param home the link to the start page
- * @param trail the way to this page from the start page
- * @param menu the few places that every page leads to
- * @param more the other places, at the foot
- * @param marks what the reader must know of the whole: a draft, a demonstration
- * @param due by when what the page says must be looked at again
- * @param contacts whom to call; the same place in the order of every page
+ * @param trail the path to this page from the start page
+ * @param menu the few places that every page links to
+ * @param more the other places, linked at the foot
+ * @param marks what the reader must know about the whole site: that it is a draft, or a
+ *     demonstration
+ * @param due the day by which the page must be reviewed
+ * @param contacts whom to call; at the same position on every page
  */
 public record Frame(
     String path,
@@ -35,27 +36,27 @@ public record Frame(
     String made,
     Words words) {
 
-  /** A link with its words; "here" where it is the page itself. */
+  /** A link with its words; its state is "here" if it is the page itself. */
   public record Link(String text, String href, String state) {}
 
   /**
-   * A day that the page prints, and on which it begins to warn wherever it is read.
+   * A date printed on the page. Once it has passed, the page shows a warning wherever it is read.
    *
-   * @param day as a script compares it: {@code 2027-03-04}
-   * @param words until that day
+   * @param day in the form that a script compares: {@code 2027-03-04}
+   * @param words the words until that day
    * @param overdue the words after it
-   * @param past whether the page was made after it
+   * @param past whether the page was made after that day
    */
   public record Due(String day, String words, String overdue, boolean past) {}
 
-  /** The same frame for a page that must be looked at again. */
+  /** The same frame for a page that must be reviewed. */
   Frame due(Optional<Due> review) {
     return new Frame(
         path, root, title, about, language, unit, home, trail, menu, more, marks, contacts, review,
         made, words);
   }
 
-  /** The same frame for a page whose title is not enough to know it by. */
+  /** The same frame for a page whose title alone does not identify it. */
   Frame about(String words) {
     return new Frame(
         path,

@@ -14,7 +14,7 @@ import stackside.model.Term;
 import stackside.model.Thing;
 import stackside.render.site.Part.Grid;
 
-/** The words of the trade, and every second name of a thing of the unit. */
+/** The terms of the trade, and every alternative name of a thing in the unit. */
 final class GlossaryPage implements Pages {
   private static final String TERM = "term.";
 
@@ -29,7 +29,7 @@ final class GlossaryPage implements Pages {
             List.of(here.section("terms", terms(here)), here.section("names", names(here)))));
   }
 
-  /** The message file holds a sentence for each term; the unit's own word stands beside. */
+  /** The message file has a sentence for each term; the unit's own word is shown beside it. */
   private static Grid terms(Here here) {
     TreeMap<String, Grid.Row> rows = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
     here.words()

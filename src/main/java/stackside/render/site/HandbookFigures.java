@@ -6,8 +6,8 @@ import stackside.derive.figure.PlacedFigure;
 import stackside.model.Prose;
 
 /**
- * Chooses what to draw by the name that a handbook page gives. What cannot be drawn says so on the
- * page, as it does among the problems.
+ * Chooses the drawing by the name that a handbook page gives. A figure that cannot be drawn is
+ * reported on the page as well as among the problems.
  */
 final class HandbookFigures {
 
@@ -16,7 +16,7 @@ final class HandbookFigures {
   /**
    * A figure with its words and its table.
    *
-   * @param id of the figure on its page
+   * @param id id of the figure on its page
    */
   static List<Part> parts(Prose.Figure figure, String id, Here here) {
     List<Part> parts =

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stackside.model.Prose;
 
-/** The text of a handbook page in parts: prose, and between it the figures that it asks for. */
+/** Splits a handbook page into parts: prose, with the figures that it asks for in between. */
 final class HandbookText {
   private final Prose text;
   private final Here here;

@@ -27,19 +27,19 @@ import stackside.render.SvgWriter;
 import stackside.render.Words;
 import stackside.render.site.Frame.Link;
 
-/** The page that is being made: how to link from it, and the frame round it. */
+/** The page that is being made: how to link from it, and the frame around it. */
 record Here(Site site, String path) {
 
   Words words() {
     return site.words();
   }
 
-  /** A choice from a closed list in a sentence. */
+  /** A choice from a closed list as it reads in a sentence. */
   String choice(Word choice) {
     return words().choice(choice);
   }
 
-  /** Ranges in words. */
+  /** Words for ranges. */
   Spans spans() {
     return new Spans(words());
   }
@@ -54,17 +54,16 @@ record Here(Site site, String path) {
 
   // Links
 
-  /** The link to a page of the site. */
   String to(String page) {
     return Links.relative(path, page);
   }
 
-  /** The link to a thing, if the unit has it, whole or broken. */
+  /** The link to a thing, if the unit has it, whether whole or broken. */
   Optional<String> href(ThingId id) {
     return unit().find(id).map(thing -> Links.to(id).from(path));
   }
 
-  /** The name of a thing, linked to its page; an answer goes by its question. */
+  /** The name of a thing, linked to its page. An answer is named by its question. */
   Line link(Thing thing) {
     return link(thing, name(thing));
   }
@@ -76,7 +75,7 @@ record Here(Site site, String path) {
     return thing instanceof Profile profile ? Answers.name(profile) : thing.title();
   }
 
-  /** The words, linked to the page of a thing. */
+  /** These words, linked to the page of a thing. */
   Line link(Thing thing, String words) {
     return Line.of(Piece.link(Numbers.bind(words), Links.to(thing.id()).from(path)));
   }
@@ -85,7 +84,7 @@ record Here(Site site, String path) {
     return unit().find(id).map(this::link).orElseGet(() -> Line.of(id.slug()));
   }
 
-  /** A thing with its kind before it, for lists of unlike things. */
+  /** A thing preceded by its kind, for lists of different kinds. */
   Line linkWithKind(ThingId id) {
     return Line.of(Piece.quiet(kind(id.kind()) + " ")).then(link(id));
   }
@@ -94,7 +93,7 @@ record Here(Site site, String path) {
     return say("kind." + kind.word());
   }
 
-  /** The trade's usual word for a thing. */
+  /** The usual term for a thing. */
   String usual(Term term) {
     return say("word." + term.usual().replace(' ', '-'));
   }
@@ -123,7 +122,7 @@ record Here(Site site, String path) {
     return Line.of(Piece.link(words, to(page)));
   }
 
-  // Pieces
+  // Pieces of text
 
   static Line status(Mark mark, String words) {
     return Line.of(Piece.status(words, new Html(SvgWriter.mark(mark))));
@@ -133,7 +132,7 @@ record Here(Site site, String path) {
     return ProseHtml.of(prose, this, 2);
   }
 
-  /** A drawing for wide and narrow pages. */
+  /** A drawing for wide and for narrow pages. */
   Part.Figure figure(String id, Drawing wide, Drawing narrow, Optional<Part.Grid> table) {
     return new Part.Figure(
         new Html(SvgWriter.svg(wide, id + "-wide")),
@@ -151,7 +150,7 @@ record Here(Site site, String path) {
     return new Section(id, say("section." + id), List.of(parts));
   }
 
-  /** What mentions a thing; a page of which nothing speaks says so. */
+  /** The pages that mention a thing; if there are none, the section says so. */
   Section mentions(ThingId id) {
     List<Line> lines =
         site.mentions().of(id).stream()
@@ -190,7 +189,7 @@ record Here(Site site, String path) {
         words());
   }
 
-  /** By when a thing must be looked at again, once all have signed it. */
+  /** The day by which a thing must be reviewed, once everyone has signed it. */
   Optional<Frame.Due> review(ThingId id) {
     return site.standing()
         .signaturesOf(id)

@@ -1,4 +1,4 @@
 package stackside.render.site;
 
-/** Finished HTML, which a template prints as it is. Made from prose and from drawings only. */
+/** Finished HTML, which templates print unchanged. Made only from prose and drawings. */
 public record Html(String markup) {}

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** One line of a page or one cell of a table: pieces set one after the other. */
+/** One line of a page or one cell of a table, made of pieces. */
 public record Line(List<Piece> pieces) {
 
   public Line {
@@ -19,7 +19,7 @@ public record Line(List<Piece> pieces) {
     return new Line(List.of(pieces));
   }
 
-  /** The lines one after the other, with words between. */
+  /** Joins lines, with words in between. */
   static Line joined(List<Line> lines, String between) {
     List<Piece> pieces = new ArrayList<>();
     for (Line line : lines) {

@@ -21,7 +21,7 @@ import stackside.render.SvgWriter;
 import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Grid;
 
-/** A generator model: how it selects a socket, its modes, how it answers what it meets. */
+/** A generator model: how it selects a socket, its modes, and how it responds to conditions. */
 final class MachinePages implements Pages {
   private static final double THUMBNAIL = 44;
 

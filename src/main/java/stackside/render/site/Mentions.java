@@ -15,8 +15,8 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
- * Which thing mentions which, in its facts or in its prose. Read off the records themselves, so
- * that a new field of the content cannot be forgotten here.
+ * Which thing mentions which, in its facts or its prose. This is read from the records themselves,
+ * so that a new content field cannot be forgotten here.
  */
 final class Mentions {
   private final Map<ThingId, SortedSet<ThingId>> mentioning = new TreeMap<>();
@@ -29,7 +29,7 @@ final class Mentions {
     return mentions;
   }
 
-  /** The things that mention this one, in the order of kinds and ids. */
+  /** The things that mention this one, sorted by kind and id. */
   List<ThingId> of(ThingId id) {
     return List.copyOf(mentioning.getOrDefault(id, new TreeSet<>()));
   }

@@ -9,8 +9,8 @@ import stackside.render.Mark;
 import stackside.render.OutputFile;
 
 /**
- * Marks every page that speaks of a generator whose card is out of use, or that leads to the card:
- * before all else it says so. A page that was marked before is marked anew, never twice.
+ * Puts a notice at the top of every page about a generator whose card is out of use, and of every
+ * page that leads to the card. A page that already has a notice gets a new one, never a second.
  */
 final class OutOfUse {
   private static final String MAIN = "<main id=\"content\" tabindex=\"-1\">\n";
@@ -29,7 +29,7 @@ final class OutOfUse {
             .toList();
   }
 
-  /** The files, with those pages marked that have to be. */
+  /** All files, with the notice on those pages that need it. */
   static List<OutputFile> marked(Collection<OutputFile> files, Site site, Templates templates) {
     OutOfUse marks = new OutOfUse(site, templates);
     return files.stream().map(marks::marked).toList();
@@ -48,7 +48,10 @@ final class OutOfUse {
             file.path(), page.substring(0, at) + box(file.path(), about) + page.substring(at));
   }
 
-  /** Pages about single rooms, generators and answers; lists and the register speak of all. */
+  /**
+   * Whether a page is about a single room, generator or answer. Lists and the register cover
+   * everything.
+   */
   private static boolean isMarked(String path) {
     return path.endsWith(".html") && path.contains("/") && !path.startsWith("c/");
   }
@@ -79,7 +82,7 @@ final class OutOfUse {
     return RegisterPages.address(card);
   }
 
-  /** The mark alone. */
+  /** The notice alone. */
   public record Box(Frame frame, Part.Box mark) implements Page {
     @Override
     public String template() {

@@ -23,13 +23,13 @@ import stackside.render.OutputPlot.Curve;
 import stackside.render.Sheet;
 import stackside.render.site.Part.Grid;
 
-/** What a mode delivers, drawn and as tables, with the words that say how it is known. */
+/** What a mode delivers, drawn and in tables, and how this is known. */
 final class OutputParts {
   private static final int STEPS = 60;
 
   private OutputParts() {}
 
-  /** Each setting in use with its curve, then all levels side by side. */
+  /** Each setting in use with its curve, then all levels compared. */
   static List<Section> of(Machine machine, Mode mode, Here here) {
     List<Section> sections = new ArrayList<>();
     int number = 1;
@@ -64,7 +64,7 @@ final class OutputParts {
     return new Section("setting-" + number, here.say("output.heading", name), parts);
   }
 
-  /** Level and limit as the display would say them. */
+  /** Level and limit as the display would show them. */
   static String name(Setting setting) {
     String level =
         setting
@@ -105,7 +105,7 @@ final class OutputParts {
     return parts;
   }
 
-  /** Whether and where the power that was set flows in full. */
+  /** Whether the set power is delivered in full, and into which loads. */
   static String spread(ModeOutput output, Here here) {
     return output
         .fullPower()
@@ -216,7 +216,10 @@ final class OutputParts {
     return output.setting().level().map(Level::text).map(text -> scale + text).orElse(mode.title());
   }
 
-  /** What the setting asks of neutral electrodes: for the electrode alone, never for tissue. */
+  /**
+   * What the setting demands of neutral electrodes. This is about the electrode alone, never
+   * tissue.
+   */
   private static Optional<Part> loads(InUse inUse, Here here) {
     List<Grid.Row> rows = new ArrayList<>();
     for (ElectrodeLoad load : here.site().analysis().electrodeLoads()) {

@@ -5,17 +5,17 @@ import java.util.Optional;
 import stackside.render.Publication;
 import stackside.render.Words;
 
-/** Templates and message files with which a unit replaces single ones of the program's. */
+/** Templates and message files with which a unit overrides some of the program's. */
 public record OwnTemplates(List<Template> templates) {
 
-  /** The place of one below the folder of templates, with forward slashes, and its text. */
+  /** One file: its path within the template folder, with forward slashes, and its text. */
   public record Template(String name, String text) {}
 
   public OwnTemplates {
     templates = List.copyOf(templates);
   }
 
-  /** A publication in the unit's own words, where the folder has some for its language. */
+  /** The publication in the unit's own words, if the folder has some for its language. */
   public Publication worded(Publication publication) {
     String name = "words/" + publication.unit().details().language().value() + ".txt";
     return text(name)
@@ -23,13 +23,13 @@ public record OwnTemplates(List<Template> templates) {
         .orElse(publication);
   }
 
-  /** Whether the program has a file of this name for a unit to replace. */
+  /** Whether the program has a file of this name that a unit may override. */
   public static boolean replaceable(String name) {
     return name.matches("words/[A-Za-z0-9-]+\\.txt")
         || OwnTemplates.class.getResource(Templates.FOLDER + name) != null;
   }
 
-  /** The text of one of them. */
+  /** The text of a file. */
   Optional<String> text(String name) {
     return templates.stream()
         .filter(each -> each.name().equals(name))

@@ -1,6 +1,6 @@
 package stackside.render.site;
 
-/** A page: all that its template sees. */
+/** A page, as its template sees it. */
 public interface Page {
 
   /** The name of its template. */

@@ -8,7 +8,7 @@ import freemarker.template.TemplateModelException;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Shows page records to templates: an absent value is missing, finished HTML is not escaped. */
+/** Exposes page records to templates. An absent value is missing; finished HTML is not escaped. */
 final class PageObjects extends DefaultObjectWrapper {
 
   PageObjects() {

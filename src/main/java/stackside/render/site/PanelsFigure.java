@@ -9,7 +9,7 @@ import stackside.render.SocketMap;
 import stackside.render.SvgWriter;
 import stackside.render.site.Part.Grid;
 
-/** Front panels side by side, and how each of the machines picks its live socket. */
+/** Front panels compared, and how each machine selects its live socket. */
 final class PanelsFigure {
   private PanelsFigure() {}
 
@@ -49,7 +49,7 @@ final class PanelsFigure {
         Line.of(noticing(machine, here)));
   }
 
-  /** The sockets where the machine feels that nothing is plugged in. */
+  /** The sockets at which the machine detects that nothing is plugged in. */
   private static String noticing(Machine machine, Here here) {
     List<Socket> noticing = machine.sockets().stream().filter(Socket::noticesPlug).toList();
     if (noticing.isEmpty()) {

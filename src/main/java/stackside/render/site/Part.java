@@ -4,21 +4,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** A part of a section. Each kind has a macro of its name in {@code parts.ftlh}. */
+/** A part of a section. Each kind has a macro with its name in {@code parts.ftlh}. */
 public sealed interface Part {
 
-  /** The name of the macro that places it. */
+  /** The name of the macro that renders it. */
   default String kind() {
     return getClass().getSimpleName().toLowerCase(Locale.ROOT);
   }
 
-  /** Labels with what stands behind them. */
+  /** Labels with their values. */
   record Facts(List<Fact> facts) implements Part {
     public Facts {
       facts = List.copyOf(facts);
     }
 
-    /** One label and its values, each on a line of its own. */
+    /** One label and its values, one per line. */
     public record Fact(String label, List<Line> values) {
       public Fact {
         values = List.copyOf(values);
@@ -26,9 +26,9 @@ public sealed interface Part {
     }
   }
 
-  /** A table: the first cell of each row names the row. */
+  /** A table. The first cell of each row names the row. */
   record Grid(String caption, List<String> head, List<Row> rows, Reading reading) implements Part {
-    /** As many columns stand side by side on a telephone. */
+    /** Number of columns that fit side by side on a phone. */
     private static final int NARROW = 3;
 
     public Grid {
@@ -40,23 +40,25 @@ public sealed interface Part {
       this(caption, head, rows, Reading.BY_ROW);
     }
 
-    /** The same table, to be read down its columns. */
+    /** The same table, meant to be read down its columns. */
     Grid byColumn() {
       return new Grid(caption, head, rows, Reading.BY_COLUMN);
     }
 
-    /** Whether on a telephone each row becomes a list, every cell under the head of its column. */
+    /**
+     * Whether, on a phone, each row becomes a list with every cell under the head of its column.
+     */
     public boolean folds() {
       return reading == Reading.BY_ROW && head.size() > NARROW;
     }
 
-    /** How a table is read: each row for itself, or one row against the others. */
+    /** How a table is read: row by row, or by comparing rows. */
     public enum Reading {
       BY_ROW,
       BY_COLUMN
     }
 
-    /** One row; its anchor lets links lead to it. */
+    /** One row. Links can lead to its anchor. */
     public record Row(Optional<String> anchor, Line name, List<Line> cells) {
       public Row {
         cells = List.copyOf(cells);
@@ -75,7 +77,7 @@ public sealed interface Part {
     }
   }
 
-  /** Steps that are done in order. */
+  /** Steps to be done in order. */
   record Steps(List<Step> steps) implements Part {
     public Steps {
       steps = List.copyOf(steps);
@@ -92,7 +94,7 @@ public sealed interface Part {
   /** One paragraph. */
   record Say(Line line) implements Part {}
 
-  /** A box with a heavy frame: what must not be missed. */
+  /** A box with a heavy frame, for what must not be missed. */
   record Box(String title, List<Line> lines) implements Part {
     public Box {
       lines = List.copyOf(lines);
@@ -100,11 +102,11 @@ public sealed interface Part {
   }
 
   /**
-   * Whether a card on a wall is the one in use: what stands there for everybody, and answers of
-   * which a script shows those that fit the edition in the address and the day.
+   * Whether a card on a wall is the one in use: lines for everyone, and answers. A script shows the
+   * answers that fit the edition in the address and the date.
    *
-   * @param edition the one in use; empty where none is
-   * @param review the day by which it must be reviewed, as {@code 2026-11-25}; or empty
+   * @param edition the edition in use; empty if there is none
+   * @param review the day by which it must be reviewed, as {@code 2026-11-25}; may be empty
    */
   record CardCheck(String edition, String review, List<Line> lines, List<Answer> answers)
       implements Part {
@@ -113,7 +115,7 @@ public sealed interface Part {
       answers = List.copyOf(answers);
     }
 
-    /** One answer, hidden until a script knows that it fits. */
+    /** One answer, hidden until a script knows that it applies. */
     public record Answer(String when, Line line) {}
   }
 
@@ -121,39 +123,38 @@ public sealed interface Part {
   record Text(Html html) implements Part {}
 
   /**
-   * A drawing, wide and narrow, with the same facts as a table.
+   * A drawing for wide and for narrow pages, with a table of the same facts.
    *
-   * @param wide for a screen
-   * @param narrow for a telephone
+   * @param wide for a computer screen
+   * @param narrow for a phone
    */
   record Figure(Html wide, Html narrow, Optional<Grid> table) implements Part {}
 
-  /** Prose of the unit in a box with a heavy frame: what to mind before what stands below. */
+  /** The unit's prose in a box with a heavy frame: what to watch for before using what follows. */
   record Caution(String title, Html html) implements Part {}
 
-  /** Large links of which one is picked. */
+  /** Large links to choose from. */
   record Picks(List<Pick> picks) implements Part {
     public Picks {
       picks = List.copyOf(picks);
     }
 
-    /** One of them: its words, what stands below, perhaps a small drawing. */
+    /** One choice: its words, a note below, and possibly a small drawing. */
     public record Pick(String text, String href, String note, Optional<Html> drawing) {}
   }
 
-  /** Words as an author types them into a file. */
+  /** Text as an author types it into a file. */
   record Source(String text) implements Part {}
 
-  /** Two drawings side by side, one below the other on a telephone. */
+  /** Two drawings side by side, or one below the other on a phone. */
   record Pair(Side first, Side second) implements Part {}
 
-  /** Several drawings side by side, as many to a row as there is room for. */
+  /** Several drawings side by side, as many per row as fit. */
   record Sides(List<Side> sides) implements Part {
     public Sides {
       sides = List.copyOf(sides);
     }
   }
 
-  /** One of several drawings, with its heading. */
   record Side(Line heading, Html drawing) {}
 }

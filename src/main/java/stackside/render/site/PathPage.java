@@ -3,11 +3,11 @@ package stackside.render.site;
 import java.util.List;
 
 /**
- * What somebody in a role reads, in order, with how long it takes.
+ * What people in a role read, in order, and how long it takes.
  *
- * @param key names the place where a device keeps what its reader has read
- * @param record where the printable record lies
- * @param sections what stands below
+ * @param key identifies where a device stores what its reader has read
+ * @param record the path of the printable record
+ * @param sections what follows below
  */
 public record PathPage(
     Frame frame, String key, Line lead, String record, List<Read> reads, List<Section> sections)

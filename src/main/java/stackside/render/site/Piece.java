@@ -3,11 +3,12 @@ package stackside.render.site;
 import java.util.Optional;
 
 /**
- * A piece of a line: words, perhaps a link, perhaps with the drawn shape of a status before them.
+ * A piece of a line: words, optionally with a link, optionally with the shape of a status before
+ * them.
  *
  * @param href relative to the page
  * @param shape the shape, hidden from screen readers because the words say the same
- * @param style how the words are set
+ * @param style how the words are styled
  */
 public record Piece(String text, Optional<String> href, Optional<Html> shape, String style) {
 
@@ -23,12 +24,12 @@ public record Piece(String text, Optional<String> href, Optional<Html> shape, St
     return new Piece(text, Optional.empty(), Optional.of(shape), "status");
   }
 
-  /** Large numerals and the like: words that matter most in their line. */
+  /** The words that matter most in their line, such as large numerals. */
   static Piece strong(String text) {
     return new Piece(text, Optional.empty(), Optional.empty(), "strong");
   }
 
-  /** Words exactly as a display or a machine shows them. */
+  /** Words exactly as they appear on a display or machine. */
   static Piece shown(String text) {
     return new Piece(text, Optional.empty(), Optional.empty(), "shown");
   }

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A page of sections below one another; most pages are one.
+ * A page made of sections; most pages are of this type.
  *
  * @param lead the sentence below the title, if any
- * @param kind the class of the page's body, for the style sheet
+ * @param kind the class of the page's body element, for the style sheet
  */
 public record PlainPage(Frame frame, String kind, Optional<Line> lead, List<Section> sections)
     implements Page {

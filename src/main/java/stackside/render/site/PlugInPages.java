@@ -22,7 +22,7 @@ import stackside.render.Numbers;
 import stackside.render.PedalPlan;
 import stackside.render.site.Part.Facts;
 
-/** What is plugged in: instruments, cables, neutral electrodes, foot switches. */
+/** Things that plug in: instruments, cables, neutral electrodes, foot switches. */
 final class PlugInPages implements Pages {
 
   @Override
@@ -151,7 +151,7 @@ final class PlugInPages implements Pages {
         sections);
   }
 
-  /** The name of a form of plug, as some machine calls it. */
+  /** The name of a plug's form, as some machine calls it. */
   private static Line form(ConnectorId form, Here here) {
     return Line.of(
         here.unit().machines().stream()

@@ -25,8 +25,8 @@ import stackside.render.Sheet;
 import stackside.render.site.Part.Grid;
 
 /**
- * What modes of one machine deliver into the loads that it publishes, at settings that answers of
- * the unit use: drawn, as a table, and in words with the same numbers.
+ * What the modes of one machine deliver into its published loads, at settings used by the unit's
+ * answers: drawn, as a table, and in words with the same numbers.
  */
 final class PowerFigure {
   private static final double HELD = 0.9;
@@ -119,7 +119,10 @@ final class PowerFigure {
     return use.setting().mode().pulse().isPresent();
   }
 
-  /** Below each mode its setting, whose it is, and where its power flows. */
+  /**
+   * A table below the drawing: for each mode its setting, who uses it, and where its power is
+   * delivered.
+   */
   private Grid facts() {
     List<String> head = new ArrayList<>(List.of(here.say("figure.power.drawn")));
     settings.forEach(use -> head.add(title(use)));
@@ -187,7 +190,7 @@ final class PowerFigure {
     return lines;
   }
 
-  /** That the soft mode gives way where the cut holds, if so it is. */
+  /** A statement that the soft mode gives way where the cut holds; absent if that is not so. */
   private Optional<String> drying(InUse soft, InUse cut) {
     double softShare = share(soft);
     double cutShare = share(cut);
@@ -204,7 +207,7 @@ final class PowerFigure {
         : Optional.empty();
   }
 
-  /** What is left in dry tissue of the power that was set; not a number where it is unknown. */
+  /** The share of the set power that is left in dry tissue; NaN if unknown. */
   private static double share(InUse use) {
     return output(use)
         .dried()

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A drill to walk step by step; a plain list without scripts.
+ * A drill to walk through step by step; without scripts it is a plain list.
  *
- * @param key names the place where a device keeps that it was walked
+ * @param key identifies where a device stores that the drill was completed
  * @param drill the link to the drill
  */
 public record PracticePage(Frame frame, String key, Line drill, List<Stage> stages)
@@ -18,9 +18,9 @@ public record PracticePage(Frame frame, String key, Line drill, List<Stage> stag
   /**
    * One thing to do.
    *
-   * @param name what kind of step it is
+   * @param name the kind of step
    * @param does what to do or say
-   * @param see what to see then
+   * @param see what to look for afterwards
    * @param style the class for the style sheet
    */
   public record Stage(String name, List<Line> does, Optional<Line> see, String style) {

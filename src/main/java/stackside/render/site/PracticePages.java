@@ -9,7 +9,7 @@ import stackside.model.DrillCheck;
 import stackside.model.Premises;
 import stackside.render.site.PracticePage.Stage;
 
-/** Drills to walk step by step, from the sign to whom to call. */
+/** Drills to walk through step by step, from the sign to whom to call. */
 final class PracticePages implements Pages {
 
   @Override
@@ -21,7 +21,7 @@ final class PracticePages implements Pages {
     return "practice/" + drill.id().slug() + ".html";
   }
 
-  /** Links to all of them, from the page of the paths. */
+  /** Links to all of them, for the page of paths. */
   static List<Line> links(Here here) {
     return here.unit().drills().stream()
         .map(drill -> here.page(here.say("practice.title", drill.title()), path(drill)))

@@ -22,8 +22,8 @@ import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Grid;
 
 /**
- * An approved answer: on a page of its own, and on a page for each room that it serves, where the
- * front panel shows that room's cables and what a wrong socket would do there.
+ * An approved answer, on its own page and on a page for each room that it serves. The page for a
+ * room shows that room's cables on the front panel, and what a wrong socket would do there.
  */
 final class ProfilePages implements Pages {
 
@@ -69,7 +69,7 @@ final class ProfilePages implements Pages {
         sections);
   }
 
-  /** When to take it and what to mind stand before all that is set, as on the card. */
+  /** When to use it and what to watch for come before everything that is set, as on the card. */
   private static Section answer(Profile profile, Facts facts, Here here) {
     List<Part> parts = new ArrayList<>();
     profile
@@ -164,7 +164,7 @@ final class ProfilePages implements Pages {
         sections);
   }
 
-  /** The cards of the room on which the answer stands, with their editions. */
+  /** The room's cards that show the answer, with their editions. */
   private static Optional<Facts.Fact> onCards(Room room, Profile profile, Here here) {
     Publication publication = here.site().publication();
     String key = publication.draft() ? "answer.card-draft" : "answer.card";
@@ -207,7 +207,7 @@ final class ProfilePages implements Pages {
   }
 
   /**
-   * The other answers of the same lesion, step and site: the preferred one and its alternatives.
+   * The other answers for the same lesion, step and site: the preferred one and its alternatives.
    */
   private static List<Profile> others(Room room, Profile profile, Here here) {
     Set<Profile> others = new LinkedHashSet<>();

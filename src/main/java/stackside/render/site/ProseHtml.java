@@ -4,7 +4,7 @@ import java.util.List;
 import stackside.model.Prose;
 import stackside.render.Numbers;
 
-/** Turns prose into HTML: the only place where the unit's text becomes mark-up. */
+/** Converts prose to HTML. This is the only place where the unit's text becomes mark-up. */
 final class ProseHtml {
   private final Here here;
   private final int deepest;
@@ -16,9 +16,9 @@ final class ProseHtml {
   }
 
   /**
-   * The prose for a page.
+   * The prose as HTML for a page.
    *
-   * @param below the level of the heading that it stands below
+   * @param below the level of the heading above it
    */
   static Html of(Prose prose, Here here, int below) {
     ProseHtml html = new ProseHtml(here, below);
@@ -44,7 +44,7 @@ final class ProseHtml {
     }
   }
 
-  /** Headings of the text keep their order below the page's own; its first level is 2. */
+  /** Headings of the text come below the page's own and keep their order; the first level is 2. */
   private void heading(Prose.Heading heading) {
     int level = Math.min(6, Math.max(heading.level(), 2) - 1 + deepest);
     element("h" + level, heading.words());
@@ -61,7 +61,7 @@ final class ProseHtml {
     out.append("</").append(list).append(">\n");
   }
 
-  /** The first paragraph of an item stands without space round it. */
+  /** The first paragraph of a list item gets no space around it. */
   private void item(List<Prose.Block> item) {
     boolean first = true;
     for (Prose.Block block : item) {

@@ -16,10 +16,10 @@ import stackside.render.Numbers;
 import stackside.render.OutcomeWords;
 import stackside.render.PedalPlan;
 
-/** The words of a question about a place, of the answers to it, and of where to read more. */
+/** Words for a question about a place, for its answers, and for where to read more. */
 record QuestionWords(Here here) {
 
-  /** The room, with the generator where there are several. */
+  /** The room, with the generator if there are several. */
   static String place(Place place) {
     return place.room().title()
         + (place.room().assets().size() > 1 ? ", " + place.machine().title() : "");
@@ -78,7 +78,7 @@ record QuestionWords(Here here) {
         + answer.patients().title();
   }
 
-  /** An answer to choose. */
+  /** An answer to choose from. */
   String reply(Reply reply) {
     if (reply instanceof Reply.SocketLabel socket) {
       return here.say("reply.socket", socket.label());
@@ -141,7 +141,7 @@ record QuestionWords(Here here) {
     return here.say("pedals." + side) + ", " + here.choice(pedal.colour());
   }
 
-  /** Where the right answer stands, to read more. */
+  /** Where the right answer is documented, for further reading. */
   Line source(Question question) {
     Place place = question.place();
     Subject subject = question.subject();
@@ -192,7 +192,7 @@ record QuestionWords(Here here) {
         .orElseGet(() -> here.linkWithKind(place.room().id()));
   }
 
-  /** What else there is to choose, in the order of the words, so that the place tells nothing. */
+  /** The other choices, sorted by their words, so that their position gives nothing away. */
   List<String> choices(Question question) {
     return Stream.concat(
             Stream.of(question.right()), question.wrong().stream().map(Question.Elsewhere::reply))

@@ -17,8 +17,8 @@ import stackside.render.plan.CardPlan;
 import stackside.render.site.Part.Grid;
 
 /**
- * What the register of issues says: which cards are in use, what each issue changed, and for a card
- * that is not made from the content as it is now, what has become of it.
+ * What the register of issues says: which cards are in use, what each issue changed, and what has
+ * become of cards that the current content no longer produces.
  */
 final class RegisterPages {
   static final String CARDS = "cards.html";
@@ -27,7 +27,9 @@ final class RegisterPages {
 
   private RegisterPages() {}
 
-  /** What changed, the list of codes, and a page for each card that the content no longer makes. */
+  /**
+   * What changed, the list of codes, and a page for each card that the content no longer produces.
+   */
   static Stream<Page> of(Site site) {
     Register register = site.publication().editions().register();
     Set<String> made = site.cards().stream().map(CardPlan::name).collect(Collectors.toSet());
@@ -39,7 +41,7 @@ final class RegisterPages {
             .map(card -> page(card, site)));
   }
 
-  /** The pages that a withdrawal makes new. */
+  /** The pages that must be made again after a withdrawal. */
   static Stream<Page> afterWithdrawal(Site site, List<CardEntry> down) {
     Register register = site.publication().editions().register();
     return Stream.concat(
@@ -51,7 +53,7 @@ final class RegisterPages {
     return "c/" + card.code() + "/index.html";
   }
 
-  /** The register: every card that ever hung, those out of use first. */
+  /** The register: every card ever issued, those out of use first. */
   static Page cards(Site site) {
     Here here = site.at(CARDS);
     Register register = site.publication().editions().register();
@@ -109,7 +111,7 @@ final class RegisterPages {
         Line.of(Numbers.bind(card.reason())));
   }
 
-  /** Each laminated copy, as its number is written on it. */
+  /** Each laminated copy, by the number written on it. */
   private static String copies(CardEntry card, Here here) {
     return IntStream.rangeClosed(1, card.copies())
         .mapToObj(copy -> here.say("register.copy", copy, card.copies()))
@@ -121,14 +123,14 @@ final class RegisterPages {
         here.say("register.edition", Integer.toString(card.edition()), here.date(card.since())));
   }
 
-  /** In words and shape. */
+  /** The state of a card in words, with its shape. */
   private static Line state(CardEntry card, Here here) {
     return card.current()
         ? Here.status(Mark.DISC, here.say("register.current"))
         : Here.status(Mark.SQUARE, here.say("register.out-of-use"));
   }
 
-  /** What the page of a card says first: whether a card that hangs is the one in use. */
+  /** The first section of a card's page: whether a card on the wall is the one in use. */
   static Section standing(CardEntry card, Here here) {
     List<Part> parts = new ArrayList<>();
     parts.add(check(card, here));
@@ -185,7 +187,7 @@ final class RegisterPages {
         : Line.of(here.say("check.review-by", here.date(day)));
   }
 
-  /** The words with a place in them for the edition that the address names. */
+  /** The words, with a placeholder for the edition named in the address. */
   private static Part.CardCheck.Answer answer(String when, Mark mark, Here here, String key) {
     String[] words = here.say(key, "|").split("\\|", -1);
     Line line = Here.status(mark, words[0].stripTrailing()).then(Piece.of(" "));
@@ -197,7 +199,7 @@ final class RegisterPages {
     return new Part.CardCheck.Answer(when, line);
   }
 
-  /** Every edition of the card, the latest first. */
+  /** Every edition of the card, latest first. */
   private static Part history(CardEntry card, Here here) {
     List<Grid.Row> rows = new ArrayList<>();
     for (RegisterEntry entry : here.site().publication().editions().register().entries()) {
@@ -223,7 +225,7 @@ final class RegisterPages {
         rows);
   }
 
-  /** A card that stays at its last edition, or is out of use. */
+  /** The page of a card that stays at its last edition, or is out of use. */
   private static Page page(CardEntry card, Site site) {
     Here here = site.at(address(card));
     Section standing = standing(card, here);
@@ -238,7 +240,7 @@ final class RegisterPages {
         List.of(new Section(standing.id(), standing.heading(), parts)));
   }
 
-  /** Every code that this copy of the site knows, for a card whose code leads nowhere. */
+  /** Every code known to this copy of the site, for a card whose code leads nowhere. */
   private static Page codes(Site site, Register register) {
     Here here = site.at(CODES);
     List<Grid.Row> rows =

@@ -27,9 +27,7 @@ import stackside.model.Term;
 import stackside.render.PedalPlan;
 import stackside.render.site.Part.Grid;
 
-/**
- * A room: its front panels with everything plugged in, then its answers, then what else is there.
- */
+/** A room: its front panels with everything plugged in, then its answers, then everything else. */
 final class RoomPages implements Pages {
 
   @Override
@@ -159,7 +157,7 @@ final class RoomPages implements Pages {
         Answers.pedal(settings, PedalColour.BLUE, here));
   }
 
-  /** Questions without one answer, those of a lesion and step in one row. */
+  /** Questions without a single answer; those with the same lesion and step share a row. */
   private static List<Grid.Row> openRows(List<Cell> open, Here here) {
     Map<String, List<Cell>> grouped = new LinkedHashMap<>();
     for (Cell cell : open) {

@@ -13,7 +13,7 @@ import stackside.source.Note;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
-/** Every kind of mistake with its page, and the mistakes that the content has now. */
+/** A page for every kind of mistake, and a list of the mistakes in the content now. */
 final class RulePages implements Pages {
 
   @Override

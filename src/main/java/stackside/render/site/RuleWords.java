@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Sets the words of a rule's page: paragraphs, and fenced examples as an author types them. Rule
- * pages are part of the program and use no other mark-up than these and back ticks.
+ * Formats the text of a rule's page: paragraphs, and fenced examples as an author types them. Rule
+ * pages are part of the program and use no other mark-up apart from back ticks.
  */
 final class RuleWords {
   private static final String FENCE = "```";
@@ -40,7 +40,7 @@ final class RuleWords {
     }
   }
 
-  /** Every second stretch between back ticks is words as typed. */
+  /** Every second stretch between back ticks is literal text. */
   private static Line paragraph(String text) {
     List<Piece> pieces = new ArrayList<>();
     boolean typed = false;

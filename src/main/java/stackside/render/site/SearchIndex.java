@@ -23,8 +23,8 @@ import stackside.render.Links;
 import stackside.render.OutputFile;
 
 /**
- * What the search knows: a line for every thing, with its other names, as a classic script, because
- * a page from a memory stick may not fetch.
+ * The search index: a line for every thing, with its other names. It is a classic script because a
+ * page opened from a memory stick may not fetch files.
  */
 final class SearchIndex {
   private static final String SYNONYMS = "synonym.";
@@ -60,7 +60,7 @@ final class SearchIndex {
         + "\n];\n";
   }
 
-  /** The pages that are no page of a single thing. */
+  /** The pages that are not about a single thing. */
   private Stream<String> pages() {
     return Stream.concat(Contents.MENU.stream(), Contents.MORE.stream())
         .map(key -> entry(here.say("menu." + key), "", key + ".html", "", 1));
@@ -76,7 +76,7 @@ final class SearchIndex {
         weight(thing.id().kind()));
   }
 
-  /** What somebody in a hurry looks for comes before what they read at induction. */
+  /** What people need in a hurry ranks before what they read during induction. */
   private static int weight(Kind kind) {
     return switch (kind) {
       case DRILL -> 6;
@@ -141,7 +141,7 @@ final class SearchIndex {
     also.forEach(name -> words.add(name.value()));
   }
 
-  /** Things with several names are found by the trade's word and by the unit's own. */
+  /** Things with several names can be found by the usual term and by the unit's own. */
   private Optional<String> term(Kind kind) {
     Optional<Term> term =
         Optional.ofNullable(
@@ -155,7 +155,7 @@ final class SearchIndex {
     return term.map(each -> here.usual(each) + " " + here.own(each));
   }
 
-  /** A text in double quotes, safe inside a script element's file. */
+  /** A text in double quotes, safe in a script file. */
   static String json(String text) {
     StringBuilder out = new StringBuilder("\"");
     for (int at = 0; at < text.length(); at++) {

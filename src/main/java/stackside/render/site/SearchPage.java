@@ -2,10 +2,10 @@ package stackside.render.site;
 
 import java.util.stream.Stream;
 
-/** The page with the search field; without scripts it leads to the lists instead. */
+/** The page with the search field. Without scripts it links to the lists instead. */
 final class SearchPage implements Pages {
 
-  /** What its template sees. */
+  /** What the template sees. */
   public record Search(Frame frame) implements Page {
     @Override
     public String template() {

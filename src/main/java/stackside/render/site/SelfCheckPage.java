@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Questions about one place, each with its answers to choose from and the right one folded away.
+ * Questions about one place, each with answers to choose from; the right one is hidden at first.
  *
- * @param key names the place where a device keeps how far its reader got
+ * @param key identifies where a device stores the reader's progress
  */
 public record SelfCheckPage(Frame frame, String key, Line lead, List<Asked> questions)
     implements Page {
@@ -17,9 +17,9 @@ public record SelfCheckPage(Frame frame, String key, Line lead, List<Asked> ques
   /**
    * One question.
    *
-   * @param drawing the panel to find the answer on
+   * @param drawing the panel on which to find the answer
    * @param right the right answer in words
-   * @param source where it stands
+   * @param source where it is documented
    */
   public record Asked(
       String id,
@@ -34,10 +34,10 @@ public record SelfCheckPage(Frame frame, String key, Line lead, List<Asked> ques
   }
 
   /**
-   * One answer.
+   * One choice.
    *
-   * @param right whether it is the right one: "right" or "wrong"
-   * @param said what is said of it once chosen
+   * @param right "right" or "wrong"
+   * @param said the comment shown once it has been chosen
    */
   public record Choice(String words, String right, String said) {}
 

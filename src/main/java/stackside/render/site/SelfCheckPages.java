@@ -21,7 +21,7 @@ import stackside.render.plan.Face;
 import stackside.render.site.SelfCheckPage.Asked;
 import stackside.render.site.SelfCheckPage.Choice;
 
-/** Questions for people to check themselves, a page for each generator in each room. */
+/** Questions for people to test themselves, one page for each generator in each room. */
 final class SelfCheckPages implements Pages {
 
   @Override
@@ -32,7 +32,7 @@ final class SelfCheckPages implements Pages {
         .map(place -> page(place, checks.about(place), site));
   }
 
-  /** The cards that hang, each with the edition that it bears. */
+  /** The cards now in use, each with its edition. */
   private static List<CardInUse> cards(Site site) {
     return site.cards().stream()
         .filter(plan -> plan.face() == Face.SETTINGS)
@@ -55,7 +55,7 @@ final class SelfCheckPages implements Pages {
     return place.room().id().slug() + "--" + place.asset().id().slug();
   }
 
-  /** Links to all of them, from the page of the paths. */
+  /** Links to all of them, for the page of paths. */
   static List<Line> links(Here here) {
     SelfChecks checks = SelfChecks.of(here.site().analysis(), cards(here.site()));
     return Differences.places(here.unit()).stream()
@@ -117,7 +117,7 @@ final class SelfCheckPages implements Pages {
         words.here().say(key, QuestionWords.place(other.place())));
   }
 
-  /** The front panel as it is, with nothing plugged in. */
+  /** The front panel with nothing plugged in. */
   private static Html panel(Machine machine, String id, Here here) {
     PanelPlan plan =
         new PanelPlan(

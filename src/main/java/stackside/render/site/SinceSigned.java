@@ -6,7 +6,7 @@ import stackside.derive.standing.SignatureStanding;
 import stackside.render.Mark;
 import stackside.render.site.Part.Grid;
 
-/** What has changed since it was signed, so that the next issue waits for it. */
+/** What has changed since it was signed, and therefore holds up the next issue. */
 final class SinceSigned {
   private SinceSigned() {}
 

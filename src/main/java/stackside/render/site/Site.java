@@ -25,8 +25,8 @@ import stackside.render.plan.CardThings;
 import stackside.render.plan.Face;
 
 /**
- * What the makers of all pages share: the publication, the cards, the words, who mentions whom, and
- * the answers to questions that nearly every page asks.
+ * Shared by the makers of all pages: the publication, the cards, the words, who mentions whom, and
+ * answers to questions that nearly every page asks.
  */
 final class Site {
   private final Publication publication;
@@ -37,7 +37,7 @@ final class Site {
   private final Map<ThingId, List<Room>> served = new TreeMap<>();
   private final Map<String, Set<ThingId>> thingsOnCards = new TreeMap<>();
 
-  /** By model, or by room and asset; pages are made side by side. */
+  /** Keyed by model, or by room and asset. Concurrent, because pages are made in parallel. */
   private final Map<List<ThingId>, PanelPlan> panels = new ConcurrentHashMap<>();
 
   Site(Publication publication, List<CardPlan> cards) {
@@ -65,7 +65,7 @@ final class Site {
     return cards;
   }
 
-  /** The cards of a room on which an answer stands. */
+  /** The cards of a room that show an answer. */
   List<CardPlan> cardsWith(Room room, Profile profile) {
     return cards.stream()
         .filter(plan -> plan.room().id().equals(room.id()))
@@ -94,18 +94,18 @@ final class Site {
     return publication.analysis();
   }
 
-  /** The point of view of a page at a path. */
+  /** The context of a page at this path. */
   Here at(String path) {
     return new Here(this, path);
   }
 
-  /** The front panel of a model, over all rooms. */
+  /** The front panel of a model, all rooms combined. */
   PanelPlan panel(Machine machine) {
     return panels.computeIfAbsent(
         List.of(machine.id()), any -> PanelPlans.of(publication, machine));
   }
 
-  /** The front panel of a generator in a room, over all its answers. */
+  /** The front panel of a generator in a room, all its answers combined. */
   PanelPlan panel(Room room, Asset asset) {
     return panels.computeIfAbsent(
         List.of(room.id(), asset.id()), any -> PanelPlans.in(publication, room, asset));

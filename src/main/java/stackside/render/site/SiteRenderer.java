@@ -12,7 +12,7 @@ import stackside.render.OutputFile;
 import stackside.render.Publication;
 import stackside.render.plan.CardPlan;
 
-/** Makes all pages of the site folder, with their style sheet, scripts and fonts. */
+/** Makes all pages of the site folder, with style sheet, scripts and fonts. */
 public final class SiteRenderer {
   private static final List<Pages> ALL =
       List.of(
@@ -44,12 +44,12 @@ public final class SiteRenderer {
 
   private SiteRenderer() {}
 
-  /** The site in the program's own look. */
+  /** The site with the program's own look. */
   public static List<OutputFile> render(Publication publication, List<CardPlan> cards) {
     return render(publication, cards, OwnTemplates.none());
   }
 
-  /** The site with single templates replaced by a unit's own. */
+  /** The site with some templates replaced by the unit's own. */
   public static List<OutputFile> render(
       Publication publication, List<CardPlan> cards, OwnTemplates own) {
     Templates templates = new Templates(own);
@@ -68,8 +68,8 @@ public final class SiteRenderer {
   }
 
   /**
-   * The files of a site after a withdrawal: pages that say which cards are in use are made anew,
-   * pages about what was withdrawn are marked, and all others stay.
+   * The files of a site after a withdrawal. Pages that say which cards are in use are made again,
+   * pages about withdrawn things get a notice, and all others stay the same.
    */
   public static List<OutputFile> renderAfterWithdrawal(
       Publication publication,

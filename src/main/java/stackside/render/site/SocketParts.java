@@ -13,7 +13,7 @@ import stackside.render.Sheet;
 import stackside.render.SocketMap;
 import stackside.render.site.Part.Grid;
 
-/** Front panels and pedals as figures, each with its table of the same facts. */
+/** Front panels and pedals as figures, each with a table of the same facts. */
 final class SocketParts {
 
   private SocketParts() {}
@@ -26,7 +26,7 @@ final class SocketParts {
         Optional.of(table(plan, here)));
   }
 
-  /** The same facts as the drawing. */
+  /** The same facts as in the drawing. */
   static Grid table(PanelPlan plan, Here here) {
     return new Grid(
         here.say("sockets.caption", plan.machine().title()),

@@ -9,7 +9,7 @@ import stackside.render.Links;
 import stackside.render.Numbers;
 import stackside.render.site.Part.Facts;
 
-/** One socket on the page of its machine's front panel. */
+/** One socket, as a section on the page of its machine's front panel. */
 final class SocketSections {
 
   private SocketSections() {}

@@ -9,7 +9,9 @@ import stackside.render.StalkDrawing;
 import stackside.render.StalkDrawing.Bar;
 import stackside.render.site.Part.Grid;
 
-/** How much more the same current heats a thinner stalk: relative, for learning only. */
+/**
+ * How much more a thinner stalk is heated by the same current: relative values, for learning only.
+ */
 final class StalkFigure {
   private StalkFigure() {}
 

@@ -18,7 +18,7 @@ import stackside.render.Mark;
 import stackside.render.Numbers;
 import stackside.render.site.Part.Grid;
 
-/** Where the unit stands on the day: signatures, stored programs, output checks, worst first. */
+/** The state of the unit on the day: signatures, stored programs and output checks, worst first. */
 final class StandingPage implements Pages {
 
   @Override
@@ -35,7 +35,7 @@ final class StandingPage implements Pages {
                 here.section("outputs-checked", outputs(here)))));
   }
 
-  /** How many things are not as they should be. */
+  /** The number of things that are not as they should be. */
   static long open(Site site) {
     return site.standing().signatures().stream()
             .filter(each -> each.state() != SignatureStanding.State.SIGNED)
@@ -127,7 +127,7 @@ final class StandingPage implements Pages {
         Line.of(differs(check, here)));
   }
 
-  /** What differs, and for two programs that stand in each other's slot just that. */
+  /** What differs; for two programs stored in each other's slots, only that. */
   private static String differs(ProgramCheck check, Here here) {
     if (check.swappedWith().isPresent()) {
       return here.say("program.swapped", check.program().slot().value(), check.swappedWith().get());
@@ -186,7 +186,7 @@ final class StandingPage implements Pages {
         Line.of(standing.dueBy().map(here::date).orElse(here.say("none"))));
   }
 
-  /** What was measured last, each beside what is expected at that load. */
+  /** The latest measurements, each beside the value expected at that load. */
   private static Line measured(OutputCheckStanding standing, Here here) {
     List<String> words = new ArrayList<>();
     standing.last().forEach(each -> words.add(measured(each, here)));

@@ -14,7 +14,7 @@ import stackside.render.SvgWriter;
 import stackside.render.site.Part.Picks.Pick;
 import stackside.source.Severity;
 
-/** The start page and the list of rooms: pick your room. */
+/** The start page and the list of rooms, from which readers pick theirs. */
 final class StartPage implements Pages {
   private static final double THUMBNAIL = 44;
 
@@ -80,7 +80,7 @@ final class StartPage implements Pages {
             "panel-" + room.id().slug()));
   }
 
-  /** What changed and what is due. */
+  /** What has changed and what is due. */
   private static Section now(Here here) {
     long errors =
         here.site().publication().problems().stream()

@@ -9,7 +9,7 @@ import stackside.model.ThingId;
 import stackside.render.Links;
 import stackside.source.Problem;
 
-/** A page in the place of each thing that could not be read, with what is wrong with it. */
+/** A page for each thing that could not be read, saying what is wrong with it. */
 final class StubPages implements Pages {
 
   @Override

@@ -17,7 +17,7 @@ import java.util.Locale;
 import stackside.render.OutputFile;
 
 /**
- * Fills templates with page records. A name that a template misspells stops the run: half a page is
+ * Fills templates with page records. A misspelt name in a template ends the run: half a page is
  * worse than none.
  */
 final class Templates {
@@ -48,7 +48,7 @@ final class Templates {
     return configuration;
   }
 
-  /** A page as a file. */
+  /** Fills a template and returns the page as a file. */
   OutputFile fill(Page page) {
     try {
       StringWriter out = new StringWriter();
@@ -61,7 +61,9 @@ final class Templates {
     }
   }
 
-  /** The text of a file in the folder of templates that is no template, the unit's own first. */
+  /**
+   * The text of a file in the template folder that is not a template; the unit's own comes first.
+   */
   String text(String name) {
     return own.text(name)
         .orElseGet(() -> new String(resource(FOLDER + name), StandardCharsets.UTF_8));

@@ -16,7 +16,7 @@ import stackside.render.Numbers;
 import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Grid;
 
-/** The unit as a whole: whom to call, who signs what, its patients, its words, its sources. */
+/** The unit as a whole: contacts, signatories, patient groups, terms, sources. */
 final class UnitPages implements Pages {
 
   @Override
@@ -117,7 +117,7 @@ final class UnitPages implements Pages {
     return here.unit().details().roles().stream().map(role -> named(role, here));
   }
 
-  /** A thing that has no page of its own: its facts and what mentions it. */
+  /** A thing without its own page: its facts and what mentions it. */
   private static Section named(Thing thing, Here here, Facts.Fact... facts) {
     List<Part> parts = new ArrayList<>();
     if (facts.length > 0) {
@@ -190,7 +190,7 @@ final class UnitPages implements Pages {
             : sections);
   }
 
-  /** The list goes out unsigned too, for no card waits for it; then it says so. */
+  /** The list is published unsigned too, because no card depends on it; it then says so. */
   private static String unsigned(Site site, Here here) {
     return site.standing()
         .signaturesOf(site.unit().sources().id())

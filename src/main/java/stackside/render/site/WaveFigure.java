@@ -14,7 +14,7 @@ import stackside.render.WaveDrawing.Rhythm;
 import stackside.render.WaveDrawing.Strip;
 import stackside.render.site.Part.Grid;
 
-/** Waveforms of modes at one effective voltage, drawn from their crest factors and rhythms. */
+/** Waveforms of modes at one effective voltage, drawn from their crest factors and timing. */
 final class WaveFigure {
   private WaveFigure() {}
 
@@ -96,7 +96,7 @@ final class WaveFigure {
         Line.of(peak(wave, here)));
   }
 
-  /** The peak at the level drawn; where one factor holds for all levels, from first to last. */
+  /** The peak at the level drawn; if one factor applies to all levels, from first to last. */
   private static String peak(ModeWave wave, Here here) {
     List<PeakVolts> peaks =
         levels(wave).stream()

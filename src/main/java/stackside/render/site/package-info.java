@@ -1,9 +1,9 @@
 /**
- * The pages of the site folder: one public record a page, which is all its template sees, and
- * output files as the result.
+ * The pages of the site folder. Each has one public record, which is all that its template sees.
+ * The result is output files.
  *
  * <p>May import {@code render}, {@code check} for the words of the catalogue, and what those
- * import; not the cards.
+ * import, but not the cards.
  */
 @NullMarked
 package stackside.render.site;
