@@ -17,13 +17,14 @@ import stackside.model.Unit;
  *
  * @param coverage what each room answers
  * @param outputs what the approved settings deliver
- * @param voltages peak voltages against ratings
- * @param electrodeLoads what the settings ask of their neutral electrodes
- * @param circuits what becomes of the current when one thing goes wrong
- * @param questions what would be asked about answers and machines
+ * @param voltages peak voltages compared with ratings
+ * @param electrodeLoads what the settings demand of their neutral electrodes
+ * @param circuits what happens to the current when one thing goes wrong
+ * @param questions what there is to ask about answers and machines
  * @param drillOrders the drills with enough counts
- * @param figures what the texts ask to be drawn
- * @param differences every place against every other, both ways; in a large unit those nearest
+ * @param figures the figures that the texts ask for
+ * @param differences every place compared with every other, in both directions; in a large unit,
+ *     with the nearest only
  */
 public record Analysis(
     Unit unit,
@@ -45,7 +46,7 @@ public record Analysis(
     differences = List.copyOf(differences);
   }
 
-  /** Works out all analyses of a unit. */
+  /** Carries out all analyses of a unit. */
   public static Analysis of(Unit unit) {
     Coverage coverage = Coverage.of(unit);
     Circuits circuits = Circuits.of(unit);

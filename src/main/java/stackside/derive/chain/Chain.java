@@ -11,10 +11,10 @@ import stackside.model.Fitted;
 import stackside.model.Instrument;
 
 /**
- * An instrument or neutral electrode with the cables and adaptors between it and a socket.
+ * An instrument or neutral electrode, with the cables and adaptors between it and a socket.
  *
  * @param end what touches the patient
- * @param cables from the patient's end to the machine's; empty where it plugs in directly
+ * @param cables from the patient's end to the machine's; empty if it plugs in directly
  * @param plug what goes into the socket
  */
 public record Chain(Fitted end, List<Cable> cables, ConnectorId plug) {
@@ -37,7 +37,7 @@ public record Chain(Fitted end, List<Cable> cables, ConnectorId plug) {
     return parts().stream().flatMap(part -> rating(part).stream()).toList();
   }
 
-  /** The lowest rating of the chain, the nearest to the machine where several are lowest. */
+  /** The lowest rating of the chain; of several equal ones, the nearest to the machine. */
   public Optional<Rating> weakest() {
     return ratings().stream().min(Comparator.comparing(rating -> rating.rated().value()));
   }

@@ -11,8 +11,8 @@ import stackside.model.Room;
 import stackside.model.Socket;
 
 /**
- * All chains that can be built from the cables and adaptors of one room, each of them used at most
- * once in a chain.
+ * All chains that can be built from the cables and adaptors of one room. A chain uses each of them
+ * at most once.
  */
 public record Chains(List<Cable> cables) {
 
@@ -25,17 +25,17 @@ public record Chains(List<Cable> cables) {
     return new Chains(room.keeps().cables().stream().map(Fact::value).toList());
   }
 
-  /** All chains by which this reaches the socket, the shortest first. */
+  /** All chains that connect this to the socket, shortest first. */
   public List<Chain> between(Fitted end, Socket socket) {
     return from(end).stream().filter(chain -> socket.takes(chain.plug())).toList();
   }
 
-  /** The chain with the fewest parts by which this reaches the socket. */
+  /** The chain with the fewest parts that connects this to the socket. */
   public Optional<Chain> shortest(Fitted end, Socket socket) {
     return between(end, socket).stream().findFirst();
   }
 
-  /** All chains that begin with this, the shortest first. */
+  /** All chains that start with this, shortest first. */
   public List<Chain> from(Fitted end) {
     List<Chain> found = new ArrayList<>();
     grow(new Chain(end, List.of(), end.connector().value()), found);

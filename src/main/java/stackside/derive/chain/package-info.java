@@ -1,6 +1,7 @@
 /**
  * How an instrument or a neutral electrode reaches a socket through the cables and adaptors that a
- * room keeps, and what voltage that stands. Start from {@link stackside.derive.chain.Chains}.
+ * room keeps, and which voltage the chain withstands. Start from {@link
+ * stackside.derive.chain.Chains}.
  *
  * <p>May import what {@code derive} may.
  */

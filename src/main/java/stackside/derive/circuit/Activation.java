@@ -17,8 +17,8 @@ import stackside.model.SocketKind;
 import stackside.model.Tone;
 
 /**
- * A pedal pressed in a state of the circuit: which sockets go live, what the machine meets, what it
- * shows and sounds, and how the current gets back.
+ * The effect of pressing a pedal in a state of the circuit: which sockets go live, which condition
+ * the machine detects, what it shows and sounds, and how the current returns.
  */
 final class Activation {
   private final CircuitState state;
@@ -34,7 +34,7 @@ final class Activation {
   /**
    * Presses a pedal.
    *
-   * @param meaning what the pressed pedal does in the program in force
+   * @param meaning what the pressed pedal does in the active program
    */
   Activation(CircuitState state, PedalMeaning meaning) {
     this.state = state;
@@ -54,7 +54,9 @@ final class Activation {
     this.returnPath = wayBack();
   }
 
-  /** What the machine meets; where several things are wrong, what it reports first. */
+  /**
+   * The condition that the machine detects; if several things are wrong, the one it reports first.
+   */
   Optional<Condition> condition() {
     return condition;
   }
@@ -90,7 +92,7 @@ final class Activation {
     };
   }
 
-  /** Whether the pedal asks for current at all. */
+  /** Whether the pedal asks for any current. */
   private boolean asked() {
     return !(meaning instanceof PedalMeaning.Nothing);
   }
@@ -99,7 +101,7 @@ final class Activation {
     return meaning.known().map(setting -> setting.mode().kind().value());
   }
 
-  /** The sockets that the pedal would make live, if nothing stopped it. */
+  /** The sockets that the pedal would make live if nothing prevented it. */
   private List<Socket> candidates() {
     if (state.selectedBy() == SelectedBy.FIXED) {
       return alwaysLive();
@@ -108,8 +110,8 @@ final class Activation {
   }
 
   /**
-   * Where nothing is ever selected, the mode's kind decides: the socket that is live from power-on
-   * if it is of that kind, else every socket of that kind together.
+   * If nothing is ever selected, the mode's kind decides: the socket that is live from power-on if
+   * it is of that kind, otherwise every socket of that kind together.
    */
   private List<Socket> alwaysLive() {
     List<Socket> ofTheKind =
@@ -124,7 +126,7 @@ final class Activation {
     return fromPowerOn.isEmpty() ? ofTheKind : fromPowerOn;
   }
 
-  /** Argon has a socket of its own on some machines; on others it shares the monopolar one. */
+  /** Some machines have a separate socket for argon; on others it shares the monopolar one. */
   private boolean isMeant(Socket socket) {
     boolean argonSocket = socket.kind().value() == SocketKind.ARGON;
     return kind()
@@ -164,7 +166,9 @@ final class Activation {
     return occupant.integrity().sensed();
   }
 
-  /** A machine that selects by the plug must feel it, whatever else its description says. */
+  /**
+   * A machine that selects by plugging in must sense the plug, whatever else its description says.
+   */
   private boolean senses(Socket socket) {
     return socket.noticesPlug() || selectsByPlug();
   }
@@ -173,7 +177,7 @@ final class Activation {
     return state.machine().selectsSocket().value() == SelectionKind.BY_PLUGGING_IN;
   }
 
-  /** The instruments that would get current through a closed circuit on the active side. */
+  /** The instruments that would get current if the circuit were closed on the active side. */
   private List<Occupant> reached() {
     return candidates.stream()
         .flatMap(socket -> state.in(socket).stream())
@@ -181,7 +185,7 @@ final class Activation {
         .toList();
   }
 
-  /** A monopolar instrument joins only one pole of a bipolar socket. */
+  /** A monopolar instrument connects to only one pole of a bipolar socket. */
   private boolean closes(Occupant occupant) {
     boolean bipolar = occupant.socket().kind().value() == SocketKind.BIPOLAR;
     return occupant.integrity().conducts()
@@ -203,7 +207,7 @@ final class Activation {
         && response.evidence().value().basis() != Evidence.Basis.UNKNOWN;
   }
 
-  /** What is seen and heard; an unknown answer is taken to be silent. */
+  /** What is seen and heard. An unknown response is assumed to be silent. */
   Observed observed() {
     return observed;
   }
@@ -215,7 +219,7 @@ final class Activation {
     return answer.map(Observed::of).orElseGet(Observed::asUsual);
   }
 
-  /** How what is observed is known, where it does not follow from the circuit alone. */
+  /** How we know what is observed, if it does not follow from the circuit alone. */
   Optional<Evidence> evidence() {
     if (condition.isEmpty()) {
       return asked() ? Optional.empty() : Optional.of(Evidence.of(Evidence.Basis.ASSUMED));
@@ -230,7 +234,7 @@ final class Activation {
     return answer.flatMap(Response::output).map(Fact::value);
   }
 
-  /** The sockets with voltage on them. An open circuit that is not alarmed carries it too. */
+  /** The sockets that carry voltage, including open circuits that raise no alarm. */
   List<LiveSocket> live() {
     return live;
   }
@@ -268,12 +272,14 @@ final class Activation {
     };
   }
 
-  /** The instruments with voltage on them and a whole way to the tip. */
+  /** The instruments that carry voltage and have an unbroken path to the tip. */
   List<Occupant> energised() {
     return live.isEmpty() ? List.of() : reached;
   }
 
-  /** What reaches the instrument in hand, given what was approved for the pedal meant. */
+  /**
+   * What reaches the instrument in hand, compared with what was approved for the intended pedal.
+   */
   Reach reach(Optional<Setting> approved) {
     boolean comesBack =
         switch (returnPath) {
@@ -297,7 +303,7 @@ final class Activation {
     return meaning.known().equals(approved) ? Reach.AS_APPROVED : Reach.ANOTHER_SETTING;
   }
 
-  /** Without gas there is no beam; current flows at most where the probe touches. */
+  /** Without gas there is no beam; at most, current flows where the probe touches. */
   private Reach withoutGas() {
     return output().isPresent() ? Reach.LESS : Reach.NOTHING;
   }

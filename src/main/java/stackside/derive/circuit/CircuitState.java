@@ -11,12 +11,12 @@ import stackside.model.PedalColour;
 import stackside.model.Socket;
 
 /**
- * Everything that decides what a pressed pedal brings out, and where.
+ * Everything that decides what a pressed pedal delivers, and where.
  *
- * @param missing of what has to be there
- * @param selected absent where the machine has nothing selected, or never selects
- * @param occupants what is in the active sockets, in the order of the panel
- * @param pedals the pedals there are to press
+ * @param missing necessary supplies that are missing
+ * @param selected absent if the machine has nothing selected, or never selects
+ * @param occupants what is in the active sockets, in panel order
+ * @param pedals the pedals available to press
  */
 public record CircuitState(
     Machine machine,
@@ -35,12 +35,12 @@ public record CircuitState(
     pedals = List.copyOf(pedals);
   }
 
-  /** What is in a socket, as far as it is an instrument. */
+  /** The instruments in a socket. */
   public List<Occupant> in(Socket socket) {
     return occupants.stream().filter(each -> each.socket().id().equals(socket.id())).toList();
   }
 
-  /** The instrument in hand, if it is plugged in at all. */
+  /** The instrument in hand, if it is plugged in. */
   public Optional<Occupant> inHand() {
     return occupants.stream().filter(each -> each.use() == Occupant.Use.IN_HAND).findFirst();
   }

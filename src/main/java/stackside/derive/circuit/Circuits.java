@@ -18,10 +18,10 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
- * Every single fault put through every approved answer with current, in every room and on every
- * generator that it serves.
+ * Simulates every single fault in every approved answer with current, in every room and on every
+ * generator where the answer is used.
  *
- * @param byRoom what comes of it in each room
+ * @param byRoom the results for each room
  */
 public record Circuits(Map<ThingId, InRoom> byRoom) {
 
@@ -30,12 +30,12 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
   }
 
   /**
-   * What comes of the faults in one room.
+   * The results for one room.
    *
    * @param outcomes by asset, profile, fault
-   * @param ofProfile the same for each profile
-   * @param signs the same, summed up for each asset, worst first
-   * @param shared the signs grouped by what is seen and heard
+   * @param ofProfile the same outcomes, by profile
+   * @param signs the same outcomes, summarised for each asset, worst first
+   * @param shared the signs, grouped by what is seen and heard
    * @param unbuilt answers whose instrument reaches its socket by nothing that the room keeps
    */
   public record InRoom(
@@ -60,7 +60,7 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
   /** An answer that cannot be set up in a room. */
   public record Unbuilt(Room room, Asset asset, Profile profile) {}
 
-  /** Puts every fault through every answer of a unit. */
+  /** Simulates every fault in every answer of a unit. */
   public static Circuits of(Unit unit) {
     Readings readings = Readings.of(unit);
     Map<ThingId, InRoom> byRoom = new LinkedHashMap<>();
@@ -142,12 +142,12 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
     return in(room).signs().stream().filter(sign -> sign.asset().id().equals(asset.id())).toList();
   }
 
-  /** What becomes of a profile in a room, in the order of the faults. */
+  /** The outcomes of a profile in a room, in the order of the faults. */
   public List<Outcome> outcomesOf(Profile profile, Room room) {
     return in(room).ofProfile().getOrDefault(profile.id(), List.of());
   }
 
-  /** The outcomes of putting the instrument of a profile into a wrong socket. */
+  /** The outcomes of plugging a profile's instrument into a wrong socket. */
   public List<Outcome> wrongSockets(Profile profile, Room room) {
     return outcomesOf(profile, room).stream()
         .filter(outcome -> outcome.fault() == SingleFault.INSTRUMENT_IN_WRONG_SOCKET)

@@ -6,12 +6,12 @@ import stackside.model.SingleFault;
 import stackside.model.Socket;
 
 /**
- * One way in which a single fault happens.
+ * One way in which a single fault can occur.
  *
- * @param socket the wrong socket, or the one in which the other instrument was left
- * @param other the instrument that was left in
- * @param program the program in force by mistake
- * @param integrity how the way to the tip is interrupted
+ * @param socket the wrong socket, or the socket in which the other instrument was left
+ * @param other the instrument that was left plugged in
+ * @param program the program that is active by mistake
+ * @param integrity how the path to the tip is interrupted
  */
 public record Deviation(
     SingleFault fault,

@@ -16,10 +16,10 @@ import stackside.model.SingleFault;
  *
  * @param reach the local effect, at the instrument in hand
  * @param observed the sign
- * @param outcomes the single outcomes that this line sums up
+ * @param outcomes the individual outcomes that this line summarises
  * @param guards set-up steps that guard against the fault
- * @param drills drills that mend the fault, those that fit the sign first
- * @param fitting drills whose sign this is, whether or not they mend the fault
+ * @param drills drills that mend the fault, those whose sign fits first
+ * @param fitting drills that have this sign, whether or not they mend the fault
  */
 public record FailureSign(
     Room room,
@@ -43,7 +43,7 @@ public record FailureSign(
     fitting = List.copyOf(fitting);
   }
 
-  /** What is seen at the tip, as part of the sign. */
+  /** What is seen at the tip; part of the sign. */
   public Tissue tissue() {
     return Tissue.of(reach);
   }

@@ -16,7 +16,7 @@ import stackside.model.Machine;
 import stackside.model.SingleFault;
 import stackside.model.Unit;
 
-/** Sums outcomes up into failure signs and says what guards against each and what mends it. */
+/** Summarises outcomes as failure signs, and says what guards against each and what mends it. */
 final class FailureSigns {
   private static final Comparator<FailureSign> WORST_FIRST =
       Comparator.comparing(FailureSign::outcomeClass).thenComparing(FailureSign::fault);
@@ -46,7 +46,7 @@ final class FailureSigns {
     }
   }
 
-  /** The failure signs of the outcomes of one generator in one room, worst first. */
+  /** Summarises the outcomes of one generator in one room as failure signs, worst first. */
   static List<FailureSign> of(Unit unit, List<Outcome> outcomes) {
     Map<Line, List<Outcome>> lines = new LinkedHashMap<>();
     for (Outcome outcome : outcomes) {

@@ -18,8 +18,8 @@ import stackside.model.StoredProgram;
 import stackside.model.Unit;
 
 /**
- * What is known of the stored programs of one asset: what was read back and still counts, else what
- * the approved profiles of its model say, else nothing.
+ * What is known about the stored programs of one asset. In order of preference: the last reading if
+ * it still counts, what the approved profiles of its model say, or nothing.
  */
 record KnownPrograms(Asset asset, List<SlotReading> readings, List<Settings> approved) {
 
@@ -38,7 +38,7 @@ record KnownPrograms(Asset asset, List<SlotReading> readings, List<Settings> app
             .toList());
   }
 
-  /** What a slot holds. */
+  /** The content of a slot. */
   Program inSlot(int slot) {
     return readings.stream()
         .filter(reading -> reading.slot() == slot)
@@ -49,8 +49,8 @@ record KnownPrograms(Asset asset, List<SlotReading> readings, List<Settings> app
   }
 
   /**
-   * Every program that might be in force instead of the one in a slot: those known, and one that
-   * stands for all slots of which nothing is known.
+   * Every program that might be active instead of the one in this slot: the known ones, and one
+   * that represents all slots about which nothing is known.
    */
   List<Program> otherThan(int slot) {
     TreeSet<Integer> known = new TreeSet<>();

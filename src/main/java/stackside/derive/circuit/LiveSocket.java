@@ -3,7 +3,7 @@ package stackside.derive.circuit;
 import java.util.List;
 import stackside.model.Socket;
 
-/** A socket with voltage on it, in which setting, and what is in it. */
+/** A socket that carries voltage, with its setting and what is plugged into it. */
 public record LiveSocket(Socket socket, PedalMeaning meaning, List<Occupant> occupants) {
   public LiveSocket {
     occupants = List.copyOf(occupants);

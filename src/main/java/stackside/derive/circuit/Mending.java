@@ -5,9 +5,9 @@ import stackside.model.Drill;
 import stackside.model.DrillCheck;
 
 /**
- * A drill with the checks in it that mend a fault.
+ * A drill, and those of its checks that mend a fault.
  *
- * @param fits whether the drill's sign is the sign of the fault
+ * @param fits whether the drill's sign matches that of the fault
  */
 public record Mending(Drill drill, List<DrillCheck> checks, boolean fits) {
   public Mending {

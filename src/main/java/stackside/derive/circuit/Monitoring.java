@@ -5,11 +5,11 @@ import stackside.model.Condition;
 import stackside.model.ElectrodeArea;
 
 /**
- * What a machine's monitor makes of the neutral electrode. A continuity monitor sends its current
- * out through one conductor of the plate's cable and back through the other, and so sees a break in
- * the cable and nothing of the skin; so does a contact-quality monitor on an electrode in one
- * piece. On a split electrode a contact-quality monitor's current has to pass through the skin
- * between the halves.
+ * What a machine's monitor detects about the neutral electrode. A continuity monitor sends its
+ * current out through one conductor of the plate's cable and back through the other. It therefore
+ * detects a break in the cable but nothing about the skin. The same is true of a contact-quality
+ * monitor with an electrode in one piece. With a split electrode, the current of a contact-quality
+ * monitor must pass through the skin between the halves.
  */
 final class Monitoring {
   private Monitoring() {}

@@ -1,6 +1,6 @@
 package stackside.derive.circuit;
 
-/** What the neutral electrode and its cable are like. */
+/** The state of the neutral electrode and its cable. */
 public enum NeutralState {
   NOT_USED,
   ON_SKIN,

@@ -12,10 +12,10 @@ import stackside.model.Sign;
 import stackside.model.Tone;
 
 /**
- * What the people in the room see and hear while a pedal is pressed.
+ * What people in the room see and hear while a pedal is pressed.
  *
- * @param lamps the colours that the machine's description gives; any other lamp is as usual
- * @param display a message on the display; absent where it shows what it always shows
+ * @param lamps the colours given in the machine's description; any other lamp is as usual
+ * @param display a message on the display; absent if it shows only what it always shows
  */
 public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> display) {
 
@@ -23,7 +23,7 @@ public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> di
     lamps = Collections.unmodifiableMap(new TreeMap<>(lamps));
   }
 
-  /** What a known answer says. */
+  /** The observation according to a known response. */
   static Observed of(Response response) {
     Map<LampId, String> lamps = new TreeMap<>();
     response.lamps().forEach((lamp, colour) -> lamps.put(lamp, colour.value()));
@@ -42,8 +42,8 @@ public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> di
   }
 
   /**
-   * Whether nothing warns: the usual tone, no message, and no lamp that is red, the colour of a
-   * fault (IEC 60601-2-2), or flashing.
+   * Whether nothing warns: the usual tone, no message, and no lamp that is flashing or red, the
+   * colour of a fault (IEC 60601-2-2).
    */
   public boolean silent() {
     return tone == Tone.USUAL
@@ -62,9 +62,9 @@ public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> di
   }
 
   /**
-   * Whether a drill's sign is this one. What the sign leaves open fits. A lamp whose colour is not
-   * described is as usual, so it is neither out nor warning, and any other colour fits it. A sign
-   * of tissue alone fits nothing, for it says nothing of the machine.
+   * Whether this matches the sign of a drill. Anything that the sign leaves open matches. A lamp
+   * whose colour is not described is as usual; it is neither out nor warning, and matches any other
+   * colour. A sign on the tissue alone matches nothing, because it says nothing about the machine.
    */
   public boolean fits(Sign sign) {
     return sign.ofMachine()

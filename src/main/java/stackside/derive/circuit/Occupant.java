@@ -7,23 +7,23 @@ import stackside.model.Socket;
 /**
  * An instrument in a socket.
  *
- * @param use whether it is the one in hand
+ * @param use whether it is the instrument in hand
  */
 public record Occupant(
     Socket socket, Instrument instrument, Chain chain, Use use, Integrity integrity) {
 
-  /** Whether somebody means to use it. */
+  /** Whether somebody intends to use it. */
   public enum Use {
     IN_HAND,
     LEFT_IN
   }
 
-  /** Whether the way from the socket to the tip is whole. */
+  /** Whether the path from the socket to the tip is unbroken. */
   public enum Integrity {
     WHOLE,
-    /** The plug makes no contact, and a socket that senses plugs finds none. */
+    /** The plug makes no contact, and a socket that senses plugs detects none. */
     LOOSE,
-    /** Contact is lost where a socket that senses plugs does not notice it. */
+    /** The plug makes no contact, but a socket that senses plugs still detects one. */
     LOOSE_BUT_SENSED,
     BROKEN;
 

@@ -8,9 +8,9 @@ import stackside.model.Room;
 import stackside.model.SingleFault;
 
 /**
- * What becomes of one approved answer in one room on one generator when one thing goes wrong.
+ * What happens to one approved answer in one room on one generator when one thing goes wrong.
  *
- * @param state with the fault in it
+ * @param state the state including the fault
  * @param presses one for each pedal that the profile assigns
  */
 public record Outcome(
@@ -36,7 +36,7 @@ public record Outcome(
     return asset.machine().value();
   }
 
-  /** The press with the worst class, the first of equals. */
+  /** The press with the worst class; the first if several are equal. */
   public Press worst() {
     Press worst = presses.get(0);
     for (Press press : presses) {

@@ -6,17 +6,17 @@ import stackside.model.Word;
 public enum OutcomeClass implements Word {
   /** An instrument that nobody is using is live. */
   UNINTENDED_INSTRUMENT_LIVE,
-  /** Everything looks and sounds right, and the instrument in hand gets another current. */
+  /** Everything looks and sounds right, but the instrument in hand gets a different current. */
   SILENT_OTHER_SETTING,
-  /** Everything looks and sounds right, and the current leaves through too little skin. */
+  /** Everything looks and sounds right, but the current leaves through too little skin. */
   SILENT_CROWDED_RETURN,
-  /** Everything looks and sounds right, and the instrument in hand gets no current. */
+  /** Everything looks and sounds right, but the instrument in hand gets no current. */
   SILENT_NO_CURRENT,
-  /** Something looks or sounds other than usual. */
+  /** Something looks or sounds unusual. */
   NOTICEABLE,
-  /** The machine alarms and lets no current out. */
+  /** The machine raises an alarm and delivers no current. */
   BLOCKED_WITH_ALARM,
-  /** The instrument in hand gets what is approved and nothing else is live. */
+  /** The instrument in hand gets what is approved, and nothing else is live. */
   RIGHT;
 
   /** Whether nothing warns the people in the room. */
@@ -31,7 +31,7 @@ public enum OutcomeClass implements Word {
     };
   }
 
-  /** The worse of two. */
+  /** The worse of the two. */
   public OutcomeClass worse(OutcomeClass other) {
     return compareTo(other) <= 0 ? this : other;
   }

@@ -4,7 +4,7 @@ import java.util.Optional;
 import stackside.derive.output.Setting;
 import stackside.model.PedalUse;
 
-/** What a pedal does in the program in force: a setting, nothing, or nobody knows. */
+/** What a pedal does in the active program: a setting, nothing, or unknown. */
 public sealed interface PedalMeaning {
 
   /** The setting, if there is one and it is known. */
@@ -12,12 +12,12 @@ public sealed interface PedalMeaning {
     return Optional.empty();
   }
 
-  /** What a profile says of a pedal. */
+  /** The meaning of a pedal according to a profile. */
   static PedalMeaning of(PedalUse use) {
     return use.setting().<PedalMeaning>map(set -> new Sets(Setting.of(set))).orElse(new Nothing());
   }
 
-  /** It brings out this setting. */
+  /** It delivers this setting. */
   record Sets(Setting setting) implements PedalMeaning {
     @Override
     public Optional<Setting> known() {

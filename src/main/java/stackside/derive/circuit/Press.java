@@ -7,14 +7,14 @@ import stackside.model.Evidence;
 import stackside.model.PedalColour;
 
 /**
- * What pressing a pedal does.
+ * The effect of pressing a pedal.
  *
  * @param intended the pedal that was meant
  * @param pressed the pedal that was pressed
- * @param condition what the machine meets, if anything
- * @param evidence how what is observed is known, where it does not follow from the circuit alone;
+ * @param condition what the machine detects, if anything
+ * @param evidence how we know what is observed, if it does not follow from the circuit alone;
  *     unknown counts as silent
- * @param strained parts whose rated voltage the mode actually reached may exceed
+ * @param strained parts whose rated voltage may be exceeded by the mode that actually reaches them
  */
 public record Press(
     PedalColour intended,

@@ -12,7 +12,7 @@ import stackside.model.Settings;
 import stackside.model.SingleFault;
 import stackside.model.Tone;
 
-/** Presses the pedals of a set-up and judges what comes of it. */
+/** Presses the pedals of a set-up and classifies the results. */
 record Pressing(SetUp setUp) {
 
   /** One press for each assigned pedal, with everything right. */
@@ -84,7 +84,7 @@ record Pressing(SetUp setUp) {
     };
   }
 
-  /** Whatever chain was used: any that the room can build might be the one. */
+  /** Any chain that the room can build might be the one in use, so all of them count. */
   private List<Strained> strained(Activation activation) {
     return activation.meaning().known().stream()
         .flatMap(

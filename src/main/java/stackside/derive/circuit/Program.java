@@ -5,9 +5,9 @@ import stackside.model.PedalColour;
 import stackside.model.Socket;
 
 /**
- * What the machine has been told: the program in force, or settings made by hand.
+ * What the machine is set to: the active program, or settings made by hand.
  *
- * @param slot absent where set by hand or not known
+ * @param slot absent if set by hand or unknown
  * @param shownAs the name that the display shows
  * @param socket the socket that the program is for
  */
@@ -19,13 +19,13 @@ public record Program(
     PedalMeaning blue,
     Source source) {
 
-  /** How it is known what the program holds. */
+  /** How we know what the program contains. */
   public enum Source {
     /** The approved profile that is being followed. */
     APPROVED,
-    /** The last reading of that slot on that asset. */
+    /** The last reading of this slot on this asset. */
     READ,
-    /** An approved profile of that slot on that model; the slot has no reading that counts. */
+    /** An approved profile for this slot on this model; the slot has no reading that counts. */
     OTHER_PROFILE,
     /** Neither read nor approved. */
     UNKNOWN

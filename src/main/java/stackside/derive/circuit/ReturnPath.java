@@ -2,12 +2,12 @@ package stackside.derive.circuit;
 
 import stackside.model.Word;
 
-/** How current comes back to the machine. */
+/** How the current returns to the machine. */
 public enum ReturnPath implements Word {
   NEUTRAL_ELECTRODE,
   PART_OF_NEUTRAL_ELECTRODE,
   BETWEEN_POLES,
-  /** Only by accident: whatever earthed or conducting thing touches the patient. */
+  /** Only by accident, through any earthed or conducting object that touches the patient. */
   STRAY,
   /** No current leaves the machine. */
   NONE

@@ -3,7 +3,7 @@ package stackside.derive.circuit;
 import stackside.model.SelectionKind;
 import stackside.model.Word;
 
-/** How the live socket came to be selected. */
+/** How the live socket was selected. */
 public enum SelectedBy implements Word {
   PROGRAM,
   BUTTON,

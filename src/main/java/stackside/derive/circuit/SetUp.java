@@ -25,8 +25,8 @@ import stackside.model.Socket;
 import stackside.model.Unit;
 
 /**
- * An approved answer set up in a room on a generator, everything right; and each way in which one
- * thing in it can be wrong.
+ * An approved answer set up correctly in a room on a generator, and every way in which one thing in
+ * it can be wrong.
  *
  * @param state as approved
  */
@@ -39,7 +39,7 @@ record SetUp(
     KnownPrograms programs,
     CircuitState state) {
 
-  /** Sets an answer up; absent where it needs no current or its instrument reaches no socket. */
+  /** Sets an answer up; absent if it needs no current or its instrument reaches no socket. */
   static Optional<SetUp> of(
       Unit unit, Room room, Asset asset, Profile profile, KnownPrograms programs) {
     Chains chains = Chains.in(room);
@@ -76,7 +76,7 @@ record SetUp(
                     pedals(unit, room, machine)));
   }
 
-  /** Where nothing is ever selected, the kind of the mode decides when a pedal is pressed. */
+  /** If nothing is ever selected, the kind of the mode decides when a pedal is pressed. */
   private static Optional<Socket> selection(Machine machine, Socket approved) {
     return switch (machine.selectsSocket().value()) {
       case BY_PROGRAM, BY_BUTTON, BY_PLUGGING_IN, BY_FOOT_SWITCH -> Optional.of(approved);
@@ -89,7 +89,7 @@ record SetUp(
     return there.isEmpty() ? List.of(PedalColour.values()) : there;
   }
 
-  /** Every way in which a fault can happen here; none where it cannot. */
+  /** Every way in which a fault can occur here; empty if it cannot. */
   List<Deviation> waysOf(SingleFault fault) {
     return switch (fault) {
       case INSTRUMENT_IN_WRONG_SOCKET -> wrongSockets();
@@ -115,8 +115,9 @@ record SetUp(
   }
 
   /**
-   * Whether somebody has to press a button for the socket, and power-on chooses another or is not
-   * known to choose this one. Where a stored program chooses it, not to choose is a wrong program.
+   * Whether somebody must press a button to select the socket, and power-on selects another one or
+   * is not known to select this one. If a stored program selects it, failing to choose is a wrong
+   * program.
    */
   private boolean canStayUnselected() {
     return selects(SelectionKind.BY_BUTTON)
@@ -163,7 +164,7 @@ record SetUp(
             .anyMatch(pedal -> pedal.mode().value().kind().value() == EnergyKind.ARGON);
   }
 
-  /** The state with a fault in it. */
+  /** The state including a fault. */
   CircuitState with(Deviation deviation) {
     return switch (deviation.fault()) {
       case INSTRUMENT_IN_WRONG_SOCKET -> inWrongSocket(deviation.socket().orElseThrow());
@@ -185,7 +186,7 @@ record SetUp(
     };
   }
 
-  /** A plug in the neutral electrode's or the foot switch's socket has pushed that one out. */
+  /** A plug in the socket of the neutral electrode or the foot switch has displaced that one. */
   private CircuitState inWrongSocket(Socket wrong) {
     Occupant moved = occupant(instrument(), wrong, Use.IN_HAND);
     CircuitState there = state.holding(active(wrong) ? List.of(moved) : List.of());
@@ -205,9 +206,9 @@ record SetUp(
   }
 
   /**
-   * In the approved socket the other instrument keeps the right one out. In any other socket it
-   * stands beside the right one; where the plug selects, it is taken to have been plugged in last,
-   * as after a change of instrument and back.
+   * In the approved socket, the other instrument takes the place of the right one. In any other
+   * socket, both are plugged in. If plugging in selects, the other instrument is assumed to have
+   * been plugged in last, as after a change of instrument and back.
    */
   private CircuitState leftIn(Socket socket, Instrument other) {
     Occupant left = occupant(other, socket, Use.LEFT_IN);
@@ -218,7 +219,10 @@ record SetUp(
     return selects(SelectionKind.BY_PLUGGING_IN) ? plugged(both, socket) : both;
   }
 
-  /** A plug went in where the plug selects: that socket is live, with its own program. */
+  /**
+   * A plug went in on a machine that selects by plugging in: that socket is live, with its own
+   * program.
+   */
   private CircuitState plugged(CircuitState there, Socket socket) {
     Program program =
         socket
@@ -228,14 +232,14 @@ record SetUp(
     return there.selecting(Optional.of(socket), SelectedBy.PLUG).with(program);
   }
 
-  /** No plug is felt any more: where the plug selects, the selection falls back. */
+  /** No plug is sensed any more. If plugging in selects, the selection falls back. */
   private CircuitState unplugged(CircuitState there) {
     return selects(SelectionKind.BY_PLUGGING_IN)
         ? there.selecting(state.machine().socketAtPowerOn(), SelectedBy.POWER_ON)
         : there;
   }
 
-  /** A program brings its socket along where programs select; elsewhere the selection stays. */
+  /** If programs select, a program selects its own socket; otherwise the selection stays. */
   private CircuitState inProgram(Program program) {
     CircuitState there = state.with(program);
     if (!selects(SelectionKind.BY_PROGRAM) || program.socket().isEmpty()) {

@@ -10,8 +10,8 @@ import stackside.model.Room;
 import stackside.model.SingleFault;
 
 /**
- * All faults that look and sound alike on one generator in one room: somebody who sees the sign
- * cannot know which of them it is.
+ * All faults that look and sound the same on one generator in one room. Somebody who sees the sign
+ * cannot tell which of them it is.
  *
  * @param lines the failure signs with this sign, worst first
  */
@@ -24,7 +24,7 @@ public record SharedSign(
 
   private record Look(Observed observed, Tissue tissue) {}
 
-  /** Groups the failure signs of one generator in one room; what comes to nothing is left out. */
+  /** Groups the failure signs of one generator in one room; leaves out faults without effect. */
   static List<SharedSign> among(List<FailureSign> signs) {
     Map<Look, List<FailureSign>> alike = new LinkedHashMap<>();
     for (FailureSign sign : signs) {
@@ -44,17 +44,17 @@ public record SharedSign(
     return shared;
   }
 
-  /** The faults behind the sign, worst first, each once. */
+  /** The faults that can cause the sign, worst first, without duplicates. */
   public List<SingleFault> faults() {
     return lines.stream().map(FailureSign::fault).distinct().toList();
   }
 
-  /** The drills for the sign. */
+  /** The drills that have this sign. */
   public List<Drill> drills() {
     return lines.get(0).fitting();
   }
 
-  /** The faults behind the sign that no check of a drill mends. */
+  /** The faults that can cause the sign but are mended by no check of this drill. */
   public List<SingleFault> leftOpenBy(Drill drill) {
     return faults().stream()
         .filter(
@@ -65,7 +65,7 @@ public record SharedSign(
         .toList();
   }
 
-  /** The drills for the sign whose checks mend every fault behind it. */
+  /** The drills with this sign whose checks mend every fault that can cause it. */
   public List<Drill> shared() {
     return drills().stream().filter(drill -> leftOpenBy(drill).isEmpty()).toList();
   }

@@ -6,5 +6,5 @@ import stackside.derive.output.Setting;
 import stackside.model.Fact;
 import stackside.quantity.PeakVolts;
 
-/** A chain whose weakest part is rated below the peak voltage that now stands on it. */
+/** A chain whose weakest part is rated below the peak voltage that it now carries. */
 public record Strained(Chain chain, Rating weakest, Setting setting, Fact<PeakVolts> peak) {}

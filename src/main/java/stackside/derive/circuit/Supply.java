@@ -1,6 +1,6 @@
 package stackside.derive.circuit;
 
-/** What has to be there for anything to work. */
+/** What must be present for anything to work. */
 public enum Supply {
   MAINS,
   FOOT_SWITCH,

@@ -1,15 +1,15 @@
 /**
  * The circuit of machine, sockets, cables, instrument, neutral electrode and pedals, and what
- * becomes of the current when a single thing in it is wrong: where it goes, what is seen and heard,
- * and how bad that is. Start from {@link stackside.derive.circuit.Circuits}.
+ * happens to the current when a single thing is wrong: where it goes, what is seen and heard, and
+ * how bad that is. Start from {@link stackside.derive.circuit.Circuits}.
  *
- * <p>An approved answer is set up with everything right ({@link stackside.derive.circuit.SetUp}),
- * one thing is made wrong in it ({@link stackside.derive.circuit.Deviation}), each assigned pedal
- * is pressed ({@link stackside.derive.circuit.Activation}), and what comes of it is judged ({@link
- * stackside.derive.circuit.Pressing}). Which condition a fault makes is physics and stands here;
- * how a machine answers a condition is content. An answer that nobody knows is taken to be silent.
+ * <p>An approved answer is set up correctly ({@link stackside.derive.circuit.SetUp}), one thing in
+ * it is made wrong ({@link stackside.derive.circuit.Deviation}), each assigned pedal is pressed
+ * ({@link stackside.derive.circuit.Activation}), and the result is classified ({@link
+ * stackside.derive.circuit.Pressing}). Which condition a fault causes is physics and is coded here.
+ * How a machine responds to a condition is content. An unknown response is assumed to be silent.
  *
- * <p><b>What a fault does to the state, by how the live socket is selected</b>
+ * <p><b>What a fault does to the state, depending on how the live socket is selected</b>
  *
  * <pre>
  * fault               program, button,      plug                    nothing selects
@@ -35,16 +35,17 @@
  * wrong pedal         the other pedal's setting, or nothing where it is unassigned
  * </pre>
  *
- * <p>Not to select the socket is a fault of its own where a button selects it and power-on selects
- * another; not to choose the stored program that selects it is a wrong program. Whatever selects: a
- * loose or broken way to the tip loses the instrument in hand. A machine that senses plugs finds a
- * loose one missing only if the plug itself has moved; contact can also be lost where the socket
- * does not feel it, so both are tried. A program in force by mistake is what was last read back
- * from that slot, else what an approved profile says of it, else unknown; all slots of which
- * nothing is known count together as one. "Plugged in last" is the ordinary case of a change of
- * instrument and back: the first plug never left its socket, so nothing selects it again.
+ * <p>Failing to select the socket is a separate fault if a button selects it and power-on selects
+ * another. Failing to choose the stored program that selects the socket counts as a wrong program.
+ * However the socket is selected, a loose or broken path to the tip cuts off the instrument in
+ * hand. A machine that senses plugs detects a loose one only if the plug itself has moved. Contact
+ * can also be lost in a way that the socket does not sense, so both cases are simulated. The
+ * content of a program that is active by mistake is taken from the last reading of its slot, or
+ * else from an approved profile, or else is unknown. All slots about which nothing is known count
+ * together as one. "Plugged in last" is the ordinary case of changing an instrument and changing
+ * back: the first plug never left its socket, so nothing selects it again.
  *
- * <p><b>What the machine meets</b>
+ * <p><b>What the machine detects</b>
  *
  * <pre>
  * selected socket empty    the machine senses plugs and feels none in any socket it would make live
@@ -57,15 +58,15 @@
  * foot switch missing, mains off, argon empty (where the pedal's mode is argon)
  * </pre>
  *
- * <p>The neutral electrode matters to monopolar and argon modes only. Where several conditions
- * hold, the machine reports the first of: mains, foot switch, neutral, socket, argon, instrument.
+ * <p>The neutral electrode matters for monopolar and argon modes only. If several conditions apply,
+ * the machine reports the first of: mains, foot switch, neutral, socket, argon, instrument.
  *
- * <p><b>What comes of it</b>, worst first, is {@link stackside.derive.circuit.OutcomeClass}. Partly
- * off unnoticed lets the right current through, crowded under what is left of the electrode; off
- * unnoticed leaves only stray ways back, so the instrument gets nothing that counts. A lamp that is
- * red or flashes, a message, or any tone but the usual one is noticeable. An alarm with output is
- * not blocked. A program that shows another name on the display is not taken to be noticed: the
- * display always shows some name.
+ * <p><b>The results</b>, worst first, are listed in {@link stackside.derive.circuit.OutcomeClass}.
+ * If the electrode is partly off and nobody notices, the right current flows, but crowded under
+ * what is left of the electrode. If it is off and nobody notices, only stray return paths are left,
+ * so the instrument gets no significant current. A red or flashing lamp, a message, or an unusual
+ * tone is noticeable. An alarm with output does not count as blocked. A program that shows another
+ * name on the display is not assumed to be noticed, because the display always shows some name.
  *
  * <p>May import what {@code derive} may.
  */

@@ -13,7 +13,7 @@ import stackside.model.Step;
 import stackside.model.Thing;
 import stackside.model.Unit;
 
-/** One question that a room has to answer on one of its generators, with the answer found. */
+/** One question that a room must answer on one of its generators, and the answer found. */
 public record Cell(
     Room room,
     Asset asset,
@@ -24,7 +24,10 @@ public record Cell(
     PatientGroup patients,
     Cover cover) {
 
-  /** Whether a profile would answer this, were one thing about it another: a row put in wrong. */
+  /**
+   * Whether a profile misses this question by exactly one of lesion, site, step and patients; it
+   * may have been entered wrongly.
+   */
   public boolean missedByOneThing(Unit unit, Profile profile) {
     return Stream.of(
                 profile.lesions().stream().anyMatch(it -> same(it.value(), lesion)),

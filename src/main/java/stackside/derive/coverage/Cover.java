@@ -30,7 +30,7 @@ public sealed interface Cover {
     }
   }
 
-  /** No preferred answer, though there may be alternatives to one. */
+  /** No preferred answer; there may be alternatives. */
   record Gap(List<Profile> alternatives) implements Cover {
     public Gap {
       alternatives = List.copyOf(alternatives);
@@ -53,7 +53,7 @@ public sealed interface Cover {
     }
   }
 
-  /** No answer, but a profile is broken, so that its absence says nothing. */
+  /** No answer. However, a profile is broken, so its absence proves nothing. */
   record Unclear(List<Profile> alternatives) implements Cover {
     public Unclear {
       alternatives = List.copyOf(alternatives);

@@ -23,8 +23,8 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
- * Every question that the rooms' offers raise on every generator of the room, each once, in the
- * order room, asset, lesion, site, step, patient group as the content lists them.
+ * Every question that the rooms' offers raise on every generator of the room, without duplicates.
+ * The order is room, asset, lesion, site, step, patient group, as listed in the content.
  */
 public record Coverage(Map<ThingId, List<Cell>> byRoom) {
 
@@ -34,7 +34,7 @@ public record Coverage(Map<ThingId, List<Cell>> byRoom) {
     byRoom = Collections.unmodifiableMap(copy);
   }
 
-  /** Asks all that the rooms of a unit offer. */
+  /** Raises all questions that follow from the offers of a unit's rooms. */
   public static Coverage of(Unit unit) {
     Map<ThingId, List<Cell>> byRoom = new LinkedHashMap<>();
     for (Room room : unit.rooms()) {
@@ -64,8 +64,8 @@ public record Coverage(Map<ThingId, List<Cell>> byRoom) {
   }
 
   /**
-   * The questions without an answer on any generator of their room; none while a profile is broken.
-   * Where two generators stand side by side, one may leave to the other what it is not for.
+   * The questions without an answer on any generator of their room; empty while a profile is
+   * broken. Of two generators side by side, one may leave to the other what it is not meant for.
    */
   public List<Cell> gaps() {
     return all()

@@ -21,12 +21,12 @@ import stackside.model.Settings;
 import stackside.model.SingleFault;
 import stackside.model.Socket;
 
-/** One thing that is different between the room one comes from and the room one goes to. */
+/** One thing that differs between the room somebody comes from and the room they go to. */
 public sealed interface Difference {
 
   Rank rank();
 
-  /** One in which the old habit goes wrong, and nothing warns. */
+  /** A difference in which the old habit goes wrong and nothing warns. */
   sealed interface Silent extends Difference {
     @Override
     default Rank rank() {
@@ -34,7 +34,7 @@ public sealed interface Difference {
     }
   }
 
-  /** One of names, numbers and places. */
+  /** A difference of names, numbers or places. */
   sealed interface Label extends Difference {
     @Override
     default Rank rank() {
@@ -43,10 +43,10 @@ public sealed interface Difference {
   }
 
   /**
-   * The same fault comes to something else.
+   * The same fault has a different outcome.
    *
-   * @param fromSigns the failure signs where one comes from
-   * @param toSigns the failure signs where one goes to
+   * @param fromSigns the failure signs in the room somebody comes from
+   * @param toSigns the failure signs in the room somebody goes to
    */
   record FaultComesToElse(
       SingleFault fault,
@@ -66,10 +66,10 @@ public sealed interface Difference {
     }
   }
 
-  /** The live socket gets selected in another way. */
+  /** The live socket is selected in a different way. */
   record SelectedElsewise(SelectionKind from, SelectionKind to) implements Silent {}
 
-  /** The neutral electrode is watched in another way. */
+  /** The neutral electrode is monitored in a different way. */
   record WatchedElsewise(MonitorKind from, MonitorKind to) implements Difference {
     @Override
     public Rank rank() {
@@ -77,7 +77,7 @@ public sealed interface Difference {
     }
   }
 
-  /** The pedals lie in another order, or are others. */
+  /** The pedals are in a different order, or are different pedals. */
   record OtherPedals(FootSwitch from, FootSwitch to) implements Silent {
     static boolean same(FootSwitch one, FootSwitch other) {
       return meanings(one).equals(meanings(other));
@@ -92,13 +92,13 @@ public sealed interface Difference {
     }
   }
 
-  /** The same number or the same name stands for another program. */
+  /** The same number or name stands for a different program. */
   record ProgramMeansElse(ProgramInUse from, ProgramInUse to) implements Silent {}
 
-  /** The same question has an answer of another kind: with current, cold, or not approved. */
+  /** The same question has a different kind of answer: with current, cold, or not approved. */
   record AnswerOfOtherKind(Cell from, Cell to) implements Silent {}
 
-  /** The machine answers a condition in another way. */
+  /** The machine responds to a condition in a different way. */
   record AnsweredElsewise(Condition condition, Optional<Response> from, Optional<Response> to)
       implements Difference {
     @Override
@@ -107,7 +107,7 @@ public sealed interface Difference {
     }
   }
 
-  /** The same instrument goes into a socket of another label. */
+  /** The same instrument goes into a socket with a different label. */
   record OtherSocket(Instrument instrument, List<Socket> from, List<Socket> to) implements Label {
     public OtherSocket {
       from = List.copyOf(from);
@@ -115,7 +115,7 @@ public sealed interface Difference {
     }
   }
 
-  /** The same task has another program, another mode or another setting. */
+  /** The same task has a different program, mode or setting. */
   record OtherSetting(Profile from, Profile to) implements Label {
     /** Whether the displays and the pedals show the same for both. */
     static boolean same(Settings one, Settings other) {
@@ -144,15 +144,15 @@ public sealed interface Difference {
     }
   }
 
-  /** Spares lie elsewhere. */
+  /** Spares are kept in a different place. */
   record SparesElsewhere(String from, String to) implements Label {}
 
-  /** Others are to be called. */
+  /** Different people must be called. */
   record OtherContacts(Premises from, Premises to) implements Label {}
 
-  /** Something is kept only where one comes from, or only where one goes to. */
+  /** Something is kept in only one of the two rooms. */
   record KeptInOneOnly(Accessory accessory, Side side) implements Label {
-    /** Where it is kept. */
+    /** The room where it is kept. */
     public enum Side {
       FROM,
       TO

@@ -33,11 +33,14 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
- * What is different at the generator one goes to, for somebody used to the one they come from; the
- * most dangerous first.
+ * What differs at the generator somebody goes to, compared with the one they are used to; most
+ * dangerous first.
  */
 public record Differences(Place from, Place to, List<Difference> all) {
-  /** Pages for every pair of a thousand places would be a million, and nobody's way to work. */
+  /**
+   * A thousand places would need a million pages for all pairs, and nobody changes between most of
+   * them.
+   */
   private static final int MOST_COMPARED = 12;
 
   public Differences {
@@ -51,7 +54,10 @@ public record Differences(Place from, Place to, List<Difference> all) {
         .toList();
   }
 
-  /** Every place against every other, both ways; in a large unit against those nearest to it. */
+  /**
+   * Compares every place with every other, in both directions; in a large unit, only with the
+   * nearest.
+   */
   public static List<Differences> of(Unit unit, Coverage coverage, Circuits circuits) {
     List<Known> places =
         places(unit).stream().map(place -> Known.of(unit, coverage, circuits, place)).toList();
@@ -60,7 +66,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
         .toList();
   }
 
-  /** Those of the same hospital come first, then the others as the content lists them. */
+  /** Places in the same hospital first, then the others in content order. */
   private static Stream<Known> others(Known from, List<Known> places) {
     List<Known> others = places.stream().filter(to -> !to.place().is(from.place())).toList();
     if (others.size() <= MOST_COMPARED) {
@@ -72,7 +78,6 @@ public record Differences(Place from, Place to, List<Difference> all) {
         .limit(MOST_COMPARED);
   }
 
-  /** Compares two places. */
   public static Differences between(
       Unit unit, Coverage coverage, Circuits circuits, Place from, Place to) {
     return between(
@@ -98,7 +103,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
     return new Differences(from, to, all);
   }
 
-  /** What is asked of a place in every comparison with another. */
+  /** What every comparison of a place needs to know about it. */
   private record Known(
       Place place, List<FailureSign> signs, List<Cell> cells, List<Profile> profiles) {
     static Known of(Unit unit, Coverage coverage, Circuits circuits, Place place) {
@@ -173,7 +178,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
     }
   }
 
-  /** The same task with current in both: each pair of answers once, whatever the site. */
+  /** Tasks done with current in both places: each pair of answers once, whatever the site. */
   private static void settings(Known from, Known to, List<Difference> all) {
     Map<List<ThingId>, Cell> asked = new LinkedHashMap<>();
     from.cells().forEach(cell -> asked.put(question(cell), cell));
@@ -252,7 +257,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
     }
   }
 
-  /** What is seen and heard, wherever it was written and however it is known. */
+  /** What is seen and heard, wherever this was written and however it is known. */
   private record Look(
       Optional<Object> tone,
       Map<String, String> lamps,
@@ -325,7 +330,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
         .map(Fact::value);
   }
 
-  /** The differences of a rank, in the order found. */
+  /** The differences of one rank, in the order found. */
   public List<Difference> ranked(Rank rank) {
     return all.stream().filter(difference -> difference.rank() == rank).toList();
   }

@@ -4,19 +4,19 @@ import stackside.model.Asset;
 import stackside.model.Machine;
 import stackside.model.Room;
 
-/** A room at one of its generators. */
+/** A room, at one of its generators. */
 public record Place(Room room, Asset asset) {
 
   public Machine machine() {
     return asset.machine().value();
   }
 
-  /** Whether it is the same generator in the same room. */
+  /** Whether this is the same generator in the same room. */
   public boolean is(Place other) {
     return room.id().equals(other.room.id()) && asset.id().equals(other.asset.id());
   }
 
-  /** Whether it is in the same hospital as the other. */
+  /** Whether this is in the same hospital as the other. */
   boolean isNear(Place other) {
     return room.location().value().id().equals(other.room.location().value().id());
   }

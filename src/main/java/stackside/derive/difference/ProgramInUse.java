@@ -11,7 +11,7 @@ import stackside.model.Site;
 import stackside.model.StoredProgram;
 import stackside.model.ThingId;
 
-/** A stored program with what it is approved for at one place. */
+/** A stored program, and what it is approved for at one place. */
 public record ProgramInUse(int slot, String shownAs, List<Profile> profiles) {
   public ProgramInUse {
     profiles = List.copyOf(profiles);
@@ -38,8 +38,8 @@ public record ProgramInUse(int slot, String shownAs, List<Profile> profiles) {
   }
 
   /**
-   * Whether somebody who takes one for the other does what they meant: it is the same program of
-   * the same model, or both are approved for one and the same step of a lesion at a site.
+   * Whether somebody who mistakes one for the other still does what they intended: it is the same
+   * program of the same model, or both are approved for the same step of a lesion at a site.
    */
   boolean means(ProgramInUse other) {
     return isSameAs(other) || !Collections.disjoint(purpose(), other.purpose());

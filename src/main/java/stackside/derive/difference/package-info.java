@@ -1,5 +1,5 @@
 /**
- * What changes for somebody's hands between one room and another. Start from {@link
+ * What changes for somebody who moves from one room to another. Start from {@link
  * stackside.derive.difference.Differences}.
  *
  * <p>May import what {@code derive} may.

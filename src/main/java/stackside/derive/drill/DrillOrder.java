@@ -7,22 +7,23 @@ import stackside.model.Drill;
 import stackside.model.DrillCheck;
 
 /**
- * The written order of a drill's checks against the order that finds the cause soonest on average,
- * by the unit's own fault log. The make-safe step is no check and never moves. Exactly one cause
- * and checks that always find it are assumed; expected seconds are not harm.
+ * Compares the written order of a drill's checks with the order that finds the cause soonest on
+ * average, according to the unit's own fault log. The make-safe step is not a check and never
+ * moves. The calculation assumes exactly one cause, and checks that always find it. Expected
+ * seconds do not measure harm.
  *
- * @param counted how often one of the checks was the cause, all together
+ * @param counted how often any of the checks was the cause, in total
  * @param written expected seconds in the written order
  * @param best expected seconds in the best order
- * @param order the best order, checks counted from 1; the written one where none is better
+ * @param order the best order, checks counted from 1; the written order if none is better
  */
 public record DrillOrder(
     Drill drill, int counted, double written, double best, List<Integer> order) {
 
   /**
-   * How many counted causes are enough. The standard error of a share is at most 1 / (2 √n), so
-   * from 25 on no share is out by more than about ten points in a hundred; with fewer, a different
-   * order may well be chance.
+   * The number of counted causes that is enough. The standard error of a share is at most 1 / (2
+   * √n), so with 25 or more no share is wrong by more than about ten percentage points. With fewer,
+   * a different order may well be due to chance.
    */
   public static final int ENOUGH = 25;
 
@@ -34,8 +35,8 @@ public record DrillOrder(
   }
 
   /**
-   * The order of a drill's checks. Absent where a check lacks its time or count, where the log
-   * holds fewer than {@link #ENOUGH} causes, or where what must come first goes round in a circle.
+   * The order of a drill's checks. Absent if a check has no time or count, if the log holds fewer
+   * than {@link #ENOUGH} causes, or if the checks require each other in a circle.
    */
   public static Optional<DrillOrder> of(Drill drill) {
     List<DrillCheck> checks = drill.checks();

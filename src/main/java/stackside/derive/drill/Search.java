@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds the order with the least expected time among all that keep what must come first, exactly.
- * The expected time of what is still to do depends only on which checks are done, so the best way
- * on from every set of done checks is worked out once. Without precedence the result is the rule of
- * probability over cost (Kadane and Simon 1977).
+ * Finds, exactly, the order with the shortest expected time among all that respect the required
+ * precedence. The expected time of the remaining checks depends only on which checks have been
+ * done, so the best continuation from each set of completed checks is calculated once. Without
+ * precedence, the result is the rule of probability over cost (Kadane and Simon 1977).
  */
 final class Search {
   private static final double SAME = 1e-9;
@@ -21,7 +21,7 @@ final class Search {
    * One check.
    *
    * @param probability that it is the cause
-   * @param after indices of checks that must come first
+   * @param after indices of checks that must be done first
    */
   record Step(double probability, double seconds, List<Integer> after) {
     Step {
@@ -42,7 +42,10 @@ final class Search {
     this.next = new int[1 << steps.size()];
   }
 
-  /** The best order, the written one among equals; absent if no order keeps what comes first. */
+  /**
+   * The best order, which is the written one if no other is better. Absent if no order respects the
+   * precedence.
+   */
   static Optional<Found> among(List<Step> steps) {
     Search search = new Search(steps);
     int all = search.seconds.length - 1;
@@ -94,7 +97,8 @@ final class Search {
   }
 
   /**
-   * The expected time of an order: the sum of each check's time by the chance that it is needed.
+   * The expected time of an order: the sum of each check's time multiplied by the probability that
+   * the check is needed.
    */
   static double expected(List<Step> steps, int... order) {
     double open = 1;

@@ -1,5 +1,5 @@
 /**
- * Whether a drill's checks stand in the order that finds the cause soonest. Start from {@link
+ * Whether a drill's checks are in the order that finds the cause soonest. Start from {@link
  * stackside.derive.drill.DrillOrder}.
  *
  * <p>May import what {@code derive} may.

@@ -7,13 +7,14 @@ import stackside.quantity.Amperes;
 import stackside.quantity.Seconds;
 
 /**
- * What the explorer of the site works out, for learning only: one current through a snare's loop
- * and a pad, both taken as even. The page's script does the same sums, and a test compares the two.
+ * What the site's explorer calculates, for learning only: one current through a snare's loop and a
+ * pad, assumed to be spread evenly in both. The page's script does the same calculation, and a test
+ * compares the two.
  *
  * @param loop amperes per square centimetre in the loop
  * @param pad amperes per square centimetre under the pad
  * @param heating how many times more the loop is heated than the pad
- * @param factor ampere squared seconds under the pad
+ * @param factor heating factor under the pad, in ampere-squared seconds
  */
 public record Explored(double loop, double pad, double heating, double factor) {
 

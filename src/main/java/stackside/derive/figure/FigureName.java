@@ -6,7 +6,7 @@ import java.util.Optional;
 import stackside.model.Kind;
 import stackside.model.Word;
 
-/** The figures that a handbook page can ask for, and the kind of things that each is about. */
+/** The figures that a handbook page can ask for, and the kind of thing that each is about. */
 public enum FigureName implements Word {
   CURRENT_DENSITY,
   POWER_AGAINST_LOAD(Kind.MODE),
@@ -25,7 +25,7 @@ public enum FigureName implements Word {
     this.about = Optional.of(about);
   }
 
-  /** The kind of the things that the figure is about; absent where it is about none. */
+  /** The kind of thing that the figure is about; absent if there is none. */
   public Optional<Kind> about() {
     return about;
   }
@@ -35,7 +35,7 @@ public enum FigureName implements Word {
     return Arrays.stream(values()).filter(name -> name.word().equals(word)).findFirst();
   }
 
-  /** All names as authors write them. */
+  /** All names, as authors write them. */
   public static List<String> words() {
     return Arrays.stream(values()).map(Word::word).toList();
   }

@@ -12,18 +12,18 @@ import stackside.model.PulseTiming;
 import stackside.model.Waveform;
 
 /**
- * The waveform of a mode as far as its crest factor and its rhythm tell it: as if a sine were let
- * through for a share of the time.
+ * The waveform of a mode as far as its crest factor and timing determine it: as if it were a gated
+ * sine.
  *
- * @param level the one that the crest factor is of; absent where it is the same at all
- * @param letThrough the share of time of that sine
+ * @param level the level that the crest factor belongs to; absent if it is the same at all levels
+ * @param letThrough the duty of that sine, as a share of time
  */
 public record ModeWave(
     Mode mode, Optional<Level> level, Crest crest, Duty letThrough, Optional<PulseTiming> pulse) {
 
   /**
-   * The waveform at the level that approved answers ask for most often, or at the lowest where none
-   * asks for the mode. Absent where no crest factor is published.
+   * The waveform at the level that approved answers use most often, or at the lowest level if no
+   * answer uses the mode. Absent if no crest factor is published.
    */
   public static Optional<ModeWave> of(Mode mode, Outputs outputs) {
     Optional<Level> level = level(mode, outputs);
@@ -51,7 +51,7 @@ public record ModeWave(
         : uses.get(0).setting().level();
   }
 
-  /** Whether the crest factor holds within a burst, and not over the whole cycle. */
+  /** Whether the crest factor applies within a burst rather than over the whole cycle. */
   public boolean withinBurst() {
     return mode.waveform().value() == Waveform.PULSED;
   }

@@ -11,14 +11,14 @@ import stackside.model.Prose;
 import stackside.model.Thing;
 import stackside.model.Unit;
 
-/** A figure that some text of the unit asks for, and whether it is drawn there. */
+/** A figure that a text of the unit asks for, and whether it is drawn there. */
 public record PlacedFigure(Prose.Figure figure, Place place) {
 
-  /** Where a figure stands. */
+  /** Where a figure is placed. */
   public enum Place {
-    /** Between the paragraphs of a handbook page, where it is drawn. */
+    /** Between the paragraphs of a handbook page; it is drawn there. */
     HANDBOOK,
-    /** In a list, or in a text that is no page of the handbook. */
+    /** In a list, or in a text that is not a handbook page. */
     ELSEWHERE
   }
 
@@ -47,7 +47,7 @@ public record PlacedFigure(Prose.Figure figure, Place place) {
         : Stream.empty();
   }
 
-  /** The figure's name, if there is such a figure. */
+  /** The figure's name, if such a figure exists. */
   public Optional<FigureName> name() {
     return FigureName.named(figure.name());
   }

@@ -18,7 +18,7 @@ public final class SnareToPad {
 
   private SnareToPad() {}
 
-  /** An area on the way. */
+  /** One of the areas. */
   public enum Station {
     LOOP,
     BASE,
@@ -28,7 +28,7 @@ public final class SnareToPad {
   /**
    * The current through one area.
    *
-   * @param heating current density squared, that at the base counted as 1
+   * @param heating current density squared, relative to that at the base
    */
   public record Stop(Station station, Area area, CurrentDensity density, double heating) {}
 

@@ -7,16 +7,16 @@ import stackside.quantity.Amperes;
 import stackside.quantity.Millimetres;
 
 /**
- * How much more the same current heats a thinner stalk. Heat follows the square of the current
- * density, so it follows the inverse fourth power of the diameter (Gershman, Thomson and Veres,
- * textbook chapter 40, Polypectomy; read).
+ * How much more the same current heats a thinner stalk. Heat is proportional to the square of the
+ * current density, and therefore to the inverse fourth power of the diameter (Gershman, Thomson and
+ * Veres, textbook chapter 40, Polypectomy; read).
  *
  * @param heating relative to the widest stalk
  */
 public record StalkHeating(Millimetres diameter, double heating) {
   private static final List<Integer> DIAMETERS = List.of(10, 8, 6, 5, 4);
 
-  /** Any current: it cancels. */
+  /** Any current will do, because it cancels out. */
   private static final Amperes CURRENT = new Amperes(1);
 
   /** Stalks from wide to thin. */

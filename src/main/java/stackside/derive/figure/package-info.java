@@ -1,5 +1,5 @@
 /**
- * The figures of the handbook: which there are, where the unit places them, and the numbers that
+ * The figures of the handbook: which ones exist, where the unit places them, and the numbers that
  * they show. Start from {@link stackside.derive.figure.FigureName}.
  *
  * <p>May import what {@code derive} may.

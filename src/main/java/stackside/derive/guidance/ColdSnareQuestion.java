@@ -31,9 +31,9 @@ public record ColdSnareQuestion(
 
   /** The published recommendation behind a question. */
   public enum Recommendation {
-    /** Up to 5 mm: ESGE 2024, Endoscopy 2024;56:516, recommendation 1; so USMSTF 2020. */
+    /** Up to 5 mm: ESGE 2024, Endoscopy 2024;56:516, recommendation 1; also USMSTF 2020. */
     DIMINUTIVE,
-    /** 6 to 9 mm: ESGE 2024, recommendation 3; so USMSTF 2020. */
+    /** 6 to 9 mm: ESGE 2024, recommendation 3; also USMSTF 2020. */
     SMALL,
     /** Serrated, no dysplasia suspected, any size: ESGE 2024, recommendation 7. */
     SERRATED
@@ -63,7 +63,7 @@ public record ColdSnareQuestion(
         .map(site -> new ColdSnareQuestion(profile, lesion, site, recommendations));
   }
 
-  /** The step that takes the polyp off: the one called so, or else the lesion's first. */
+  /** Whether this step removes the polyp: the step named so, or else the lesion's first. */
   private static boolean isPrimary(Step step, Lesion lesion) {
     List<Step> steps = lesion.steps().stream().map(Fact::value).toList();
     Optional<Step> primary =

@@ -11,14 +11,14 @@ import stackside.model.Unit;
 import stackside.quantity.Watts;
 
 /**
- * A mode described as delivering more than 400 W, the most that high-frequency surgical equipment
- * may deliver over a second (IEC 60601-2-2; from memory).
+ * A mode described as delivering more than 400 W, the maximum that high-frequency surgical
+ * equipment may deliver averaged over a second (IEC 60601-2-2; from memory).
  */
 public record OverMost(Machine machine, Mode mode, Fact<Watts> power) {
 
   public static final Watts MOST = new Watts(400);
 
-  /** All such modes of a unit, by the highest limit and by every rated power. */
+  /** All such modes of a unit, judged by the highest limit and every rated power. */
   public static List<OverMost> of(Unit unit) {
     List<OverMost> over = new ArrayList<>();
     for (Machine machine : unit.machines()) {

@@ -7,12 +7,12 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
- * Everything that would be asked about a unit's answers and machines.
+ * All questions about a unit's answers and machines.
  *
- * @param walls the same mode set higher at a thinner wall
+ * @param walls the same mode set higher where the wall is thinner
  * @param coldSnare current where a cold snare is recommended
  * @param sparks soft modes that can spark and cuts that cannot
- * @param overMost modes over the most that a machine may deliver
+ * @param overMost modes above the maximum that a machine may deliver
  */
 public record Questions(
     List<WallQuestion> walls,
@@ -27,7 +27,7 @@ public record Questions(
     overMost = List.copyOf(overMost);
   }
 
-  /** The questions of this doubt, one about each mode: the first. */
+  /** The questions that express this doubt, only the first for each mode. */
   public List<SparkQuestion> sparks(SparkQuestion.Doubt doubt) {
     Set<ThingId> asked = new HashSet<>();
     return sparks.stream()

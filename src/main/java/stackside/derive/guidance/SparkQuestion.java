@@ -12,15 +12,15 @@ import stackside.model.Unit;
 import stackside.quantity.PeakVolts;
 
 /**
- * A soft coagulation that could spark, or a cut that could not: sparks need about 200 V peak (Farin
+ * A soft coagulation that could spark, or a cut that could not. Sparks need about 200 V peak (Farin
  * and Grund; ASGE 2013; from memory).
  *
- * @param level absent where one peak voltage holds for the whole mode
+ * @param level absent if one peak voltage applies to the whole mode
  */
 public record SparkQuestion(
     Machine machine, Mode mode, Optional<Level> level, Fact<PeakVolts> peak, Doubt doubt) {
 
-  /** The peak voltage from which sparks jump to tissue, roughly. */
+  /** The approximate peak voltage above which sparks jump to tissue. */
   public static final PeakVolts SPARKS_FROM = new PeakVolts(200);
 
   /** What is doubtful. */

@@ -17,13 +17,13 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
- * The same mode set higher where the unit itself calls the wall thinner: same machine, lesion,
- * step, pedal and patients. Lower settings in the right colon are usual (81.6 % of 250 UK
- * endoscopists; Verma and Chilton, Frontline Gastroenterology 2019;10:120), though measured
- * thickness is disputed, so the question follows the unit's own wall classes.
+ * The same mode set higher where the unit itself classifies the wall as thinner: same machine,
+ * lesion, step, pedal and patients. Lower settings in the right colon are usual (81.6 % of 250 UK
+ * endoscopists; Verma and Chilton, Frontline Gastroenterology 2019;10:120). Measured thickness is
+ * disputed, however, so the question uses the unit's own wall classes.
  *
- * @param thinner the higher setting
- * @param thicker the lower setting
+ * @param thinner the setting at the thinner wall, which is higher
+ * @param thicker the setting at the thicker wall, which is lower
  */
 public record WallQuestion(
     Profile thinner,
@@ -34,7 +34,7 @@ public record WallQuestion(
     PedalSetting lower,
     Lesion lesion) {
 
-  /** All such pairs of a unit's preferred answers, each pair of pedals once. */
+  /** All such pairs among a unit's preferred answers, each pair of pedals once. */
   public static List<WallQuestion> of(Unit unit) {
     List<WallQuestion> questions = new ArrayList<>();
     for (Profile thinner : unit.profiles()) {
@@ -101,7 +101,7 @@ public record WallQuestion(
     return profile.settings().flatMap(settings -> settings.pedal(colour).setting());
   }
 
-  /** The same mode at a higher level or a higher power limit. */
+  /** Whether one is the same mode at a higher level or a higher power limit. */
   static boolean isHigher(PedalSetting one, PedalSetting other) {
     if (!one.mode().value().id().equals(other.mode().value().id())) {
       return false;

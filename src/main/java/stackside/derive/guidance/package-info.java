@@ -1,6 +1,7 @@
 /**
- * What published work or common sense would ask about in an approved answer. Nothing here is wrong
- * by itself: the unit can answer in place. Start from {@link stackside.derive.guidance.Questions}.
+ * What published work or common sense would question in an approved answer. None of this is
+ * necessarily wrong: the unit can answer in place. Start from {@link
+ * stackside.derive.guidance.Questions}.
  *
  * <p>May import what {@code derive} may.
  */

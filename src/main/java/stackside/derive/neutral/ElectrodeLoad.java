@@ -17,15 +17,15 @@ import stackside.quantity.Amperes;
 import stackside.quantity.Seconds;
 
 /**
- * What one approved setting asks of the neutral electrode that the profile names: the highest
- * current over the published loads, averaged over the rhythm of a pulsed mode, squared, through a
- * minute; and how much of a minute the electrode's own declared limit allows. For the electrode
- * alone.
+ * What one approved setting demands of the neutral electrode that the profile names. It takes the
+ * highest current over the published loads, averages it over the timing of a pulsed mode, squares
+ * it, and multiplies it by a minute. It also gives how much of a minute the electrode's own
+ * declared limit allows. This is about the electrode alone.
  *
- * @param withinBurst root mean square, at the lowest load where the most current flows
- * @param averaged root mean square over the rhythm; the same where the mode is not pulsed
- * @param throughMinute the heating factor if the pedal were held for a whole minute
- * @param limit what the electrode is declared for; absent where it is not declared
+ * @param withinBurst root mean square, at the lowest load, where the highest current flows
+ * @param averaged root mean square over the whole cycle; the same if the mode is not pulsed
+ * @param throughMinute the heating factor if the pedal were pressed for a whole minute
+ * @param limit the electrode's declared limit; absent if none is declared
  * @param inAnyMinute seconds of activation in any minute before the limit is reached
  */
 public record ElectrodeLoad(
@@ -39,7 +39,7 @@ public record ElectrodeLoad(
     Optional<AmpereSquaredSeconds> limit,
     Optional<Seconds> inAnyMinute) {
 
-  /** All approved settings that use a neutral electrode and whose output is published. */
+  /** All approved settings that use a neutral electrode and have a published output. */
   public static List<ElectrodeLoad> of(Unit unit) {
     List<ElectrodeLoad> loads = new ArrayList<>();
     for (Profile profile : unit.profiles()) {

@@ -1,7 +1,7 @@
 /**
- * What each approved setting asks of its neutral electrode. For physics pages only, and for the
- * electrode alone: nothing here says how long current may flow in tissue. Start from {@link
- * stackside.derive.neutral.ElectrodeLoad}.
+ * What each approved setting demands of its neutral electrode. This is for physics pages only, and
+ * about the electrode alone: nothing here says how long current may flow in tissue. Start from
+ * {@link stackside.derive.neutral.ElectrodeLoad}.
  *
  * <p>May import what {@code derive} may.
  */

@@ -15,10 +15,10 @@ import stackside.quantity.PowerRange;
 import stackside.quantity.Watts;
 
 /**
- * One measured output against the output expected at that test load, never against the dial: a soft
- * mode that is held back by its voltage is right to fall short of its limit.
+ * Compares a measured output with the output expected at that test load, never with the dial. A
+ * soft mode limited by its voltage is right to deliver less than its set limit.
  *
- * @param expected within the burst where the mode is pulsed; absent where it is not published
+ * @param expected within the burst if the mode is pulsed; absent if it is not published
  */
 public record Measured(
     OutputCheck check,
@@ -27,21 +27,21 @@ public record Measured(
     Band tolerated,
     Verdict verdict) {
 
-  /** What the measured power may be. */
+  /** The acceptable range of the measured power. */
   public record Band(Watts from, Watts to) {}
 
-  /** How the measurement came out. */
+  /** The result of the comparison. */
   public enum Verdict {
     WITHIN,
     TOO_LOW,
     TOO_HIGH,
-    /** Less is expected than the share of rated power from which the unit judges. */
+    /** The expected output is below the share of rated power from which the unit judges. */
     TOO_SMALL_TO_JUDGE,
     /** The output at this load is not published. */
     NOT_PUBLISHED
   }
 
-  /** All output checks of a unit, in the order of the file. */
+  /** All output checks of a unit, in file order. */
   public static List<Measured> of(Unit unit) {
     return unit.outputChecks().stream()
         .map(check -> of(check, unit.details().outputCheck()))
@@ -82,7 +82,9 @@ public record Measured(
     return watts.compareTo(band.to()) > 0 ? Verdict.TOO_HIGH : Verdict.WITHIN;
   }
 
-  /** A mode's rated power: the highest limit that can be set, or what its levels are rated for. */
+  /**
+   * A mode's rated power: the highest limit that can be set, or the highest rating of its levels.
+   */
   static Optional<Watts> rated(Mode mode) {
     Optional<Watts> highest = mode.powerLimit().map(Fact::value).map(PowerRange::to);
     return highest.or(

@@ -22,30 +22,30 @@ import stackside.quantity.Ohms;
 import stackside.quantity.Watts;
 
 /**
- * What a machine delivers at one setting, within the burst where the mode is pulsed.
+ * What a machine delivers at one setting; within the burst if the mode is pulsed.
  *
- * @param curve over loads that the machine's publisher states
+ * @param curve over the loads that the machine's publisher states
  * @param duty the share of time in which current flows
  */
 public record ModeOutput(
     Machine machine, Setting setting, OutputCurve curve, Source source, Duty duty) {
 
-  /** The loads of the standard's diagrams (IEC 60601-2-2, from memory). */
+  /** The loads used in the standard's diagrams (IEC 60601-2-2, from memory). */
   private static final List<Integer> USUAL_LOADS = List.of(50, 100, 200, 500, 1000, 2000);
 
   private static final Ohms DRIED = new Ohms(1000);
 
-  /** Where a curve comes from. */
+  /** The origin of a curve. */
   public enum Source {
-    /** From points that the machine's publisher states for this very setting. */
+    /** Points that the machine's publisher states for exactly this setting. */
     PUBLISHED,
-    /** From the mode's limits. */
+    /** Calculated from the mode's limits. */
     CALCULATED
   }
 
   /**
-   * The output at a setting. Absent for argon, where the gas path and not the load decides, and
-   * where neither points nor enough limits are published.
+   * The output at a setting. Absent for argon, where the gas path decides rather than the load, and
+   * if neither points nor enough limits are published.
    */
   public static Optional<ModeOutput> of(Machine machine, Setting setting) {
     Mode mode = setting.mode();
@@ -87,7 +87,7 @@ public record ModeOutput(
         && published.limit().map(Fact::value).equals(setting.limit());
   }
 
-  /** By rising loads, whatever the order they are written in; of one load, the first. */
+  /** Points by rising load, whatever order they are written in; only the first for each load. */
   private static List<TabulatedOutput.Point> points(PublishedOutput published, LoadRange loads) {
     TreeMap<Ohms, Watts> points = new TreeMap<>();
     published.points().stream()
@@ -111,27 +111,29 @@ public record ModeOutput(
             peak -> setting.crest().map(crest -> new OutputLimits(current, power, peak, crest)));
   }
 
-  /** The loads into which the power that was set flows in full; absent if there is none. */
+  /** The loads into which the set power flows in full; absent if there are none. */
   public Optional<LoadSpan> fullPower() {
     return setting.dialled().flatMap(curve::reaching);
   }
 
-  /** Whether the power that was set flows into none of the published loads. */
+  /** Whether no published load receives the full set power. */
   public boolean neverReachesLimit() {
     return setting.dialled().isPresent() && fullPower().isEmpty();
   }
 
-  /** What is left where tissue has dried: the power into 1,000 ohm. */
+  /** The power that is left once tissue has dried: the power into 1,000 ohm. */
   public Optional<Watts> dried() {
     return curve.power(DRIED);
   }
 
-  /** The power into a load over the whole rhythm; that within the burst where there is none. */
+  /**
+   * The power into a load averaged over the whole cycle; the plain power if the mode is not pulsed.
+   */
   public Optional<Watts> averaged(Ohms load) {
     return curve.power(load).map(duty::averaged);
   }
 
-  /** The loads worth a line in a table: the usual ones and the ends. */
+  /** The loads listed in tables: the usual ones and both ends of the range. */
   public List<Ohms> tableLoads() {
     TreeSet<Ohms> loads = new TreeSet<>();
     USUAL_LOADS.stream().map(Ohms::new).filter(curve.loads()::holds).forEach(loads::add);
@@ -140,14 +142,14 @@ public record ModeOutput(
     return List.copyOf(loads);
   }
 
-  /** The table over {@link #tableLoads}. */
+  /** One row for each of {@link #tableLoads}. */
   public List<Row> table() {
     List<Row> rows = new ArrayList<>();
     tableLoads().forEach(load -> at(load).ifPresent(rows::add));
     return rows;
   }
 
-  /** What is delivered into a load; absent where that is not published. */
+  /** What is delivered into a load; absent if that is not published. */
   public Optional<Row> at(Ohms load) {
     return curve
         .power(load)

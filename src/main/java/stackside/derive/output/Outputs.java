@@ -17,14 +17,14 @@ import stackside.model.Unit;
 import stackside.quantity.PowerRange;
 import stackside.quantity.Watts;
 
-/** What every approved setting delivers, each machine's distinct settings once. */
+/** What every approved setting delivers; each machine's distinct settings are listed once. */
 public record Outputs(List<InUse> inUse) {
 
   public Outputs {
     inUse = List.copyOf(inUse);
   }
 
-  /** A setting with all places where profiles ask for it, and its output where published. */
+  /** A setting, all places where profiles use it, and its output if published. */
   public record InUse(
       Machine machine, Setting setting, Optional<ModeOutput> output, List<Asked> asked) {
     public InUse {
@@ -32,7 +32,7 @@ public record Outputs(List<InUse> inUse) {
     }
   }
 
-  /** A place where a profile asks for a setting. */
+  /** A place where a profile uses a setting. */
   public record Asked(Profile profile, PedalSetting pedal) {}
 
   private record Key(ThingId machine, Setting setting) {}
@@ -61,14 +61,14 @@ public record Outputs(List<InUse> inUse) {
     return inUse.stream().filter(each -> each.machine().id().equals(machine.id())).toList();
   }
 
-  /** What a profile's pedals deliver, those published. */
+  /** The published outputs of a profile's pedals. */
   public List<ModeOutput> of(Profile profile) {
     return profile.settings().map(Settings::assigned).orElse(List.of()).stream()
         .flatMap(pedal -> ModeOutput.of(profile.machine().value(), Setting.of(pedal)).stream())
         .toList();
   }
 
-  /** A mode at each of its levels, with the highest power limit that can be set. */
+  /** A mode at each of its levels, each with the highest power limit that can be set. */
   public static List<ModeOutput> fullyOpen(Machine machine, Mode mode) {
     Optional<Watts> most = mode.powerLimit().map(Fact::value).map(PowerRange::to);
     List<Optional<Level>> levels = new ArrayList<>();

@@ -9,8 +9,8 @@ import stackside.quantity.Watts;
 /**
  * What one setting delivers into one load.
  *
- * @param power within the burst where the mode is pulsed
- * @param averaged over the whole rhythm; the same as the power where the mode is not pulsed
+ * @param power within the burst if the mode is pulsed
+ * @param averaged over the whole cycle; the same as the power if the mode is not pulsed
  * @param current root mean square, within the burst
  */
 public record Row(

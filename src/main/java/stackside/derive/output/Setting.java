@@ -13,13 +13,13 @@ import stackside.quantity.Watts;
 /** A mode with its level and power limit, wherever it was written. */
 public record Setting(Mode mode, Optional<Level> level, Optional<Watts> limit) {
 
-  /** What a profile sets on a pedal. */
+  /** The setting of a pedal in a profile. */
   public static Setting of(PedalSetting pedal) {
     return new Setting(
         pedal.mode().value(), pedal.level().map(Fact::value), pedal.limit().map(Fact::value));
   }
 
-  /** The power asked for: the limit that was set, or what the level is rated for. */
+  /** The requested power: the set limit, or the rating of the level. */
   public Optional<Watts> dialled() {
     return limit.or(() -> mode.ratedPower().flatMap(rated -> rated.at(level)).map(Fact::value));
   }

@@ -11,10 +11,11 @@ import stackside.model.Mode;
 import stackside.model.ThingId;
 
 /**
- * Several modes at settings that approved answers really use, to be looked at side by side: those
- * of the answers that set most of the modes at once, and of these the ones asked for most often.
+ * Several modes, at settings that approved answers really use, for comparison. The settings come
+ * from the answers that set most of these modes at once and, among those, from the ones used most
+ * often.
  *
- * @param settings of the modes that have one whose output is known, in the order of the modes
+ * @param settings of those modes whose output is known, in the order of the modes
  */
 public record Together(List<InUse> settings) {
 
@@ -41,7 +42,7 @@ public record Together(List<InUse> settings) {
             .toList());
   }
 
-  /** The settings of an answer that sets most modes; among equals the one found most often. */
+  /** The settings of the answer that sets most of the modes; of several, the most frequent. */
   private static Optional<List<InUse>> mostAsked(Map<ThingId, List<InUse>> byAnswer) {
     Map<List<InUse>, Integer> counts = new LinkedHashMap<>();
     byAnswer.values().forEach(settings -> counts.merge(settings, 1, Integer::sum));

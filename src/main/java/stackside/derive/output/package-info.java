@@ -1,6 +1,6 @@
 /**
- * What a machine's modes deliver over its published load range, and whether what was measured
- * agrees. Start from {@link stackside.derive.output.ModeOutput}.
+ * What a machine's modes deliver over its published load range, and whether measurements agree.
+ * Start from {@link stackside.derive.output.ModeOutput}.
  *
  * <p>May import what {@code derive} may.
  */

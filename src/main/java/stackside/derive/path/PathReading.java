@@ -17,16 +17,19 @@ import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 
-/** One thing that a path has people read: how long it takes, and which edition of it this is. */
+/** One thing on the reading list of a path: how long it takes, and which edition it is. */
 public record PathReading(ThingId id, Optional<Thing> thing, int minutes, String edition) {
 
-  /** Words a minute for somebody who reads with care; an assumption without a source. */
+  /** Reading speed of a careful reader, in words per minute; an assumption without a source. */
   public static final int WORDS_A_MINUTE = 150;
 
-  /** A page that is looked at rather than read, such as a panel; an assumption without a source. */
+  /**
+   * Minutes for a page that people look at rather than read, such as a panel; an assumption without
+   * a source.
+   */
   public static final int MINUTES_TO_LOOK = 3;
 
-  /** What a path has people read, in its order. */
+  /** The reading list of a path, in order. */
   public static List<PathReading> of(LearningPath path, Unit unit) {
     return path.reads().stream().map(Fact::value).map(id -> of(id, unit.find(id), unit)).toList();
   }
@@ -46,7 +49,7 @@ public record PathReading(ThingId id, Optional<Thing> thing, int minutes, String
         : Math.max(1, (words.split("\\s+").length + WORDS_A_MINUTE - 1) / WORDS_A_MINUTE);
   }
 
-  /** The fingerprint of what is signed; of the words where nothing is. */
+  /** The fingerprint of what is signed; if nothing is signed, that of the words. */
   private static String edition(Thing thing, Unit unit) {
     return SignedFacts.of(unit, thing)
         .map(SignedFacts::fingerprint)

@@ -1,6 +1,6 @@
 /**
- * What follows from the paths of induction: how long they take to read, and which edition of each
- * thing was read. Start from {@link stackside.derive.path.PathReading}.
+ * What follows from induction paths: how long they take to read, and which edition of each thing
+ * was read. Start from {@link stackside.derive.path.PathReading}.
  *
  * <p>May import what {@code derive} may.
  */

@@ -39,7 +39,9 @@ final class Comparison {
     return List.copyOf(found);
   }
 
-  /** Every row repeats the whole program's fields; each thing that differs is said once. */
+  /**
+   * Every row repeats the fields of the whole program, so each difference is reported once only.
+   */
   private void whole(ProgramReading row) {
     compare(
         Mismatch.Field.SHOWN_AS,
@@ -122,7 +124,7 @@ final class Comparison {
     return new Fact<>(text, fact.at());
   }
 
-  /** Notes a difference; true if there is none. */
+  /** Records a difference; returns true if there is none. */
   private boolean differ(
       Mismatch.Field field,
       PedalColour colour,

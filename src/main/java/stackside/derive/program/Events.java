@@ -15,7 +15,7 @@ public record Events(List<ServiceEvent> all) {
     all = List.copyOf(all);
   }
 
-  /** Everything on record about an asset. */
+  /** Everything recorded about an asset. */
   public static Events of(Unit unit, Asset asset) {
     return new Events(
         unit.eventsOf(asset).stream()
@@ -29,9 +29,10 @@ public record Events(List<ServiceEvent> all) {
   }
 
   /**
-   * The latest event after a day; readings and checks up to that day no longer count. A loan ends
-   * them too, for meanwhile the generator was in hands that do not report to the unit. What was
-   * read on the day of an event counts: it is read back after the work is done.
+   * The latest event after a day. Readings and checks up to that day no longer count. A loan also
+   * invalidates them, because the generator was used by people who do not report to the unit.
+   * Readings taken on the day of an event count, because programs are read back after the work is
+   * done.
    */
   public Optional<ServiceEvent> endingAfter(LocalDate day) {
     return all.stream()

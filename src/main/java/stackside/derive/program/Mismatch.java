@@ -8,9 +8,9 @@ import stackside.source.Location;
 /**
  * One field in which a reading differs from the approved profile.
  *
- * @param pedal absent for what concerns the whole program
- * @param approved as the profile writes it; absent for an unassigned pedal or a field left out
- * @param read as the reading writes it; absent likewise
+ * @param pedal absent if the field concerns the whole program
+ * @param approved as written in the profile; absent for an unassigned pedal or an omitted field
+ * @param read as written in the reading; absent in the same cases
  */
 public record Mismatch(
     Field field,

@@ -8,11 +8,11 @@ import stackside.model.Settings;
 import stackside.model.StoredProgram;
 
 /**
- * The last reading of a slot on an asset against one approved profile that uses that slot.
+ * Compares the last reading of a slot on an asset with one approved profile that uses that slot.
  *
  * @param reading absent where the slot was never read
- * @param mismatches empty where all agrees or nothing was read
- * @param swappedWith the slot that holds this program while this slot holds that one's
+ * @param mismatches empty if everything agrees or nothing was read
+ * @param swappedWith the slot that holds this program, while this slot holds that slot's program
  */
 public record ProgramCheck(
     Asset asset,
@@ -27,10 +27,10 @@ public record ProgramCheck(
     mismatches = List.copyOf(mismatches);
   }
 
-  /** How the check came out. */
+  /** The result of the check. */
   public enum Verdict {
     NEVER_READ,
-    /** The last reading is older than an event that ends it. */
+    /** An event after the last reading has made it invalid. */
     NO_LONGER_COUNTS,
     DIFFERS,
     AGREES

@@ -14,8 +14,8 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
- * Every approved profile with a stored program against every asset that it is used on, by asset and
- * in the order of the content.
+ * Compares every approved profile that has a stored program with every asset on which it is used.
+ * Sorted by asset, then in content order.
  */
 public record ProgramChecks(List<ProgramCheck> all) {
 
@@ -23,7 +23,7 @@ public record ProgramChecks(List<ProgramCheck> all) {
     all = List.copyOf(all);
   }
 
-  /** The checks as they stand on a day. */
+  /** The checks as of this day. */
   public static ProgramChecks onDay(Unit unit, LocalDate day) {
     Readings readings = Readings.onDay(unit, day);
     List<ProgramCheck> all = new ArrayList<>();
@@ -44,7 +44,7 @@ public record ProgramChecks(List<ProgramCheck> all) {
     }
   }
 
-  /** The profiles with a stored program that some room with this asset offers. */
+  /** The profiles with a stored program that are offered by a room with this asset. */
   private static List<Approved> approvedOn(Unit unit, Asset asset) {
     Set<ThingId> offered =
         unit.roomsWith(asset).stream()
@@ -87,7 +87,9 @@ public record ProgramChecks(List<ProgramCheck> all) {
         swapped);
   }
 
-  /** The slot that holds what is approved here, while this one holds what is approved there. */
+  /**
+   * The slot whose program was swapped with this one: each holds what is approved for the other.
+   */
   private static Optional<Integer> swapped(
       Asset asset, Approved here, SlotReading readHere, List<Approved> others, Readings readings) {
     return others.stream()

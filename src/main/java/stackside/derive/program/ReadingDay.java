@@ -8,9 +8,9 @@ import stackside.model.ProgramReading;
 import stackside.model.Unit;
 
 /**
- * What was read of one generator on one day.
+ * What was read on one generator on one day.
  *
- * @param slots the rows of each slot, all in the order of the record
+ * @param slots the rows of each slot, in the order of the record
  */
 public record ReadingDay(List<List<ProgramReading>> slots) {
 
@@ -18,7 +18,7 @@ public record ReadingDay(List<List<ProgramReading>> slots) {
     slots = slots.stream().map(List::copyOf).toList();
   }
 
-  /** All days of all generators, in the order of the record. */
+  /** All reading days of all generators, in the order of the record. */
   public static List<ReadingDay> of(Unit unit) {
     return unit.programReadings().stream()
         .collect(

@@ -26,7 +26,7 @@ public record Readings(List<SlotReading> last) {
     return onDay(unit, LocalDate.MAX);
   }
 
-  /** The last readings as they stood on a day: later readings and events are left out. */
+  /** The last readings as of this day, ignoring later readings and events. */
   public static Readings onDay(Unit unit, LocalDate day) {
     Map<ThingId, Map<Integer, List<ProgramReading>>> rows = new TreeMap<>();
     for (ProgramReading row : unit.programReadings()) {

@@ -11,8 +11,8 @@ import stackside.model.ServiceEvent;
 /**
  * What one slot of one asset showed when it was last read.
  *
- * @param rows one a pedal, in the order of the file
- * @param endedBy the latest event since, after which the reading no longer counts
+ * @param rows one per pedal, in file order
+ * @param endedBy the latest event since then, which makes the reading invalid
  */
 public record SlotReading(
     Asset asset,
@@ -33,14 +33,14 @@ public record SlotReading(
     return endedBy.isEmpty();
   }
 
-  /** The row of a pedal; the last one where a day has several. */
+  /** The row of a pedal; the last one if a day has several. */
   public Optional<ProgramReading> pedal(PedalColour colour) {
     return rows.stream()
         .filter(row -> row.pedal().value() == colour)
         .reduce((earlier, later) -> later);
   }
 
-  /** The row that was written last. */
+  /** The row written last. */
   public ProgramReading lastRow() {
     return rows.get(rows.size() - 1);
   }

@@ -1,6 +1,6 @@
 /**
- * What the assets' stored programs are known to hold, against what is approved. Start from {@link
- * stackside.derive.program.Readings}.
+ * What the assets' stored programs are known to hold, compared with what is approved. Start from
+ * {@link stackside.derive.program.Readings}.
  *
  * <p>May import what {@code derive} may.
  */

@@ -7,7 +7,7 @@ import stackside.model.Answer;
 import stackside.model.Profile;
 import stackside.model.Settings;
 
-/** What is set for a lesion at a site. */
+/** What to set for a lesion at a site. */
 record AnswerTopic(Served served) implements Topic {
 
   @Override
@@ -22,7 +22,7 @@ record AnswerTopic(Served served) implements Topic {
         : List.of();
   }
 
-  /** Other programs of the place that do the same through the same socket. */
+  /** Other programs at this place that do the same through the same socket. */
   @Override
   public List<Reply> wouldDo(Place place, Subject subject) {
     List<Reply> right = right(place, subject);

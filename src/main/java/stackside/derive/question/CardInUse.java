@@ -3,7 +3,7 @@ package stackside.derive.question;
 import stackside.derive.difference.Place;
 
 /**
- * A card as it hangs at a place.
+ * A card in use at a place.
  *
  * @param title its face and part, as printed
  * @param edition as printed

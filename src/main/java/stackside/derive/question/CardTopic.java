@@ -5,7 +5,9 @@ import stackside.derive.difference.Place;
 import stackside.derive.question.Reply.Card;
 import stackside.derive.question.Subject.CurrentCard;
 
-/** Which card is the current one: that of the generator's own number, in the edition in use. */
+/**
+ * Which card is the current one: the one with the generator's own number, in the edition in use.
+ */
 record CardTopic(List<CardInUse> cards) implements Topic {
 
   CardTopic {

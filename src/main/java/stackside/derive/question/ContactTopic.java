@@ -29,7 +29,7 @@ record ContactTopic() implements Topic {
         : List.of();
   }
 
-  /** Who answers there at any of the hours. */
+  /** Everyone who answers there at any of the hours. */
   @Override
   public List<Reply> elsewhere(Place other, Subject subject) {
     return HOURS.stream().flatMap(hour -> right(other, hour).stream()).toList();

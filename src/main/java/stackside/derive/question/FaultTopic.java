@@ -10,7 +10,7 @@ import stackside.derive.question.Reply.Comes;
 import stackside.derive.question.Subject.WhatComesOf;
 import stackside.model.SingleFault;
 
-/** What comes of a fault, as the model of the circuit finds it. */
+/** What a fault leads to, according to the circuit model. */
 record FaultTopic(Analysis analysis) implements Topic {
 
   @Override
@@ -18,9 +18,7 @@ record FaultTopic(Analysis analysis) implements Topic {
     return Stream.of(SingleFault.values()).map(WhatComesOf::new).toList();
   }
 
-  /**
-   * Where it comes to different things by the way it happens, or by the pedal, there are several.
-   */
+  /** There are several if the outcome depends on how the fault occurs, or on the pedal. */
   @Override
   public List<Reply> right(Place place, Subject subject) {
     return subject instanceof WhatComesOf asked

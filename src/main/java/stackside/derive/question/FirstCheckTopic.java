@@ -21,7 +21,7 @@ record FirstCheckTopic(Unit unit) implements Topic {
         .toList();
   }
 
-  /** What every drill that the sign may call for begins with. */
+  /** The first check of every drill that the sign may call for. */
   @Override
   public List<Reply> right(Place place, Subject subject) {
     return subject instanceof FirstCheck asked

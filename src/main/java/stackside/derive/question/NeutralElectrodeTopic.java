@@ -36,13 +36,13 @@ record NeutralElectrodeTopic(Served served) implements Topic {
         .anyMatch(group -> group.id().equals(patients.id()));
   }
 
-  /** Other patients' electrodes elsewhere are mistakes too. */
+  /** Electrodes for other patients in other places are also plausible mistakes. */
   @Override
   public List<Reply> elsewhere(Place other, Subject subject) {
     return subjects(other).stream().flatMap(asked -> right(other, asked).stream()).toList();
   }
 
-  /** Any other electrode that reaches the machine and suits some of the patients. */
+  /** Any other electrode that connects to the machine and suits some of the patients. */
   @Override
   public List<Reply> wouldDo(Place place, Subject subject) {
     return subject instanceof NeutralElectrode asked

@@ -7,7 +7,7 @@ import stackside.derive.question.Reply.OnePedal;
 import stackside.derive.question.Subject.OnPedal;
 import stackside.model.PedalColour;
 
-/** What a pedal has in an answer. */
+/** What is set on a pedal in an answer. */
 record OnPedalTopic(Served served) implements Topic {
 
   @Override
@@ -19,7 +19,7 @@ record OnPedalTopic(Served served) implements Topic {
         .toList();
   }
 
-  /** Nobody is to learn the setting of a pedal that must be left alone. */
+  /** Nobody should learn the setting of a pedal that must be left alone. */
   private boolean forbidden(Place place, OnPedal asked) {
     return served.answers(place, asked.answer()).stream()
         .flatMap(profile -> profile.settings().stream())

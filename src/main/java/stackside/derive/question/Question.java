@@ -4,10 +4,10 @@ import java.util.List;
 import stackside.derive.difference.Place;
 
 /**
- * One question about a place with its one right answer, and what is right in other places and wrong
- * in this one.
+ * One question about a place, with its only right answer, and answers that are right in other
+ * places but wrong here.
  *
- * @param wrong no two of them mean the same, and none means what is right
+ * @param wrong no two of them mean the same, and none means the same as the right answer
  */
 public record Question(Place place, Subject subject, Reply right, List<Elsewhere> wrong) {
   public Question {

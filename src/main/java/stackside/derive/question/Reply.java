@@ -17,12 +17,12 @@ import stackside.model.Settings;
 import stackside.model.SingleFault;
 
 /**
- * An answer that can be right or wrong in a place. Two that mean the same are never offered
- * together, though their words may differ.
+ * An answer that can be right or wrong in a place. Two answers that mean the same are never offered
+ * together, even if their words differ.
  */
 public sealed interface Reply {
 
-  /** Whether somebody who gives one of the two has as good as given the other. */
+  /** Whether giving one answer amounts to giving the other. */
   boolean means(Reply other);
 
   /** The label of a socket. */
@@ -33,10 +33,10 @@ public sealed interface Reply {
     }
   }
 
-  /** A stored program, or what is set by hand where the machine stores none. */
+  /** A stored program, or what is set by hand if the machine stores none. */
   record Set(Settings settings) implements Reply {
 
-    /** Programs of one number and name, or pedals that do the same. */
+    /** Whether number and name are the same, or the pedals do the same. */
     @Override
     public boolean means(Reply other) {
       return other instanceof Set set && (isProgram(set) || doesAs(set));
@@ -79,7 +79,7 @@ public sealed interface Reply {
     }
   }
 
-  /** What one pedal has: mode, level and limit; nothing where it is unassigned. */
+  /** What is set on one pedal: mode, level and limit, or nothing if it is unassigned. */
   record OnePedal(PedalUse use) implements Reply {
 
     @Override
@@ -90,7 +90,10 @@ public sealed interface Reply {
               .orElse(pedal.use.setting().isEmpty());
     }
 
-    /** One setting of one mode; another name for the same kind of current is no other mode. */
+    /**
+     * The same setting of the same mode. Another name for the same kind of current does not make it
+     * another mode.
+     */
     private static boolean same(PedalSetting one, PedalSetting other) {
       Mode mode = one.mode().value();
       Mode that = other.mode().value();
@@ -101,7 +104,7 @@ public sealed interface Reply {
     }
   }
 
-  /** A pedal where it lies, counted from the left. */
+  /** A pedal by its position, counted from the left. */
   record PedalAt(PedalColour colour, int number, int count) implements Reply {
     @Override
     public boolean means(Reply other) {
@@ -112,7 +115,10 @@ public sealed interface Reply {
   /** A check of a drill. */
   record Check(DrillCheck check) implements Reply {
 
-    /** The same words; or they mend the same fault, so that nobody could call one of them wrong. */
+    /**
+     * Whether the words are the same, or both checks mend the same fault, so that neither could be
+     * called wrong.
+     */
     @Override
     public boolean means(Reply other) {
       return other instanceof Check that
@@ -131,7 +137,7 @@ public sealed interface Reply {
     }
   }
 
-  /** What comes of a fault. */
+  /** The outcome of a fault. */
   record Comes(OutcomeClass outcome) implements Reply {
     @Override
     public boolean means(Reply other) {
@@ -139,7 +145,7 @@ public sealed interface Reply {
     }
   }
 
-  /** How the live socket gets selected. */
+  /** How the live socket is selected. */
   record Selected(SelectionKind kind) implements Reply {
     @Override
     public boolean means(Reply other) {
@@ -157,7 +163,7 @@ public sealed interface Reply {
     }
   }
 
-  /** Somebody to call; one number is one desk, whatever it is called. */
+  /** Somebody to call. One number is one contact, whatever it is called. */
   record Call(Contact contact) implements Reply {
     @Override
     public boolean means(Reply other) {
@@ -166,7 +172,7 @@ public sealed interface Reply {
     }
   }
 
-  /** A card, known by the number of its generator and its edition. */
+  /** A card, identified by its generator's number and its edition. */
   record Card(Asset asset, String edition) implements Reply {
     @Override
     public boolean means(Reply other) {

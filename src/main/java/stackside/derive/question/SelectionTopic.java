@@ -5,7 +5,7 @@ import stackside.derive.difference.Place;
 import stackside.derive.question.Reply.Selected;
 import stackside.derive.question.Subject.Selection;
 
-/** How the live socket gets selected. */
+/** How the live socket is selected. */
 record SelectionTopic() implements Topic {
 
   @Override

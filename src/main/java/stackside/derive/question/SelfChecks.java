@@ -12,8 +12,8 @@ import stackside.derive.difference.Place;
 import stackside.derive.question.Question.Elsewhere;
 
 /**
- * All questions of a unit, place by place. Wrong answers are what is right in other places, never
- * invented, so that each is the mistake of somebody used to another room.
+ * All questions of a unit, place by place. Wrong answers are right in other places and never
+ * invented, so that each is a mistake that somebody used to another room would make.
  */
 public record SelfChecks(List<Question> questions) {
   private static final int MOST_WRONG = 3;
@@ -54,7 +54,7 @@ public record SelfChecks(List<Question> questions) {
     return questions.stream().filter(question -> question.place().is(place)).toList();
   }
 
-  /** One topic, and what was already found out of each subject elsewhere. */
+  /** One topic, and what has already been found about each subject elsewhere. */
   private static final class Asking {
     private final Topic topic;
     private final List<Place> places;
@@ -65,7 +65,7 @@ public record SelfChecks(List<Question> questions) {
       this.places = places;
     }
 
-    /** Those with most to choose from first, else in the order of the content. */
+    /** Questions with the most choices first, otherwise in content order. */
     List<Question> about(Place place) {
       return topic.subjects(place).stream()
           .flatMap(subject -> question(place, subject).stream())
@@ -80,7 +80,8 @@ public record SelfChecks(List<Question> questions) {
       if (right.size() != 1) {
         return Optional.empty();
       }
-      // Of two right answers in the same words, either may mean what the other does not.
+      // Right answers in the same words may differ in meaning, so all of them are ruled out as
+      // wrong answers.
       List<Reply> taken = new ArrayList<>(all);
       taken.addAll(topic.wouldDo(place, subject));
       List<Elsewhere> wrong = new ArrayList<>();
@@ -95,7 +96,7 @@ public record SelfChecks(List<Question> questions) {
           : Optional.of(new Question(place, subject, right.get(0), wrong));
     }
 
-    /** What is right anywhere, each once, with the first place where it is. */
+    /** What is right anywhere, without duplicates, each with the first place where it is right. */
     private List<Elsewhere> elsewhere(Subject subject) {
       return known.computeIfAbsent(subject, this::everywhere);
     }

@@ -14,14 +14,14 @@ import stackside.model.Profile;
 import stackside.model.Settings;
 import stackside.model.ThingId;
 
-/** What is approved at each place, asked by several topics and looked up once. */
+/** What is approved at each place, looked up once for several topics. */
 record Served(Analysis analysis, Map<List<ThingId>, AtPlace> byPlace) {
 
   Served {
     byPlace = Collections.unmodifiableMap(byPlace);
   }
 
-  /** The answers that serve a place, and those to each question. */
+  /** The answers used at a place, and the cell of each question. */
   record AtPlace(List<Profile> profiles, Map<List<ThingId>, Cell> cells) {}
 
   static Served of(Analysis analysis) {
@@ -61,7 +61,7 @@ record Served(Analysis analysis, Map<List<ThingId>, AtPlace> byPlace) {
     return byPlace.getOrDefault(key(place), new AtPlace(List.of(), Map.of()));
   }
 
-  /** Every answer that serves a place, alternatives among them. */
+  /** Every answer used at a place, including alternatives. */
   List<Profile> profiles(Place place) {
     return at(place).profiles();
   }
@@ -70,7 +70,7 @@ record Served(Analysis analysis, Map<List<ThingId>, AtPlace> byPlace) {
     return profiles(place).stream().flatMap(profile -> profile.settings().stream());
   }
 
-  /** One question for each preferred answer, since the others have the same answer. */
+  /** One question per preferred answer, because its other questions have the same answer. */
   List<AnswerTo> questions(Place place) {
     Map<ThingId, AnswerTo> first = new LinkedHashMap<>();
     for (Cell cell : at(place).cells().values()) {
@@ -79,7 +79,9 @@ record Served(Analysis analysis, Map<List<ThingId>, AtPlace> byPlace) {
     return List.copyOf(first.values());
   }
 
-  /** The preferred answer to a question and its alternatives; nothing where it is not asked. */
+  /**
+   * The preferred answer to a question and its alternatives; empty if the question does not arise.
+   */
   List<Profile> answers(Place place, AnswerTo question) {
     Cell cell = at(place).cells().get(key(question));
     return cell == null

@@ -31,7 +31,7 @@ record SocketTopic(Served served) implements Topic {
         : List.of();
   }
 
-  /** Sockets in which it would work as well. */
+  /** Sockets in which it would work equally well. */
   @Override
   public List<Reply> wouldDo(Place place, Subject subject) {
     return subject instanceof SocketFor asked

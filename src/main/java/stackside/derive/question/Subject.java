@@ -12,28 +12,28 @@ import stackside.model.SingleFault;
 import stackside.model.Site;
 import stackside.model.Step;
 
-/** What is asked about a place. */
+/** What a question about a place asks. */
 public sealed interface Subject {
 
-  /** Which socket an instrument goes into, to be found on the drawn panel. */
+  /** Which socket an instrument goes into; the reader finds it on the drawn panel. */
   record SocketFor(Instrument instrument) implements Subject {}
 
-  /** What is set for a lesion at a site; or that it is done cold, or not at all. */
+  /** What to set for a lesion at a site, or that it is done cold or not at all. */
   record AnswerTo(Lesion lesion, Site site, Step step, PatientGroup patients) implements Subject {}
 
-  /** What a pedal has in an answer: its mode and its setting, or nothing. */
+  /** What is set on a pedal in an answer: mode and setting, or nothing. */
   record OnPedal(AnswerTo answer, PedalColour colour) implements Subject {}
 
-  /** Which pedal does this, for the person standing at it. */
+  /** Which pedal does this, as seen by the person standing at it. */
   record PedalThat(PedalAction action) implements Subject {}
 
-  /** What to check first, once made safe, when the sign of a drill is seen. */
+  /** What to check first, after making safe, when the sign of a drill is seen. */
   record FirstCheck(Drill drill) implements Subject {}
 
-  /** What comes of a fault, and whether anything warns. */
+  /** What a fault leads to, and whether anything warns. */
   record WhatComesOf(SingleFault fault) implements Subject {}
 
-  /** How the live socket gets selected. */
+  /** How the live socket is selected. */
   record Selection() implements Subject {}
 
   /** Which neutral electrode the patients of a group get. */

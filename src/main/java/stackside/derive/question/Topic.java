@@ -9,20 +9,23 @@ interface Topic {
   /** What can be asked about a place, in the order of the content. */
   List<? extends Subject> subjects(Place place);
 
-  /** All that is right there; where it is not exactly one, nothing is asked. */
+  /** All right answers there. Unless there is exactly one, the question is not asked. */
   List<Reply> right(Place place, Subject subject);
 
-  /** What is right in another place, of which the wrong answers are taken. */
+  /** What is right in another place; wrong answers are taken from these. */
   default List<Reply> elsewhere(Place other, Subject subject) {
     return right(other, subject);
   }
 
-  /** What is not the right answer and would do as well, so that nobody may be told it is wrong. */
+  /**
+   * Answers other than the right one that would do equally well, so that nobody may be told they
+   * are wrong.
+   */
   default List<Reply> wouldDo(Place place, Subject subject) {
     return List.of();
   }
 
-  /** How many of these a page bears. */
+  /** The maximum number of these questions on a page. */
   default int most() {
     return 3;
   }

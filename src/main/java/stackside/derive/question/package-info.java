@@ -1,6 +1,6 @@
 /**
- * Questions about a place, for people to check themselves, made of the unit's own data: the right
- * answer there, and the right answers elsewhere as the wrong ones. Start from {@link
+ * Questions with which people can test themselves on a place, made from the unit's own data. The
+ * answers that are right elsewhere serve as the wrong ones. Start from {@link
  * stackside.derive.question.SelfChecks}.
  *
  * <p>May import what {@code derive} may.

@@ -15,9 +15,9 @@ import stackside.model.Unit;
 import stackside.quantity.PeakVolts;
 
 /**
- * The peak voltage of an approved setting at its level against the weakest rating of one chain by
- * which the room can connect the instrument. Whatever chain can be built counts, for nothing
- * prevents it from being the one used.
+ * Compares the peak voltage of an approved setting at its level with the weakest rating of one
+ * chain by which the room can connect the instrument. Every chain that can be built counts, because
+ * nothing prevents its use.
  */
 public record VoltageCheck(
     Room room,
@@ -28,7 +28,7 @@ public record VoltageCheck(
     Chain chain,
     Rating weakest) {
 
-  /** Whether the part is rated for less than the peak voltage. */
+  /** Whether the part is rated below the peak voltage. */
   public boolean exceeded() {
     return weakest.rated().value().compareTo(peak.value()) < 0;
   }

@@ -1,6 +1,6 @@
 /**
- * The peak voltage of each approved setting against the weakest rating between machine and patient.
- * Start from {@link stackside.derive.voltage.VoltageCheck}.
+ * The peak voltage of each approved setting compared with the weakest rating between machine and
+ * patient. Start from {@link stackside.derive.voltage.VoltageCheck}.
  *
  * <p>May import what {@code derive} may.
  */
