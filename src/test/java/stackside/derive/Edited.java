@@ -22,20 +22,18 @@ import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 
-/**
- * The base unit of the tests after a small edit; see {@link ContentEdit} for how one is written.
- */
+/** The tests' base unit after a small edit. See {@link ContentEdit} for the format of edits. */
 public final class Edited {
   private Edited() {}
 
-  /** The base unit after an edit, which must read without a problem. */
+  /** The base unit after an edit; it must be readable without problems. */
   public static Unit base(String patch) {
     Reading reading = reading(patch);
     assertThat(reading.problems()).as(Units.printed(reading)).isEmpty();
     return reading.unit().orElseThrow();
   }
 
-  /** What comes of reading the base unit after an edit. */
+  /** The result of reading the base unit after an edit. */
   public static Reading reading(String patch) {
     try (FileSystem memory = Jimfs.newFileSystem(Configuration.unix())) {
       Path folder = memory.getPath("/content");
@@ -61,7 +59,6 @@ public final class Edited {
     return files;
   }
 
-  /** The thing of a unit with this id. */
   public static <T extends Thing> T find(Unit unit, Kind kind, String slug, Class<T> type) {
     return type.cast(unit.find(new ThingId(kind, slug)).orElseThrow());
   }

@@ -19,7 +19,7 @@ final class LeadTest {
             Optional.empty(), Optional.of(new Watts(watts)), new PeakVolts(peak), new Crest(1)));
   }
 
-  /** 80 W held by 120 V RMS against 30 W: the soft mode leads until 14400 / R is 30 W. */
+  /** 80 W limited by 120 V RMS, against 30 W: the soft mode leads until 14400 / R falls to 30 W. */
   private static final LimitedOutput SOFT = curve(50, 2000, 80, 120);
 
   private static final LimitedOutput CUT = curve(50, 2000, 30, 400);

@@ -17,7 +17,7 @@ import stackside.quantity.Ohms;
 import stackside.quantity.PeakVolts;
 import stackside.quantity.Watts;
 
-/** What must hold of every output stage, tried on many made from a fixed seed. */
+/** Properties that every output stage must have, tested on many generated from a fixed seed. */
 final class OutputPropertiesTest {
   private static final double CLOSE = 1e-9;
   private static final LoadRange LOADS = new LoadRange(new Ohms(10), new Ohms(4000));
@@ -87,7 +87,9 @@ final class OutputPropertiesTest {
             });
   }
 
-  /** IEC 60601-2-2, 201.12.1.102, from memory: output must not rise when a control is reduced. */
+  /**
+   * IEC 60601-2-2, 201.12.1.102, from memory: output must not rise when a control is turned down.
+   */
   @ParameterizedTest
   @MethodSource("stages")
   void neverRisesWhenASettingFalls(OutputLimits stage) {
@@ -135,7 +137,7 @@ final class OutputPropertiesTest {
     return corners;
   }
 
-  /** With rising load: current, then power, then voltage, and never back. */
+  /** With rising load the limit is current, then power, then voltage, and never changes back. */
   @ParameterizedTest
   @MethodSource("stages")
   void limbsFollowInOrder(OutputLimits stage) {

@@ -16,9 +16,9 @@ import stackside.quantity.Seconds;
 import stackside.quantity.Watts;
 
 /**
- * The physics against numbers from outside, by topic. Each line carries its row in the list of
+ * The physics compared with external numbers, by topic. Each line gives its row in the list of
  * published facts, its source, and how the number is known: READ in the source, COMPUTED from READ
- * inputs or a definition, MEM recalled and not verified.
+ * inputs or a definition, or MEM for recalled and not verified.
  */
 final class PublishedNumbersTest {
 
@@ -144,7 +144,9 @@ final class PublishedNumbersTest {
             () -> Joules.of(new Watts(20), new Seconds(5)).value()));
   }
 
-  /** The time to the same rise falls as the power rises, for the energy is the same. */
+  /**
+   * The time to the same temperature rise falls as the power rises, because the energy is the same.
+   */
   static Stream<Line> timeToTheSameRiseFallsWithPower() {
     double[] watts = {50, 100, 150, 200, 300};
     double[][] seconds = {
@@ -224,7 +226,7 @@ final class PublishedNumbersTest {
         mem("1.21", STANDARD, "500 mA for 60 s, A2s", 15, 1e-9, () -> factor(0.5, minute)));
   }
 
-  /** Measured rises on a gel block: a rise over current squared that is roughly constant. */
+  /** Rises measured on a gel block: the rise divided by the current squared is roughly constant. */
   static Stream<Line> riseFollowsCurrentSquared() {
     Tissue gel = new Tissue(1, 1000, 4000);
     Seconds minute = new Seconds(60);
@@ -426,8 +428,8 @@ final class PublishedNumbersTest {
   }
 
   /**
-   * Common practice, no source: a blended cut of about 30 W, soft coagulation of about 80 W held
-   * under about 200 V peak. The soft mode leads at low loads and gives way as tissue dries.
+   * Common practice, no source: a blended cut of about 30 W, and soft coagulation of about 80 W
+   * kept below about 200 V peak. The soft mode leads at low loads and gives way as tissue dries.
    */
   static Stream<Line> softCoagulationLimitsItself() {
     OutputLimits soft =

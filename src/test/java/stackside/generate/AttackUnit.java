@@ -22,9 +22,9 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 import org.yaml.snakeyaml.nodes.Tag;
 
 /**
- * The demonstration unit with an attack at the end of every text that an author writes freely:
- * scripts, styles, event handlers, links that run scripts, drawings, frames, template expressions,
- * and addresses of a server that must never be asked.
+ * The demonstration unit with an attack added to the end of every free text: scripts, styles, event
+ * handlers, links that run scripts, drawings, frames, template expressions, and addresses of a
+ * server that must never be contacted.
  */
 public final class AttackUnit {
   /** Keys whose values are words, not ids or quantities. */
@@ -106,7 +106,7 @@ public final class AttackUnit {
             "[x](javascript:window.attacked=1) ![x](" + server + "/f.png) [x](data:text/html,y)");
   }
 
-  /** Writes the unit; the server is an address that no page may ask. */
+  /** Writes the unit. The server is an address that no page may contact. */
   public static void write(Path folder, String server) throws IOException {
     AttackUnit unit = new AttackUnit(server);
     Path content = Path.of("content");
@@ -182,14 +182,17 @@ public final class AttackUnit {
     return WORDS.contains(key) ? words(value) : attacked(value);
   }
 
-  /** What others refer to stays, and one more stands beside it. */
+  /** Keeps the items that others refer to, and adds another one. */
   private Node withOneMore(SequenceNode list) {
     List<Node> items = new ArrayList<>(list.getValue());
     items.add(words(new ScalarNode(Tag.STR, "more", null, null, ScalarStyle.DOUBLE_QUOTED)));
     return new SequenceNode(list.getTag(), items, list.getFlowStyle());
   }
 
-  /** The same attack in each lamp, for the colour of a sign is compared with that of an answer. */
+  /**
+   * Adds the same attack to each lamp, because the colour in a sign is compared with that in a
+   * response.
+   */
   private Node eachValue(String key, MappingNode map) {
     List<NodeTuple> pairs = new ArrayList<>();
     for (NodeTuple pair : map.getValue()) {
@@ -215,7 +218,7 @@ public final class AttackUnit {
     return attacked(node);
   }
 
-  /** Ids stay, or nothing would be left to show. */
+  /** Leaves ids unchanged; otherwise there would be nothing to show. */
   private static boolean isAnId(String value) {
     return value.matches("[a-z0-9]+(-[a-z0-9]+)+|all|yes|no|\\d+");
   }
@@ -254,7 +257,7 @@ public final class AttackUnit {
     return attacked.toString();
   }
 
-  /** An empty cell says that the row counts; words in it would be no withdrawal. */
+  /** An empty cell says that the row counts; any words in it would not be a valid withdrawal. */
   private static boolean isWithdrawal(String column, String cell) {
     return column.equals("withdrawn") && !cell.isBlank();
   }

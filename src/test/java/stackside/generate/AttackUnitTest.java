@@ -23,15 +23,14 @@ import stackside.model.ThingId;
 import stackside.source.Location;
 
 /**
- * The attack leaves out no text: every component of the model that holds words, found by
- * reflection, carries an attack somewhere in the unit, or stands on the list of those whose form
- * lets none in.
+ * The attack misses no text: every component of the model that holds words, found by reflection,
+ * contains an attack somewhere in the unit, or is on the list of those whose form excludes one.
  */
 final class AttackUnitTest {
   private static final Pattern ATTACK =
       Pattern.compile("(?s).*(attacked|<[a-z/!]|javascript:|\\$\\{|127\\.0\\.0\\.1).*");
 
-  /** Why no attack can stand there: the reader refuses all but this form. */
+  /** Why no attack is possible there: the reader refuses anything that does not have this form. */
   private static final Map<String, String> CLOSED =
       Map.of(
           "Initials.text", Initials.FORM_IN_WORDS,

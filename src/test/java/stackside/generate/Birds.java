@@ -3,7 +3,7 @@ package stackside.generate;
 import java.util.List;
 import java.util.Locale;
 
-/** Names of birds, which tell the parts of a generated unit apart. */
+/** Names of birds, which distinguish the parts of a generated unit. */
 final class Birds {
   private static final List<String> WORDS =
       List.of(
@@ -27,12 +27,12 @@ final class Birds {
     return WORDS.size();
   }
 
-  /** The word of one part, as it stands in a name. */
+  /** The word for one part, as used in a name. */
   static String name(int part) {
     return WORDS.get(part);
   }
 
-  /** The word of one part, as it stands in an id. */
+  /** The word for one part, as used in an id. */
   static String id(int part) {
     return name(part).toLowerCase(Locale.ROOT);
   }

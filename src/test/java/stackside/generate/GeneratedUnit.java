@@ -16,10 +16,10 @@ import stackside.content.ContentReader;
 import stackside.model.Unit;
 
 /**
- * A content folder as many times as large as the demonstration, of the same shape: every hospital,
- * room, generator, profile, drill and page of the handbook comes back once a part with a name of
- * its own, while anatomy, lesions and sources stay as they are. The seed varies what each room
- * offers, how far limits are set, numbers of copies and telephone numbers.
+ * A content folder several times as large as the demonstration, with the same structure. Every
+ * hospital, room, generator, profile, drill and handbook page is repeated once per part under a new
+ * name. Anatomy, lesions and sources stay the same. The seed varies what each room offers, how far
+ * limits are set, the number of copies and the telephone numbers.
  */
 public record GeneratedUnit(SortedMap<String, String> files) {
   private static final Pattern LOCATIONS = Pattern.compile("(?m)^locations:\n((?: .*\n)+)");
@@ -40,12 +40,12 @@ public record GeneratedUnit(SortedMap<String, String> files) {
     of(Integer.parseInt(arguments[1]), Long.parseLong(arguments[2])).write(folder);
   }
 
-  /** So many times the demonstration unit. */
+  /** The demonstration unit, repeated this many times. */
   public static GeneratedUnit of(int times, long seed) throws IOException {
     return of(Path.of("content"), times, seed);
   }
 
-  /** So many times the unit in a folder. */
+  /** The unit in a folder, repeated this many times. */
   public static GeneratedUnit of(Path folder, int times, long seed) throws IOException {
     if (times < 1 || times > Birds.most()) {
       throw new IllegalArgumentException("1 to " + Birds.most() + " times, not " + times);
@@ -117,7 +117,7 @@ public record GeneratedUnit(SortedMap<String, String> files) {
     files.put(folder + (prose ? renaming.ofProse(id) : renaming.id(id)) + ending, renamed);
   }
 
-  /** Hardly longer than the pattern's wherever it stands on a card. */
+  /** Hardly longer than the pattern's name wherever it appears on a card. */
   private static String name(String folder, String name, int part) {
     String bird = Birds.name(part);
     return switch (folder) {
@@ -149,7 +149,7 @@ public record GeneratedUnit(SortedMap<String, String> files) {
     return all.substring(0, these.end(1)) + renaming.in(named) + all.substring(these.end(1));
   }
 
-  /** Writes the files into a folder that need not exist. */
+  /** Writes the files into a folder, which need not exist. */
   public void write(Path folder) throws IOException {
     for (var file : files.entrySet()) {
       Path path = folder.resolve(file.getKey());

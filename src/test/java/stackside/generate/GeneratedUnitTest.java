@@ -13,7 +13,7 @@ import stackside.derive.Analysis;
 import stackside.model.Unit;
 import stackside.source.Severity;
 
-/** Generated units are what they claim to be: as large as asked, of the same shape, and sound. */
+/** Generated units are as large as requested, have the same structure, and contain no errors. */
 final class GeneratedUnitTest {
 
   @Test

@@ -16,8 +16,9 @@ import stackside.model.Thing;
 import stackside.model.Unit;
 
 /**
- * Gives the ids of the pattern unit new endings, wherever they stand in a text. Kit is renamed once
- * for ten parts, since hospitals buy from one catalogue; anatomy, lesions and sources never are.
+ * Adds new endings to the ids of the pattern unit, wherever they occur in a text. Equipment is
+ * renamed once for every ten parts, because hospitals buy from the same catalogue. Anatomy, lesions
+ * and sources are never renamed.
  */
 final class Renaming {
   static final int PARTS_A_CATALOGUE = 10;
@@ -54,12 +55,12 @@ final class Renaming {
                 + ")(?![\\w-])");
   }
 
-  /** The pattern itself is part nought and keeps its ids. */
+  /** The pattern itself is part zero and keeps its ids. */
   static Renaming of(Unit unit, int part) {
     return new Renaming(unit, part);
   }
 
-  /** Whether this part brings kit of its own. */
+  /** Whether this part introduces its own equipment. */
   static boolean startsCatalogue(int part) {
     return part > 0 && part % PARTS_A_CATALOGUE == 0;
   }
@@ -86,14 +87,14 @@ final class Renaming {
             + ")(?![\\w-])");
   }
 
-  /** A text with all ids in it renamed. */
+  /** A text with all its ids renamed. */
   String in(String text) {
     Matcher prose = anyProse.matcher(text);
     String done = prose.replaceAll(found -> found.group() + ending);
     return anyId.matcher(done).replaceAll(found -> ids.get(found.group()));
   }
 
-  /** The id of something that only prose names. */
+  /** The id of something named only in prose. */
   String ofProse(String id) {
     return id + ending;
   }

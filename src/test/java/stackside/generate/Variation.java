@@ -9,7 +9,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** What one part of a generated unit does otherwise than the pattern, by chance. */
+/** How one part of a generated unit differs, at random, from the pattern. */
 final class Variation {
   private static final Pattern OFFERED = Pattern.compile("(?m)^(  - \\{lesions: )\\[([^\\]]+)\\]");
   private static final Pattern ON_CARD = Pattern.compile("(?m)(, lesions: )\\[([^\\]]+)\\]");
@@ -62,7 +62,7 @@ final class Variation {
         .replaceAll(it -> it.group(1) + "," + moved(it.group(2)) + " W," + it.group(3));
   }
 
-  /** All by the same step, so that a thin wall stays below a thick one. */
+  /** Moves all by the same step, so that a thin wall stays below a thick one. */
   private int moved(String watts) {
     int limit = Integer.parseInt(watts);
     return limit >= SAFE_TO_MOVE ? limit + shift : limit;
@@ -76,7 +76,7 @@ final class Variation {
     return COPIES.matcher(cards).replaceAll("copies: " + (1 + chance.nextInt(3)));
   }
 
-  /** Most of what is offered, and always some. */
+  /** Most of what is offered, but never nothing. */
   private String some(MatchResult offered) {
     List<String> lesions = lesions(offered);
     List<String> kept =

@@ -11,9 +11,9 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * Broken files that are kept under {@code src/test/resources/hostile}: written by hand, or found by
- * a fuzzer. Each is tried in every place where a file of its ending may stand, and in one of them
- * among the rest of a unit.
+ * Broken files kept under {@code src/test/resources/hostile}, written by hand or found by a fuzzer.
+ * Each is tried in every place where a file with its extension may be, and in one of them within a
+ * complete unit.
  */
 final class Corpus {
   private static final Path FOLDER = Path.of("src/test/resources/hostile");

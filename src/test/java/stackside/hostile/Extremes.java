@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.regex.Pattern;
 
-/** Values as far out as somebody can type them, in the form of the value that stood there. */
+/** Values as extreme as anyone can type, in the form of the value that they replace. */
 final class Extremes {
   private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
   private static final Pattern DATE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");

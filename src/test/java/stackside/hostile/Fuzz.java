@@ -5,11 +5,11 @@ import java.nio.file.Path;
 import java.util.Locale;
 
 /**
- * Where the fuzzer enters, in a process of its own: its arguments are the target and a folder to
- * write into.
+ * The fuzzer's entry point, in a separate process. Its arguments are the target and a folder to
+ * write to.
  */
 public final class Fuzz {
-  @SuppressWarnings("NonFinalStaticField") // the fuzzer calls static methods of one process
+  @SuppressWarnings("NonFinalStaticField") // the fuzzer calls static methods in one process
   private static FuzzTarget target = FuzzTarget.QUANTITY;
 
   @SuppressWarnings({"NonFinalStaticField", "NullAway"})

@@ -29,8 +29,8 @@ import stackside.quantity.Seconds;
 import stackside.quantity.Watts;
 
 /**
- * What a fuzzer can be let loose on. The first byte of a file's input chooses the place where the
- * file stands; a unit's input holds several files, each below a line {@code === NAME}.
+ * What a fuzzer can attack. The first byte of a file's input chooses the place of the file. A
+ * unit's input holds several files, each below a line {@code === NAME}.
  */
 enum FuzzTarget {
   YAML("yaml"),
@@ -47,7 +47,7 @@ enum FuzzTarget {
     this.ending = ending;
   }
 
-  /** Tries one input; an exception is a finding. */
+  /** Tries one input. An exception is a finding. */
   void run(byte[] data, Ground ground) throws IOException {
     if (this == QUANTITY) {
       quantities(new String(data, UTF_8));
@@ -63,7 +63,7 @@ enum FuzzTarget {
     }
   }
 
-  /** The files that an input stands for. */
+  /** The files that an input represents. */
   SortedMap<String, byte[]> files(byte[] data) {
     if (this == UNIT) {
       return several(new String(data, UTF_8));
@@ -86,7 +86,7 @@ enum FuzzTarget {
     return files;
   }
 
-  /** Inputs to begin with: the corpus, and the demonstration's files in their places. */
+  /** Initial inputs: the corpus, and the demonstration's files in their places. */
   List<byte[]> seeds() throws IOException {
     if (this == QUANTITY) {
       return List.of(
@@ -160,7 +160,7 @@ enum FuzzTarget {
     reads(() -> ThingId.parse(text));
   }
 
-  /** An unreadable text says so, in an exception of its own that carries what to do instead. */
+  /** An unreadable text must raise the exception for it, which says what to do instead. */
   private static void reads(Runnable reading) {
     try {
       reading.run();

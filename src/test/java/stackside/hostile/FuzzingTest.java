@@ -19,10 +19,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Lets a fuzzer that is guided by coverage loose on each target, in a process of its own, for a
- * bounded number of runs. {@code -Dfuzz.seconds=600} fuzzes that long instead, {@code
- * -Dfuzz.target=yaml} one target only; what it learns and finds is kept under {@code target/fuzz}.
- * A finding, without its first byte, goes to {@code src/test/resources/hostile}, and stays there.
+ * Runs a coverage-guided fuzzer on each target, in a separate process, for a limited number of
+ * runs. {@code -Dfuzz.seconds=600} fuzzes for that long instead; {@code -Dfuzz.target=yaml} uses
+ * one target only. What it learns and finds is kept under {@code target/fuzz}. A finding, without
+ * its first byte, goes to {@code src/test/resources/hostile}, and stays there.
  */
 @Tag("thorough")
 final class FuzzingTest {

@@ -11,14 +11,14 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** A sound content folder on the disk into which one hostile input after the other is laid. */
+/** A valid content folder on disk, into which hostile inputs are put one after the other. */
 final class Ground {
 
-  /** How much stands around a hostile file, and with it how long judging takes. */
+  /** How much content surrounds a hostile file, which determines how long checking takes. */
   enum Kind {
-    /** {@code unit.yaml} alone. */
+    /** Only {@code unit.yaml}. */
     BARE,
-    /** What the demonstration says of one generator. */
+    /** What the demonstration says about one generator. */
     ONE_GENERATOR,
     DEMONSTRATION
   }
@@ -47,7 +47,7 @@ final class Ground {
     return folder;
   }
 
-  /** The texts of a ground, without what was signed. */
+  /** The texts of a folder, without signed ones. */
   static SortedMap<String, String> files(Kind kind) throws IOException {
     SortedMap<String, String> files = new TreeMap<>();
     try (Stream<Path> walk = Files.walk(CONTENT)) {
@@ -95,7 +95,7 @@ final class Ground {
     }
   }
 
-  /** Takes the files of an input away again. */
+  /** Removes the files of an input again. */
   void restore(SortedMap<String, byte[]> files) throws IOException {
     for (String name : files.keySet()) {
       String before = sound.get(name);
@@ -113,7 +113,7 @@ final class Ground {
     Files.write(file, bytes);
   }
 
-  /** Where a file of this ending may stand, one place of each kind. */
+  /** Where a file with this extension may be, one place of each kind. */
   static List<String> places(String ending) {
     return switch (ending) {
       case "yaml" ->

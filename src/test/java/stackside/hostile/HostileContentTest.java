@@ -15,9 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Broken and hostile content goes through all that {@code check} does, in processes with as little
- * heap as a small machine gives: never an exception, a hang or a message that is none. {@code
- * -Dstackside.inputs=N} tries N times a thousand of the inputs that are made by chance.
+ * Runs broken and hostile content through everything that {@code check} does, in processes with as
+ * little heap as a small machine gives. There must never be an exception, a hang or a meaningless
+ * message. {@code -Dstackside.inputs=N} tries N thousand of the random inputs.
  */
 final class HostileContentTest {
   private static final int THOUSANDS = Integer.getInteger("stackside.inputs", 10);
@@ -27,10 +27,10 @@ final class HostileContentTest {
 
   private static final int ALL = 2;
 
-  /** A quarter of 2 GiB, which the virtual machine takes where nobody says how much. */
+  /** A quarter of 2 GiB, the virtual machine's default if nobody specifies the heap. */
   private static final String HEAP = "-Xmx512m";
 
-  /** Half the usual stack, so that what passes here has room to spare. */
+  /** Half the usual stack, so that whatever passes here has space to spare. */
   private static final String STACK = "-Xss512k";
 
   @Test

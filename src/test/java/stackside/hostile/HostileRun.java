@@ -15,9 +15,9 @@ import java.util.concurrent.TimeUnit;
 import stackside.cli.WholeChain;
 
 /**
- * The process that takes the inputs, with a heap of its own: {@code HostileRun FOLDER SHARD SHARDS
- * THOUSANDS}. Prints what it found, one line each, and its counts at the end. An input that takes
- * too long ends the process.
+ * The process that takes the inputs, with its own heap: {@code HostileRun FOLDER SHARD SHARDS
+ * THOUSANDS}. Prints its findings, one per line, and finally its counts. An input that takes too
+ * long ends the process.
  */
 final class HostileRun {
   private static final double MOST_PROCESSOR_SECONDS = 2;
@@ -60,7 +60,7 @@ final class HostileRun {
     System.exit(0);
   }
 
-  /** Classes are loaded once; what that takes is no input's fault. */
+  /** Loads the classes once, so that the time for this is not charged to an input. */
   private void warmUp() throws IOException {
     WholeChain.of(grounds.get(Ground.Kind.DEMONSTRATION).folder());
     WholeChain.of(grounds.get(Ground.Kind.ONE_GENERATOR).folder()).draft();

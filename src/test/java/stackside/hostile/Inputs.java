@@ -10,7 +10,7 @@ import java.util.Random;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** All inputs of a run, in an order that does not change. */
+/** All inputs of a run, in a fixed order. */
 final class Inputs {
   private static final List<String> TARGETS_OF_RUBBISH =
       List.of(
@@ -34,7 +34,7 @@ final class Inputs {
     this.pool = new Pool(texts.get(Ground.Kind.DEMONSTRATION));
   }
 
-  /** Corpus and monsters whole, and of what is made by chance so many times a thousand. */
+  /** All of the corpus and the monsters, and this many thousand of each kind of random input. */
   static List<Input> all(int thousands) throws IOException {
     Inputs all = new Inputs();
     all.inputs.addAll(Corpus.inputs());

@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Files that are absurd by their size, their depth or their repetition. */
+/** Files that are absurdly large, deep or repetitive. */
 final class Monsters {
   private static final int MUCH = 100_000;
   private static final int MEGABYTE = 1024 * 1024;

@@ -16,11 +16,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stackside.cli.WholeChain;
 
-/** Content folders whose entries are not what their names promise, and names that are no names. */
+/** Content folders whose entries are not what their names promise, and invalid names. */
 final class OddFoldersTest {
   private static final Duration LONGEST = Duration.ofSeconds(30);
 
-  /** One oddity, made by a shell in a folder that holds a small sound unit. */
+  /** One oddity, created by a shell in a folder that holds a small valid unit. */
   enum Oddity {
     FILES_THAT_LINK_IN_A_CIRCLE("cd machines && ln -s b.yaml a.yaml && ln -s a.yaml b.yaml"),
     FOLDER_THAT_LINKS_TO_ITSELF("rm -r drills && ln -s . drills"),

@@ -12,7 +12,7 @@ import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 
-/** Every node of the demonstration's YAML, from which a slip can take one to another place. */
+/** Every node of the demonstration's YAML, from which a slip can move one to another place. */
 final class Pool {
   private final List<Node> nodes = new ArrayList<>();
   private final List<ScalarNode> texts = new ArrayList<>();

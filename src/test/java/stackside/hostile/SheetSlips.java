@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.Collectors;
 
-/** Breaks what rows and blocks say: cells of a sheet exchanged, blocks of a page moved. */
+/** Corrupts rows and blocks: exchanges cells of a sheet, moves blocks of a page. */
 final class SheetSlips {
   private final Random chance;
   private final Pool pool;
@@ -46,7 +46,7 @@ final class SheetSlips {
     }
   }
 
-  /** A page with its blocks moved, nested or pointing elsewhere. */
+  /** A page whose blocks are moved, nested or point elsewhere. */
   String inPage(String text) {
     List<String> blocks = new ArrayList<>(List.of(text.split("\n\n", -1)));
     int at = chance.nextInt(blocks.size());

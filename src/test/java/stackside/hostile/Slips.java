@@ -3,7 +3,7 @@ package stackside.hostile;
 import java.util.List;
 import java.util.Random;
 
-/** Breaks the text of a file at places left to chance, without regard to what it means. */
+/** Corrupts the text of a file at random places, regardless of its meaning. */
 final class Slips {
   private static final List<String> CRUMBS =
       List.of(
@@ -134,7 +134,7 @@ final class Slips {
     return lines.isEmpty() ? "" : lines.get(chance.nextInt(lines.size()));
   }
 
-  /** A text of crumbs alone. */
+  /** A text made of fragments only. */
   String rubbish() {
     StringBuilder text = new StringBuilder();
     int pieces = chance.nextInt(40);

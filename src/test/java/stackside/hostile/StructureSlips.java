@@ -17,8 +17,8 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 import org.yaml.snakeyaml.nodes.Tag;
 
 /**
- * Breaks what a YAML file says and leaves its form in order: keys and items dropped, doubled,
- * swapped and renamed, values of the wrong type, references to anything, values far out.
+ * Corrupts the content of a YAML file but keeps its syntax valid: keys and items dropped, doubled,
+ * swapped and renamed, values of the wrong type, references to anything, extreme values.
  */
 final class StructureSlips {
   private static final int MANY = 40;
@@ -62,7 +62,7 @@ final class StructureSlips {
     return 1;
   }
 
-  /** The tree with a slip at the node that is so many steps away, in reading order. */
+  /** The tree with a slip at the node this many steps away, in reading order. */
   private Node rebuilt(Node node) {
     if (steps-- == 0) {
       return slipped(node);
@@ -111,7 +111,7 @@ final class StructureSlips {
     return pool.text(chance);
   }
 
-  /** Items dropped, doubled, swapped, or there many times. */
+  /** Items dropped, doubled, swapped, or repeated many times. */
   private <T> List<T> moved(List<T> items) {
     List<T> moved = new ArrayList<>(items);
     if (items.isEmpty()) {

@@ -9,7 +9,7 @@ import stackside.derive.signed.Json;
 import stackside.derive.signed.JsonReader;
 import stackside.source.Problem;
 
-/** What every message must be, whatever it is about. */
+/** Requirements that every message must meet, whatever it is about. */
 final class Words {
   private static final int LONGEST = 700;
   private static final Pattern TRACE =
@@ -19,7 +19,7 @@ final class Words {
 
   private Words() {}
 
-  /** What is wrong with the words of a chain, empty if nothing is. */
+  /** What is wrong with the messages of a chain; empty if nothing is. */
   static List<String> wrong(WholeChain chain, String text, String printed) {
     List<String> wrong = new ArrayList<>();
     for (Problem problem : chain.problems()) {

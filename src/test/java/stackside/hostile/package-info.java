@@ -1,5 +1,5 @@
 /**
- * Throws broken and hostile content at the program. Start from {@link
+ * Feeds broken and hostile content to the program. Start from {@link
  * stackside.hostile.HostileContentTest}.
  */
 @NullMarked

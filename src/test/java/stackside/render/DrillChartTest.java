@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stackside.render.DrillChart.Check;
 
-/** The flow chart of a drill: ways out only where a check can mend the fault. */
+/** The flow chart of a drill has an exit only where a check can mend the fault. */
 final class DrillChartTest {
 
   private static Drawing chart(Check... checks) {

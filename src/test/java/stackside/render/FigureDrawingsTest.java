@@ -22,14 +22,17 @@ import stackside.render.Shape.Polyline;
 import stackside.render.Shape.Rect;
 import stackside.render.Shape.Words;
 
-/** The figures of the handbook as drawn: their lengths are the numbers that they show. */
+/** The handbook's figures as drawn: their lengths match the numbers that they show. */
 final class FigureDrawingsTest {
 
   private static <T extends Shape> List<T> all(Drawing drawing, Class<T> type) {
     return drawing.shapes().stream().filter(type::isInstance).map(type::cast).toList();
   }
 
-  /** The peak of a trace over its own root mean square is the crest factor that it is drawn for. */
+  /**
+   * The peak of a trace divided by its own root mean square is the crest factor for which it is
+   * drawn.
+   */
   @ParameterizedTest
   @ValueSource(doubles = {1.4143, 1.6, 2, 4.5, 6, 8})
   void aTraceHasTheCrestFactorThatItIsDrawnFor(double factor) {

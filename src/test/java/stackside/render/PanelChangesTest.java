@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import stackside.model.Socket;
 import stackside.render.PanelPlan.Place;
 
-/** What gets an outline on two panels side by side. */
+/** Which sockets are outlined on two panels side by side. */
 final class PanelChangesTest {
   private static final Socket ONE = Panels.socket("a", "1", "Monopolar", 1, 1);
   private static final Socket TWO = Panels.socket("b", "2", "Monopolar", 1, 2);

@@ -16,7 +16,10 @@ import stackside.render.PanelPlan.Misfit;
 import stackside.render.PanelPlan.Place;
 import stackside.render.PanelPlan.Use;
 
-/** The front panel of a card: what happens in a wrong socket, and nothing that looks alike. */
+/**
+ * The front panel of a card: what happens in a wrong socket, and that different sockets look
+ * different.
+ */
 final class PanelStripTest {
   private static final Sheet CARD = new Sheet(108, 5.1);
 
@@ -80,7 +83,7 @@ final class PanelStripTest {
     }
   }
 
-  /** In grey and from afar only the outline tells them apart. */
+  /** Without colour and from a distance, only the outline distinguishes them. */
   @Test
   void argonAndNeutralElectrode_shareNoKindOfShape() {
     List<Place> places =

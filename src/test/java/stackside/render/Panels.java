@@ -25,7 +25,7 @@ import stackside.render.PanelPlan.Misfit;
 import stackside.render.PanelPlan.Place;
 import stackside.source.Location;
 
-/** Front panels for tests, built in code: invented throughout. */
+/** Front panels for tests, built in code and entirely invented. */
 final class Panels {
   static final Location AT = Location.startOf("machines/x.yaml");
 
@@ -33,7 +33,7 @@ final class Panels {
 
   private Panels() {}
 
-  /** A draft of a unit, for the plans that want one. */
+  /** A draft of a unit, for plans that need one. */
   static Publication publication(Unit unit) {
     return new Publication(
         Analysis.of(unit), List.of(), List.of(), Marking.DRAFT, LocalDate.of(2026, 11, 25));

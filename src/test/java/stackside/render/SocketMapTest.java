@@ -19,7 +19,9 @@ import stackside.render.Shape.Point;
 import stackside.render.Shape.Polyline;
 import stackside.render.Shape.Words;
 
-/** The front panel as drawn: true order, the machine's labels, no crossing cables, what happens. */
+/**
+ * The front panel as drawn: real order, the machine's labels, no crossing cables, and what happens.
+ */
 final class SocketMapTest {
   private static final Publication DEMONSTRATION = Panels.publication(Units.demonstration());
 
@@ -164,7 +166,7 @@ final class SocketMapTest {
     return allWords(drawing).stream().map(Words::text).toList();
   }
 
-  /** Cables are the only lines as thick as this. */
+  /** Only cables are lines of this thickness. */
   private static List<Polyline> cables(Drawing drawing, Sheet sheet) {
     List<Polyline> cables = new ArrayList<>();
     for (Shape shape : drawing.shapes()) {

@@ -21,9 +21,9 @@ import stackside.render.plan.Phrase;
 import stackside.source.Problem;
 
 /**
- * What people act on, without regard to where it is written or in which order things are listed:
- * what is signed, what every card says, where it sends the reader and how large its letters are,
- * and where signatures, stored programs and output checks stand on a day.
+ * What people act on, regardless of where it is written or how things are sorted: what is signed;
+ * what every card says, where it sends the reader and how large its letters are; and the state of
+ * signatures, stored programs and output checks on a given day.
  */
 record ActedOn(Map<String, String> signed, List<String> cards, List<String> standing) {
   static final LocalDate DAY = LocalDate.of(2026, 11, 25);
@@ -70,7 +70,7 @@ record ActedOn(Map<String, String> signed, List<String> cards, List<String> stan
         .collect(Collectors.joining(" | ", plan.name() + ": ", plan.fingerprint() + plan.held()));
   }
 
-  /** How everything stands that is signed, stored in a machine or measured; no due days. */
+  /** The state of everything that is signed, stored in a machine or measured, without due dates. */
   static List<String> standing(Unit unit) {
     Standing on = Standing.of(unit, DAY, SignedFacts.fingerprints(unit));
     return Stream.of(

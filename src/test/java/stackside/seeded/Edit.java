@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One seeded fault: a file of the content as it stands after a slip.
+ * One seeded fault: a content file as it reads after a slip.
  *
  * @param from the first edited line
  * @param to the last edited line

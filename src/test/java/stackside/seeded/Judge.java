@@ -19,17 +19,17 @@ import stackside.derive.edition.Register;
 import stackside.model.Unit;
 import stackside.source.Problem;
 
-/** Reads and judges one edit after the other, each in the otherwise untouched content. */
+/** Reads and checks one edit after another, each within otherwise unchanged content. */
 final class Judge implements AutoCloseable {
   private final FileSystem memory = Jimfs.newFileSystem(Configuration.unix());
   private final Path content = memory.getPath("/content");
   private final Lines clean;
   private final Register register;
 
-  /** What came of reading and judging. */
+  /** The result of reading and checking. */
   record Verdict(Optional<Unit> unit, List<Problem> problems) {}
 
-  /** Judges beside the register of the last issue. */
+  /** Checks against the register of the last issue. */
   Judge(Lines clean, Register register) {
     this.clean = clean;
     this.register = register;

@@ -42,7 +42,10 @@ record Lines(Map<String, List<String>> files) {
     return line(at).substring(at.column() - 1, at.column() - 1 + at.length());
   }
 
-  /** A spot whose place is its own text; an id stands somewhere in the group of keys it names. */
+  /**
+   * A spot whose place covers exactly its own text; an id is somewhere in the group of keys that it
+   * names.
+   */
   Spot exact(Spot spot) {
     String slug = slug(spot.value());
     if (slug.isEmpty() || spot.at().length() == 0) {

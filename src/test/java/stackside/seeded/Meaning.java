@@ -12,9 +12,9 @@ import stackside.model.Unit;
 import stackside.source.Location;
 
 /**
- * All that a unit says, found by reflection: without the places where it is written, without the
- * order in which it lists things, and without the further names that only the search of the site
- * looks at. Where this is the same, an edit changed an order or such a name and nothing else.
+ * Everything that a unit says, found by reflection, without the places where it is written, the
+ * order in which it is listed, and the alternative names that only the site's search uses. If this
+ * is unchanged, an edit changed only an order or such a name.
  */
 final class Meaning {
   private Meaning() {}

@@ -15,20 +15,20 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.source.Location;
 
-/** Finds by reflection every component of the model, and every place that a unit writes one. */
+/** Finds by reflection every component of the model, and every place where a unit writes one. */
 final class ModelSpots {
   private final List<Spot> spots = new ArrayList<>();
 
   private ModelSpots() {}
 
-  /** All places of a unit, in the order of the model. */
+  /** All spots of a unit, in model order. */
   static List<Spot> of(Unit unit) {
     ModelSpots found = new ModelSpots();
     found.inside(unit, Location.startOf("unit.yaml"));
     return found.spots;
   }
 
-  /** The components of all records of the model that an author writes; places are not written. */
+  /** The components of all model records that an author writes; locations are not written. */
   static List<String> components() {
     return ModelRecords.components(type -> true, ModelSpots::isWritten);
   }

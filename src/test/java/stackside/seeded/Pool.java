@@ -3,10 +3,10 @@ package stackside.seeded;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The texts that stand in the content for each component: what an author could have written. */
+/** The texts that the content has for each component: what an author could have written. */
 record Pool(Lines lines, List<Spot> spots) {
 
-  /** The texts of the same component near a spot: in its file, in a table of the same asset. */
+  /** The texts of the same component near a spot: in its file, or in a table of the same asset. */
   Stream<String> of(Spot spot) {
     return spots.stream()
         .filter(other -> other.component().equals(spot.component()))

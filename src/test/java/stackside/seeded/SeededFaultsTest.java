@@ -51,8 +51,9 @@ final class SeededFaultsTest {
   private static final String HARMLESS = "harmless";
 
   /**
-   * What a drill must mend follows from every circuit, and what a slot holds from all profiles that
-   * name it, so that one slip may show there as well; both are true and name the other place.
+   * What a drill must mend depends on every circuit, and what a slot holds on all profiles that
+   * name it. One slip may therefore show there as well. Both reports are true and name the other
+   * place.
    */
   private static final Set<String> FOLLOWS = Set.of("drill-misses-cause", "slot-with-two-contents");
 
@@ -64,7 +65,7 @@ final class SeededFaultsTest {
   private static Register register;
 
   /**
-   * What a line of the table says of one slip.
+   * What a line of the table says about one slip.
    *
    * @param by who may be the first to notice it, depending on the place; anybody where it is empty
    */
@@ -76,7 +77,7 @@ final class SeededFaultsTest {
 
   private record Seeded(Expected expected, Edit edit) {}
 
-  /** Who noticed one edit first; a miss where that is not whom the table names. */
+  /** The first check to report one edit; a miss if the table does not name it. */
   private record Outcome(Seeded seeded, String by, Optional<String> miss) {}
 
   /** {@code 9} or {@code 9-11}. */
@@ -203,7 +204,10 @@ final class SeededFaultsTest {
     return spots.stream().flatMap(spot -> slip.at(spot, lines, pool, random).stream());
   }
 
-  /** The first that notices, in the order rule, signature, standing, card; it must be expected. */
+  /**
+   * The first check that reports it, in the order rule, signature, standing, card; it must be an
+   * expected one.
+   */
   private static Outcome outcome(Seeded seeded, Judge judge) {
     Judge.Verdict verdict = judge.after(seeded.edit());
     List<Problem> there =
@@ -230,8 +234,8 @@ final class SeededFaultsTest {
   }
 
   /**
-   * Whether an error is the edit's: it points there, or is of a kind that does, or follows from it
-   * somewhere else.
+   * Whether an error belongs to the edit: it points there, is of a kind that does, or is a
+   * consequence elsewhere.
    */
   private static boolean belongs(Problem error, List<Problem> there, Edit edit) {
     return points(error, edit)
@@ -250,8 +254,8 @@ final class SeededFaultsTest {
   }
 
   /**
-   * Whether a problem lies on the edited line, or names it in a note. A row that is gone has no
-   * line any more, only a file.
+   * Whether a problem is on the edited line, or names that line in a note. A deleted row no longer
+   * has a line, only a file.
    */
   private static boolean points(Problem problem, Edit edit) {
     boolean gone = problem.fault().equals(RecordFaults.REMOVED);
@@ -260,7 +264,7 @@ final class SeededFaultsTest {
         || problem.notes().stream().anyMatch(note -> edit.touches(note.at()));
   }
 
-  /** Who else notices that no rule speaks of; nobody where the unit cannot be read. */
+  /** What else notices an edit that no rule reports; empty if the unit cannot be read. */
   private static Optional<String> noticedBy(Judge.Verdict verdict) {
     return verdict.unit().flatMap(unit -> noticedBy(unit, verdict.problems().isEmpty()));
   }
@@ -273,7 +277,7 @@ final class SeededFaultsTest {
     if (!now.standing().equals(actedOn.standing())) {
       return Optional.of(STANDING);
     }
-    // A card that says something else is a new edition, which the next issue names for printing.
+    // A card that says something else is a new edition, which the next issue lists for printing.
     if (!now.cards().equals(actedOn.cards())) {
       return Optional.of(CARD);
     }
@@ -282,7 +286,7 @@ final class SeededFaultsTest {
     return harmless ? Optional.of(HARMLESS) : Optional.empty();
   }
 
-  /** Whether something that is signed differs, and the difference can be told. */
+  /** Whether something signed differs, and the difference can be described. */
   private static boolean voidsASignature(Unit unit) {
     return facts(unit).values().stream()
         .flatMap(

@@ -17,16 +17,16 @@ import stackside.model.ThingId;
 import stackside.model.Word;
 import stackside.source.Location;
 
-/** A way in which an author's hand slips, as one edit of the text at a spot. */
+/** A kind of slip by an author, as one edit of the text at a spot. */
 enum Slip {
-  /** The value is lost and its key stays. */
+  /** The value is missing but its key remains. */
   EMPTIED {
     @Override
     Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
       return isGroup(spot, lines) ? Optional.empty() : Optional.of(isCell(spot) ? "" : "\"\"");
     }
   },
-  /** A letter too many. */
+  /** An extra letter. */
   MISSPELT {
     @Override
     Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
@@ -39,7 +39,7 @@ enum Slip {
       return Optional.of(text.substring(0, end) + "x" + text.substring(end));
     }
   },
-  /** Another value that could stand here. */
+  /** Another value that could be written here. */
   OTHER {
     @Override
     Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
@@ -110,7 +110,7 @@ enum Slip {
           : Optional.of(range.group(1) + range.group(3) + " to " + range.group(2) + range.group(4));
     }
   },
-  /** A day that is still to come. */
+  /** A date in the future. */
   YEARS_LATER {
     @Override
     Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
@@ -119,7 +119,7 @@ enum Slip {
           : Optional.empty();
     }
   },
-  /** A day before there was anything. */
+  /** A date before there were any records. */
   YEARS_EARLIER {
     @Override
     Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
@@ -128,7 +128,7 @@ enum Slip {
           : Optional.empty();
     }
   },
-  /** A day that no calendar has. */
+  /** A date that does not exist. */
   NO_DAY {
     @Override
     Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
@@ -137,7 +137,7 @@ enum Slip {
           : Optional.empty();
     }
   },
-  /** An id that no file can be named after everywhere. */
+  /** An id that some systems cannot use as a file name. */
   DEVICE {
     @Override
     Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
@@ -148,7 +148,7 @@ enum Slip {
           : Optional.empty();
     }
   },
-  /** A handbook page that has lost the mark of its title. */
+  /** A handbook page whose title has lost its mark. */
   UNTITLED {
     @Override
     Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
@@ -167,21 +167,21 @@ enum Slip {
           : Optional.empty();
     }
   },
-  /** The same line once more. */
+  /** The same line twice. */
   TWICE {
     @Override
     Optional<List<String>> lines(Spot spot, Lines lines) {
       return rows(spot, lines).map(row -> List.of(row.get(0), row.get(0)));
     }
   },
-  /** The line is gone. */
+  /** The line is missing. */
   GONE {
     @Override
     Optional<List<String>> lines(Spot spot, Lines lines) {
       return rows(spot, lines).map(row -> List.of());
     }
   },
-  /** One of several words in brackets is struck out. */
+  /** One of several words in brackets is missing. */
   STRUCK {
     @Override
     Optional<Edit> at(Spot spot, Lines lines, Pool pool, Random random) {
@@ -205,7 +205,7 @@ enum Slip {
           : Optional.empty();
     }
   },
-  /** Two lines changed places. */
+  /** Two lines swapped. */
   SWAPPED {
     @Override
     Optional<List<String>> lines(Spot spot, Lines lines) {
@@ -215,17 +215,17 @@ enum Slip {
     }
   };
 
-  /** What stands at the spot instead; absent where this slip makes no sense there. */
+  /** The replacement text at the spot; absent if this slip makes no sense there. */
   Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
     return Optional.empty();
   }
 
-  /** What stands instead of the line, and of the next where both are rows of one list. */
+  /** The replacement for the line, and for the next one if both are rows of one list. */
   Optional<List<String>> lines(Spot spot, Lines lines) {
     return Optional.empty();
   }
 
-  /** The edit at a spot; absent where this slip makes no sense there. */
+  /** The edit at a spot; absent if this slip makes no sense there. */
   Optional<Edit> at(Spot spot, Lines lines, Pool pool, Random random) {
     Location at = spot.at();
     if (at.length() == 0) {
@@ -256,7 +256,7 @@ enum Slip {
     return spot.at().file().endsWith(".csv");
   }
 
-  /** Whether several keys or items stand there, so that it is no single text. */
+  /** Whether the spot holds several keys or items rather than a single text. */
   private static boolean isGroup(Spot spot, Lines lines) {
     String text = lines.text(spot.at());
     return spot.value() instanceof Collection<?>
@@ -267,7 +267,7 @@ enum Slip {
         || (isCell(spot) && text.contains(","));
   }
 
-  /** Whether the spot is a part of a text that another spot stands for as a whole. */
+  /** Whether the spot is part of a text that another spot covers as a whole. */
   private static boolean isBare(Spot spot) {
     return spot.component()
         .matches("(ThingId|LampId|ConnectorId|ContactHours|Stretch|Withdrawal)\\..*");
@@ -304,7 +304,7 @@ enum Slip {
         : Optional.of(text.substring(0, number.start()) + scaled + text.substring(number.end()));
   }
 
-  /** The line of a row of a list or a table, with the next one if that is its neighbour. */
+  /** The line of a row in a list or table, together with the next one if it is adjacent. */
   private static Optional<List<String>> rows(Spot spot, Lines lines) {
     if (!(spot.value() instanceof Collection<?>)) {
       return Optional.empty();

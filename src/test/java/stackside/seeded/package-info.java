@@ -1,5 +1,5 @@
 /**
- * Seeds a harmful edit into every component of the model, one at a time, and asks who notices.
+ * Makes one harmful edit in every component of the model, one at a time, and tests what notices it.
  * Start from {@link stackside.seeded.SeededFaultsTest}.
  */
 @NullMarked

@@ -96,9 +96,9 @@ import stackside.quantity.Watts;
 import stackside.source.Location;
 
 /**
- * A unit with one room and one generator, put together in code: two monopolar sockets, one bipolar
- * and one argon socket, a snare, a forceps, a bipolar and an argon probe, and one approved answer
- * that a test bends to its question.
+ * A unit with one room and one generator, built in code. It has two monopolar sockets, one bipolar
+ * socket and one argon socket; a snare, a forceps, a bipolar probe and an argon probe; and one
+ * approved answer, which each test adapts to its question.
  */
 final class Bench {
   private static final Location AT = new Location("bench.yaml", 1, 1, 0);
@@ -128,7 +128,7 @@ final class Bench {
   private boolean threePinFitsPlate;
   private boolean argonSocket = true;
 
-  /** A pedal is written as mode-level-limit, "none", or "" for not read. */
+  /** A pedal is written as mode-level-limit, as "none", or as "" if it was not read. */
   private record Answered(
       Optional<Integer> slot,
       String instrument,
@@ -178,7 +178,9 @@ final class Bench {
     return this;
   }
 
-  /** How the machine answers a condition; lamps and display in one string, "" for none. */
+  /**
+   * Sets how the machine responds to a condition. Lamps and display share one string, "" for none.
+   */
   Bench answering(Condition condition, Tone tone, OutputSeen output) {
     return answering(condition, tone, output, Map.of(), Optional.empty(), Evidence.Basis.MANUAL);
   }
@@ -245,7 +247,7 @@ final class Bench {
     return this;
   }
 
-  /** The answer under test. */
+  /** Sets the answer under test. */
   Bench approving(String instrument, String socket, String yellow, String blue) {
     main = new Answered(main.slot(), instrument, socket, yellow, blue, main.plate());
     return this;
@@ -270,7 +272,7 @@ final class Bench {
     return this;
   }
 
-  /** Another approved answer on the same model, for a lesion that the room does not offer. */
+  /** Adds another approved answer on the same model, for a lesion that the room does not offer. */
   Bench alsoApproving(int slot, String socket, String yellow, String blue) {
     others.add(new Answered(Optional.of(slot), "snare", socket, yellow, blue, true));
     return this;
@@ -341,7 +343,7 @@ final class Bench {
     return new Sign(AT, tone.map(Bench::fact), shown, display.map(Bench::fact), Optional.empty());
   }
 
-  // --- what comes out
+  // --- results
 
   Circuits circuits() {
     return Circuits.of(unit());
@@ -361,7 +363,7 @@ final class Bench {
     return all.get(0);
   }
 
-  /** The outcome of a fault that has to do with a socket. */
+  /** The outcome of a fault that involves a socket. */
   Outcome outcome(SingleFault fault, String socket) {
     return outcomes(fault).stream()
         .filter(
@@ -372,7 +374,7 @@ final class Bench {
         .orElseThrow();
   }
 
-  /** The outcome of another program in force. */
+  /** The outcome of having another program active. */
   Outcome wrongProgram(int slot) {
     return outcomes(SingleFault.WRONG_PROGRAM).stream()
         .filter(each -> each.deviation().program().orElseThrow().slot().equals(Optional.of(slot)))
@@ -380,7 +382,7 @@ final class Bench {
         .orElseThrow();
   }
 
-  /** Presses with everything right. */
+  /** Presses the pedals with everything correct. */
   List<Press> asApproved() {
     Unit unit = unit();
     Room room = unit.rooms().get(0);
@@ -396,7 +398,7 @@ final class Bench {
         .asApproved();
   }
 
-  // --- the parts
+  // --- parts
 
   Unit unit() {
     Machine machine = machine();

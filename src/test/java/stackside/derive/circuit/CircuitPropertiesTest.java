@@ -18,7 +18,7 @@ import stackside.model.SingleFault;
 import stackside.model.Socket;
 import stackside.model.Tone;
 
-/** What must hold of every circuit, tried on many units made from a fixed seed. */
+/** Properties that every circuit must have, tested on many units generated from a fixed seed. */
 final class CircuitPropertiesTest {
 
   static Stream<Bench> units() {
@@ -180,7 +180,7 @@ final class CircuitPropertiesTest {
         .allMatch(press -> press.outcomeClass().silent() || press.reach() == Reach.AS_APPROVED);
   }
 
-  /** Where everything is right and something can come of it, it comes to what was approved. */
+  /** If nothing is wrong and current can flow, the outcome is what was approved. */
   @ParameterizedTest
   @MethodSource("units")
   void withEverythingRightEverythingIsRight(Bench bench) {

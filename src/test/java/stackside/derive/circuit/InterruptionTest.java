@@ -21,7 +21,7 @@ import stackside.model.SelectionKind;
 import stackside.model.SingleFault;
 import stackside.model.Tone;
 
-/** Loose plugs, broken cables, and what is missing altogether. */
+/** Loose plugs, broken cables, and things that are missing altogether. */
 final class InterruptionTest {
 
   @Test

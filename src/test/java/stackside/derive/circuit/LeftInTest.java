@@ -37,7 +37,7 @@ final class LeftInTest {
     }
   }
 
-  /** Snare, then another instrument, then back to the snare without plugging it in again. */
+  /** Snare, then another instrument, then the snare again without unplugging and plugging it in. */
   @Test
   void whereThePlugSelects_theLastPlugIsLive() {
     Outcome outcome =

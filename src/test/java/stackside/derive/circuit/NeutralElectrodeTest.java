@@ -29,9 +29,9 @@ import stackside.model.SingleFault;
 import stackside.model.Tone;
 
 /**
- * Every fault of the neutral electrode under every monitor and electrode. A continuity monitor sees
- * the cable and nothing of the skin (AORN 2012 glossary, READ; IEC 60601-2-2, from memory); a
- * contact-quality monitor works only with a split electrode.
+ * Every fault of the neutral electrode, with every monitor and every electrode. A continuity
+ * monitor detects faults of the cable but nothing about the skin (AORN 2012 glossary, READ; IEC
+ * 60601-2-2, from memory). A contact-quality monitor works only with a split electrode.
  */
 final class NeutralElectrodeTest {
 

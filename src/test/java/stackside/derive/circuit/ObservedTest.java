@@ -20,7 +20,7 @@ final class ObservedTest {
     return new Observed(Tone.USUAL, Map.of(LAMP, colour), Optional.empty());
   }
 
-  /** Red is the colour of a fault in the patient circuit (IEC 60601-2-2, READ). */
+  /** Red indicates a fault in the patient circuit (IEC 60601-2-2, READ). */
   @ParameterizedTest
   @ValueSource(strings = {"red", "Red", "flashing green", "blinking"})
   void aLampThatWarnsIsNotSilent(String colour) {

@@ -11,7 +11,7 @@ import stackside.model.OutputSeen;
 import stackside.model.SelectionKind;
 import stackside.model.Tone;
 
-/** The socket that nobody chose: what power-on selected is still selected. */
+/** Nobody selected a socket: what power-on selected is still selected. */
 final class SelectionTest {
 
   @Test

@@ -255,7 +255,9 @@ final class WrongSocketTest {
         .containsExactly(Optional.of("m2"));
   }
 
-  /** Nothing is selected: all sockets of the mode's kind are live, so the other one works too. */
+  /**
+   * Nothing is selected: all sockets of the mode's kind are live, so the other socket works too.
+   */
   @Test
   void whereNothingSelects_theSocketsOfAKindAreLiveTogether() {
     Outcome outcome =

@@ -18,7 +18,7 @@ import stackside.model.Unit;
 
 final class DifferencesTest {
 
-  /** A second room with the generator of the first and another answer to the same questions. */
+  /** A second room with the same generator and a different answer to the same questions. */
   private static final String TWIN_ROOM =
       """
       === assets.csv

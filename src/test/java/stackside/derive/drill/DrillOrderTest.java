@@ -24,7 +24,7 @@ final class DrillOrderTest {
     return new Search.Step(probability, seconds, List.of(after));
   }
 
-  /** P, Q, R, S of the worked example: all 24 orders were enumerated by hand (COMPUTED). */
+  /** P, Q, R, S of the worked example; all 24 orders were enumerated by hand (COMPUTED). */
   private static final List<Search.Step> EXAMPLE =
       List.of(step(0.50, 50), step(0.30, 20), step(0.15, 12), step(0.05, 10));
 
@@ -62,7 +62,7 @@ final class DrillOrderTest {
     return steps;
   }
 
-  /** Every order of up to eight checks that keeps what must come first is tried. */
+  /** Tries every order of up to eight checks that respects the required precedence. */
   @ParameterizedTest
   @MethodSource("drills")
   void noOrderIsSoonerThanTheOneFound(List<Search.Step> steps) {

@@ -17,13 +17,13 @@ import stackside.model.Level;
 import stackside.model.Mode;
 import stackside.model.Unit;
 
-/** The numbers of the figures, against published ones where there are some. */
+/** The numbers in the figures, compared with published ones where these exist. */
 final class FigureNumbersTest {
 
   /**
-   * Rows W1 and W1b of the list of published facts: the source gives 1, 0.25 and 0.002 A/cm²
-   * (Gershman, Thomson, Veres, textbook chapter 40; read), the exact values are computed from its
-   * sizes.
+   * Rows W1 and W1b of the list of published facts. The source gives 1, 0.25 and 0.002 A/cm²
+   * (Gershman, Thomson, Veres, textbook chapter 40; read); the exact values are computed from its
+   * dimensions.
    */
   @ParameterizedTest
   @CsvSource({
@@ -54,7 +54,10 @@ final class FigureNumbersTest {
         .orElseThrow();
   }
 
-  /** Heating goes with the inverse fourth power of the radius (row 2.2, same chapter; read). */
+  /**
+   * Heating is proportional to the inverse fourth power of the radius (row 2.2, same chapter;
+   * read).
+   */
   @Test
   void heatingOfAStalkFallsWithTheFourthPowerOfItsDiameter() {
     List<StalkHeating> stalks = StalkHeating.stalks();

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stackside.derive.Edited;
 
-/** Tolerance and share are the unit's own data; the base unit has 20 and 10 percent. */
+/** Tolerance and share are the unit's own data; the base unit uses 20 and 10 percent. */
 final class MeasuredTest {
 
   private static Measured measured(String row) {
@@ -23,7 +23,9 @@ final class MeasuredTest {
         .get(0);
   }
 
-  /** 190 V peak at a crest factor of 1.4 drive 36.8 W into 500 ohm, whatever the dial says. */
+  /**
+   * A peak of 190 V at a crest factor of 1.4 drives 36.8 W into 500 ohm, whatever the dial says.
+   */
   @Test
   void aSoftModeFarBelowItsDialIsRight() {
     Measured measured = measured("EQ-2,2026-03-02,soft,,80 W,500 ohm,36 W,analyser,AP");

@@ -39,7 +39,7 @@ final class ModeOutputTest {
         .orElseThrow();
   }
 
-  /** Soft coagulation limits itself as tissue dries while a cut holds its watts. */
+  /** Soft coagulation limits itself as tissue dries, whereas a cut holds its power. */
   @Test
   void softModeGivesWayWhereACutHolds() {
     Unit unit = Edited.base("");

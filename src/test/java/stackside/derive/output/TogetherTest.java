@@ -12,7 +12,7 @@ import stackside.model.Mode;
 import stackside.model.Unit;
 import stackside.quantity.Watts;
 
-/** Which settings stand side by side: those that answers really use. */
+/** Which settings are compared with each other: those that answers really use. */
 final class TogetherTest {
 
   private static List<Watts> limits(Unit unit, String... modes) {
@@ -23,7 +23,7 @@ final class TogetherTest {
         .toList();
   }
 
-  /** Several answers ask for 60 W on both pedals, fewer for 50 W, one for 80 W alone. */
+  /** Several answers use 60 W on both pedals, fewer use 50 W, and one uses 80 W alone. */
   @Test
   void theSettingsThatMostAnswersSetTogetherAreChosen() {
     assertThat(limits(Units.demonstration(), "cordgrass/gentle-coag", "cordgrass/interval-cut"))

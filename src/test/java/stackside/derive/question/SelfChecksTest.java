@@ -17,8 +17,8 @@ import stackside.derive.question.Question.Elsewhere;
 import stackside.model.Unit;
 
 /**
- * Every question has one right answer and no other that could be called right, as an independent
- * search of the model finds: over the demonstration, and over units made of it by chance.
+ * Every question has one right answer and no other that could be called right. An independent
+ * search of the model checks this for the demonstration and for units varied from it at random.
  */
 final class SelfChecksTest {
   private static List<CardInUse> cards(Unit unit) {
@@ -118,7 +118,7 @@ final class SelfChecksTest {
     assertThat(kinds).hasSize(Subject.class.getPermittedSubclasses().length);
   }
 
-  /** The search itself is not blind: it sees a second right answer that is put in. */
+  /** The search itself works: it finds a second right answer that was added on purpose. */
   @Test
   void searchFindsASecondRightAnswer() {
     Unit unit = Units.demonstration();

@@ -33,8 +33,8 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
- * Finds out by trying everything in the model whether an answer would be right in a place. It
- * shares no code with the questions: it walks all profiles, drills, contacts and minutes.
+ * Finds out whether an answer would be right in a place by trying everything in the model. It
+ * shares no code with the questions: it walks through all profiles, drills, contacts and minutes.
  */
 final class Truth {
   private static final int WEEK = 7 * 24 * 60;
@@ -91,7 +91,9 @@ final class Truth {
     throw new AssertionError(reply + " is no answer to " + subject);
   }
 
-  /** Whether it is what somebody from the other place would answer, to this or a like question. */
+  /**
+   * Whether somebody from the other place would give this answer to this question or a similar one.
+   */
   boolean comesFrom(Place other, Subject subject, Reply reply) {
     if (subject instanceof Subject.FirstCheck && reply instanceof Reply.Check check) {
       return drills(other).stream()
@@ -238,7 +240,7 @@ final class Truth {
     return socket.label().value().toLowerCase(Locale.ROOT);
   }
 
-  /** By every outcome of every answer there, summed up in no way. */
+  /** Considers every single outcome of every answer there, without summarising. */
   private Set<OutcomeClass> outcomes(Place place, SingleFault fault) {
     Set<OutcomeClass> classes = new TreeSet<>();
     for (Outcome outcome : outcomes) {
@@ -307,7 +309,7 @@ final class Truth {
     return tone || display || tissue || lamps;
   }
 
-  /** Whether somebody who does the one check has as good as done the other. */
+  /** Whether doing one check amounts to doing the other. */
   private static boolean alike(DrillCheck one, DrillCheck other) {
     return text(one).equalsIgnoreCase(text(other))
         || one.mends().stream()
@@ -331,7 +333,7 @@ final class Truth {
         .toList();
   }
 
-  /** Whether it goes straight in, or through one cable of the room, and is for such patients. */
+  /** Whether it plugs in directly or through one cable of the room, and suits such patients. */
   private static boolean wouldFit(Place place, PatientGroup patients, Electrode electrode) {
     boolean weight = electrode.patients().value().overlaps(patients.weight().value());
     boolean goesIn =
@@ -352,7 +354,7 @@ final class Truth {
     return weight && goesIn;
   }
 
-  // Contacts, minute by minute of the week
+  // Contacts, for every minute of the week
 
   private static Set<String> phones(Place place, DayOfWeek day, LocalTime time) {
     int minute = (day.getValue() - 1) * 24 * 60 + time.toSecondOfDay() / 60;

@@ -16,9 +16,9 @@ import stackside.generate.GeneratedUnit;
 import stackside.model.Unit;
 
 /**
- * Units like the demonstration in which chance has made more things alike than a unit would: labels
- * that differ in case only, one program under one number everywhere, one telephone for two desks,
- * pedals the other way round, hours that overlap, checks in other drills' words.
+ * Units derived from the demonstration that contain, at random, more similar things than a real
+ * unit would: labels that differ only in case, one program under one number everywhere, one
+ * telephone for two contacts, swapped pedals, overlapping hours, checks worded as in other drills.
  */
 final class Variants {
   private static final Pattern LABEL = Pattern.compile("label: \"?([A-Z0-9])\"?(?=,)");
@@ -33,7 +33,7 @@ final class Variants {
 
   private Variants() {}
 
-  /** The unit of a seed; absent where chance has broken it beyond reading. */
+  /** The unit for a seed; absent if the random changes made it unreadable. */
   static Optional<Unit> of(long seed) throws IOException {
     Random chance = new Random(seed);
     SortedMap<String, String> files = new TreeMap<>(GeneratedUnit.of(1, seed).files());

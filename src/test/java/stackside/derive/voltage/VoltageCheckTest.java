@@ -17,7 +17,10 @@ final class VoltageCheckTest {
     assertThat(checks).noneMatch(VoltageCheck::exceeded);
   }
 
-  /** Rated accessory voltage is a peak voltage (IEC 60601-2-2, from memory); equal is enough. */
+  /**
+   * Rated accessory voltage is a peak voltage (IEC 60601-2-2, from memory); an equal rating is
+   * sufficient.
+   */
   @ParameterizedTest
   @CsvSource({"1000 V peak,false", "999 V peak,true"})
   void thePeakOfTheLevelAgainstTheRating(String rating, boolean exceeded) {

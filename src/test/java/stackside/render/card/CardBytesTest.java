@@ -9,7 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Holds that the same content has the same bytes, here and on another computer. */
+/** The same content always gives the same bytes, here and on another computer. */
 final class CardBytesTest {
 
   @TempDir Path folder;

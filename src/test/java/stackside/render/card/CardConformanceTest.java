@@ -9,8 +9,8 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 import stackside.render.OutputFile;
 
 /**
- * Holds every card and every record of the demonstration to PDF/A-2b and PDF/UA-1, as veraPDF
- * checks them.
+ * Every card and every record of the demonstration conforms to PDF/A-2b and PDF/UA-1, as checked by
+ * veraPDF.
  */
 final class CardConformanceTest {
 

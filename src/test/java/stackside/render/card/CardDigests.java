@@ -4,7 +4,7 @@ import java.security.MessageDigest;
 import java.util.HexFormat;
 import stackside.render.OutputFile;
 
-/** Prints a digest of every card of the demonstration: run in a process of its own. */
+/** Prints a digest of every card of the demonstration. Runs in a separate process. */
 final class CardDigests {
   private CardDigests() {}
 

@@ -24,7 +24,10 @@ import stackside.render.plan.Face;
 import stackside.render.plan.Phrase;
 import stackside.source.Severity;
 
-/** Every card of the demonstration without an error, and its smallest letters over their floors. */
+/**
+ * Every card of the demonstration is free of errors, and its smallest letters are above their
+ * minimum.
+ */
 final class CardLegibilityTest {
 
   private static final double FOOTER = 10;
@@ -58,7 +61,7 @@ final class CardLegibilityTest {
     assertThat(Demonstration.cards()).hasSameSizeAs(Demonstration.plans());
   }
 
-  /** What is read from afar, near, and in the footer: each tier's smallest letter and its floor. */
+  /** Each tier, far, near and footer: its smallest letter and its minimum. */
   @Test
   void everyTierOfEveryCardIsOverItsFloor_asTheTableSays() throws IOException {
     List<String> lines = new ArrayList<>();
@@ -112,7 +115,7 @@ final class CardLegibilityTest {
     return phrases.mapToDouble(phrase -> highest(phrase, seen)).min().orElseThrow();
   }
 
-  /** A number also ends each drill in the near tier; the far place is the higher one. */
+  /** A number also ends each drill in the near tier; the far occurrence is the higher one. */
   private static double highest(Phrase phrase, Inspection seen) {
     String words = phrase.words().replace('\u00a0', ' ');
     return seen.words().stream()

@@ -11,7 +11,7 @@ import stackside.inspect.Inspection;
 import stackside.render.OutputFile;
 import stackside.source.Problem;
 
-/** Cards that cannot be printed as planned, and what is said about them. */
+/** Cards that cannot be printed as planned, and the messages about them. */
 final class CardRendererTest {
 
   private static final String LONGER_LIST =
@@ -67,7 +67,7 @@ final class CardRendererTest {
       +  - {lesions: [flat-small, flat-large, angiodysplasia], sites: [colon, stomach, duodenum]}
       """;
 
-  /** A room with an answer of its own for each lesion, site and patient group. */
+  /** A room with a separate answer for each lesion, site and patient group. */
   private static String bigRoom(List<String> sites) {
     StringBuilder patch =
         new StringBuilder("=== without profiles/arrowgrass.yaml\n=== profiles/many.yaml\n");
@@ -94,7 +94,7 @@ final class CardRendererTest {
         .collect(Collectors.joining("\n"));
   }
 
-  /** The cards that the advice writes down, as lines of the room's file. */
+  /** The cards suggested by the advice, as lines of the room's file. */
   private static String asAdvised(String advice) {
     String cards =
         Pattern.compile("\\{name: .*?\\}(?= takes)")

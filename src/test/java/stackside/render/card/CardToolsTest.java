@@ -22,7 +22,7 @@ import stackside.render.Publication;
 import stackside.render.plan.CardPlan;
 import stackside.render.plan.Face;
 
-/** Judges the demonstration's cards with programs that share no code with us. */
+/** Checks the demonstration's cards with programs that share no code with ours. */
 final class CardToolsTest {
 
   @TempDir static Path folder;
@@ -76,7 +76,7 @@ final class CardToolsTest {
         .toList();
   }
 
-  /** What the row must read, from the model alone. */
+  /** What the row must say, derived from the model alone. */
   private static String row(CardPlan plan, Profile profile) {
     String only =
         profile
@@ -116,7 +116,7 @@ final class CardToolsTest {
     return String.join(" ", values);
   }
 
-  /** Whether the person in this room has such a pedal under the foot for this generator. */
+  /** Whether the person in this room has such a pedal for this generator. */
   private static boolean hasPedal(CardPlan plan, PedalColour colour) {
     return PUBLICATION.unit().footSwitchesFor(plan.room(), plan.asset().machine().value()).stream()
         .flatMap(footSwitch -> footSwitch.pedals().stream())

@@ -13,7 +13,7 @@ import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 import stackside.render.OutputFile;
 
-/** Holds a finished file to a standard, as veraPDF checks it. */
+/** Checks that a finished file conforms to a standard, using veraPDF. */
 final class Conformance {
   private Conformance() {}
 

@@ -10,7 +10,7 @@ import stackside.render.Publication;
 import stackside.render.plan.CardPlan;
 import stackside.render.plan.CardPlanner;
 
-/** The demonstration unit's cards as a draft of a fixed day. */
+/** The demonstration unit's cards, as a draft for a fixed day. */
 final class Demonstration {
 
   private Demonstration() {}

@@ -25,12 +25,12 @@ import stackside.render.plan.CardPlanner;
 import stackside.source.Problem;
 
 /**
- * Every card of units made by chance is one page that qpdf and veraPDF find nothing wrong with; one
- * that does not fit is a named error, and its page says so.
+ * Every card of a randomly generated unit is a single page in which qpdf and veraPDF find no fault.
+ * A card that does not fit causes a named error, and its page says so.
  */
 final class GeneratedCardsTest {
 
-  /** How many times the demonstration, and the seed. */
+  /** How many times as large as the demonstration, and the seed. */
   private record Size(int times, long seed) {}
 
   private static final List<Size> UNITS =

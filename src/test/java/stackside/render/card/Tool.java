@@ -14,8 +14,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A program of the system that judges cards independently of us. Where it is missing, the test is
- * skipped on a desk and fails in continuous integration.
+ * A system program that checks cards independently of us. If it is missing, the test is skipped on
+ * a developer's machine and fails in continuous integration.
  */
 public final class Tool {
 

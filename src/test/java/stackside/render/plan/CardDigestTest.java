@@ -10,7 +10,7 @@ import stackside.render.Drawing;
 import stackside.render.Ink;
 import stackside.render.Shape;
 
-/** What a drawing on a card says counts for its fingerprint, and how it is laid out does not. */
+/** The words of a drawing on a card affect the card's fingerprint; its layout does not. */
 final class CardDigestTest {
 
   private static Fingerprint digest(double size, String... lines) {

@@ -9,7 +9,7 @@ import stackside.render.Drawing;
 import stackside.render.Marking;
 import stackside.render.Shape;
 
-/** What stands on the cards of a small unit, and in which order. */
+/** What the cards of a small unit show, and in which order. */
 final class CardPlannerTest {
 
   private static final String SETTINGS = "room-1-eq-1-settings";

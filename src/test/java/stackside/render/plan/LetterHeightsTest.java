@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import stackside.inspect.EditedUnit;
 
-/** Letter heights on the outlines of the program's own fonts, and the sizes that follow. */
+/** Letter heights on the outlines of the program's own fonts, and the resulting type sizes. */
 final class LetterHeightsTest {
 
   /** Measured when the typeface was chosen: H 0.668 em, x 0.496 em. */
@@ -17,7 +17,9 @@ final class LetterHeightsTest {
     assertThat(letters.small()).isCloseTo(0.496, within(0.0005));
   }
 
-  /** An x-height of 2.54 mm takes 14.5 points; capitals of 16 minutes at 1,500 mm take 29.6. */
+  /**
+   * An x-height of 2.54 mm requires 14.5 points; capitals of 16 minutes at 1,500 mm require 29.6.
+   */
   @Test
   void sizesForSevenHundredAndFifteenHundredMillimetres() {
     TypeScale scale =

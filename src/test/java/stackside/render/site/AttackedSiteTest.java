@@ -33,14 +33,14 @@ import stackside.render.Marking;
 import stackside.render.OutputFile;
 
 /**
- * The site of a unit whose every text is an attack: nothing in it runs, and nothing asks another
- * machine for anything.
+ * The site of a unit in which every text is an attack. Nothing in it runs, and nothing contacts
+ * another machine.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class AttackedSiteTest {
   private static final int PAGES_OF_A_KIND = 2;
 
-  /** Our own, so that no browser asks for an icon. */
+  /** Our own icon, so that no browser requests one. */
   private static final String NO_ICON = "data:,";
 
   private final ConcurrentLinkedQueue<String> asked = new ConcurrentLinkedQueue<>();
@@ -155,7 +155,9 @@ final class AttackedSiteTest {
     assertThat(opened).isGreaterThan(50);
   }
 
-  /** Looks after every element was hovered and focused, as far as an event can say so. */
+  /**
+   * Checks after every element has been hovered and focused, as far as events can simulate that.
+   */
   private static void staysInert(Browser browser, String page) {
     Object found =
         browser

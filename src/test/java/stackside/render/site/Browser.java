@@ -15,7 +15,7 @@ import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
 /**
- * A browser for tests, looking at files from the disk. Where no browser is installed its tests are
+ * A browser for tests, which opens files from the disk. If no browser is installed, its tests are
  * skipped, but never in the CI run.
  */
 final class Browser implements AutoCloseable {
@@ -68,7 +68,7 @@ final class Browser implements AutoCloseable {
     driver.manage().window().setSize(new Dimension(Math.max(width, 500), height));
   }
 
-  /** How the page is shown from now on: its width, on screen or paper, light or dark. */
+  /** Sets how the page is shown from now on: its width, on screen or paper, light or dark. */
   void look(int width, String medium, String scheme) {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
@@ -82,14 +82,14 @@ final class Browser implements AutoCloseable {
             List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
   }
 
-  /** What the browser itself complained about. */
+  /** What the browser itself reported as errors. */
   List<String> complaints() {
     return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
         .map(entry -> entry.getMessage())
         .toList();
   }
 
-  /** Writes files below a folder whose name has a space and a letter beyond ASCII. */
+  /** Writes files to a folder whose name contains a space and a non-ASCII letter. */
   static Path write(Path temporary, List<stackside.render.OutputFile> files) throws IOException {
     Path folder = temporary.resolve("The siteé");
     for (var file : files) {

@@ -15,7 +15,10 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
-/** The demonstration's pages in a browser, from the disk: accessible, whole, by keyboard alone. */
+/**
+ * The demonstration's pages in a browser, opened from the disk: accessible, complete, and usable by
+ * keyboard alone.
+ */
 final class BrowserTest {
   @TempDir private static Path temporary;
   private static Path site;

@@ -19,8 +19,8 @@ import stackside.cli.Office;
 import stackside.derive.edition.CardEntry;
 
 /**
- * Is this card current? What the code of a card leads to, in a browser and from the disk: in use,
- * superseded, out of use, overdue for review, unknown. And without scripts.
+ * Is this card current? Tests what a card's code leads to, in a browser and from the disk: in use,
+ * superseded, out of use, overdue for review, unknown; and the same without scripts.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 final class CardInUseTest {
@@ -31,7 +31,9 @@ final class CardInUseTest {
   private Browser browser;
   private String clock = "";
 
-  /** One card in its second edition, one withdrawn, the others in their first. */
+  /**
+   * Sets up one card in its second edition, one withdrawn, and the others in their first edition.
+   */
   @BeforeAll
   void issueTwiceAndWithdraw() throws Exception {
     browser = Browser.open();
@@ -81,7 +83,7 @@ final class CardInUseTest {
     return office.register().card(name).orElseThrow();
   }
 
-  /** What the page says about a card that bears an edition, opened on a day. */
+  /** What the page says about a card with this edition when opened on this day. */
   private List<String> answer(String name, String edition, LocalDate day) throws Exception {
     setTheClockBack();
     String today =

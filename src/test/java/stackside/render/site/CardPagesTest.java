@@ -16,7 +16,7 @@ import stackside.render.plan.CardPlan;
 import stackside.render.plan.CardPlanner;
 import stackside.render.plan.Phrase;
 
-/** The page of a card says what the card says, in the same order. */
+/** The page of a card says the same as the card, in the same order. */
 final class CardPagesTest {
 
   static List<CardPlan> plans() {
@@ -37,7 +37,7 @@ final class CardPagesTest {
     }
   }
 
-  /** All phrases but the heads of columns, which a page says as labels. */
+  /** All phrases except the heads of columns, which a page uses as labels. */
   private static Stream<String> words(CardPlan plan) {
     return plan.blocks().stream()
         .flatMap(

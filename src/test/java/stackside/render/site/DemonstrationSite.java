@@ -18,7 +18,7 @@ import stackside.render.plan.CardPlan;
 import stackside.render.plan.CardPlanner;
 import stackside.source.Fault;
 
-/** The pages of units, for tests: the demonstration's are made once. */
+/** The pages of units for tests; the demonstration's are made only once. */
 final class DemonstrationSite {
   static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final List<OutputFile> FILES = render(Units.demonstration(), Marking.DRAFT);

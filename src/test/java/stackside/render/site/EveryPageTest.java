@@ -18,9 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import stackside.render.OutputFile;
 
 /**
- * Every page of the demonstration in a browser, light and dark, wide and narrow, printed. To look
- * at the pages whose path begins with some words only: {@code mvn -q test -Dtest=EveryPageTest
- * -Dpages=rooms}.
+ * Every page of the demonstration in a browser: light and dark, wide and narrow, and printed. To
+ * check only the pages whose path begins with certain words: {@code mvn -q test
+ * -Dtest=EveryPageTest -Dpages=rooms}.
  */
 final class EveryPageTest {
   private static final String SOME = System.getProperty("pages", "");
@@ -71,7 +71,7 @@ final class EveryPageTest {
     assertThat(visited).containsExactlyInAnyOrderElementsOf(pages);
   }
 
-  /** What one browser finds on the pages that it takes from those waiting. */
+  /** The findings of one browser on the pages that it takes from those waiting. */
   private static Stream<String> findings(
       Browser browser, Queue<String> waiting, Queue<String> visited) {
     Stream.Builder<String> found = Stream.builder();

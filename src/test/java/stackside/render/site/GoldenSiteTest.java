@@ -15,8 +15,8 @@ import stackside.render.Marking;
 import stackside.render.OutputFile;
 
 /**
- * Pages of a tiny unit, byte for byte. After a change that is meant, run {@code mvn test
- * -Dtest=GoldenSiteTest -Dgolden=write} and read the difference like code.
+ * Pages of a tiny unit, compared byte for byte. After an intended change, run {@code mvn test
+ * -Dtest=GoldenSiteTest -Dgolden=write} and review the difference like code.
  */
 final class GoldenSiteTest {
   private static final Path CASE = Path.of("src/test/resources/golden/tiny");

@@ -20,7 +20,7 @@ import stackside.model.Unit;
 import stackside.quantity.Ohms;
 import stackside.render.Marking;
 
-/** The figures on the handbook's pages: drawn, in a table, and in words, all with one number. */
+/** The figures on handbook pages: drawn, in a table and in words, all with the same numbers. */
 final class HandbookFiguresTest {
 
   private static Document page(String name) {
@@ -115,9 +115,9 @@ final class HandbookFiguresTest {
 
   /**
    * Common practice, no source: a blended cut of about 30 W is usual for polypectomy, soft
-   * coagulation runs around 80 W, and with a peak under about 200 V it cannot spark (the 200 V from
-   * memory). With 190 V peak of a sine it has U²/R = 18 W left in 1,000 ohm, and leads the cut up
-   * to U²/30 W = 614 ohm.
+   * coagulation is set to about 80 W, and with a peak below about 200 V it cannot spark (the 200 V
+   * from memory). With a sine of 190 V peak, U²/R = 18 W is left in 1,000 ohm, and the soft mode
+   * leads the cut up to U²/30 W = 614 ohm.
    */
   @Test
   void usualSettingsBehaveAsCommonPracticeSays() {

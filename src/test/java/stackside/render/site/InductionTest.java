@@ -21,8 +21,8 @@ import stackside.derive.figure.Explored;
 import stackside.quantity.Amperes;
 
 /**
- * Self-checks, drills to walk, paths, the explorer and the sheets to print, from {@code file://}
- * and by keyboard alone.
+ * Self-checks, drills to walk through, paths, the explorer and the sheets to print, from {@code
+ * file://} and by keyboard alone.
  */
 final class InductionTest {
   private static final String CHECK = "self-checks/room-2--EQ-0417.html";
@@ -60,7 +60,7 @@ final class InductionTest {
     return browser.driver().switchTo().activeElement();
   }
 
-  /** Presses Tab until the focus is there, as somebody without a mouse does. */
+  /** Presses Tab until the element has the focus, as somebody without a mouse would. */
   private static void tabTo(String selector) {
     WebElement wanted = one(selector);
     for (int presses = 0; presses < 80; presses++) {

@@ -32,7 +32,7 @@ final class NuCheckerTest {
                 "nu.validator.client.SimpleCommandLineValidator",
                 "--errors-only",
                 "--skip-non-html",
-                // It takes no file on the disk for 'self'; the browser test holds the policy.
+                // It does not accept a file on disk for 'self'; the browser test checks the policy.
                 "--filterpattern",
                 "(?s).*Content Security Policy \\(meta tag\\).*blocked by.*",
                 folder.toString())

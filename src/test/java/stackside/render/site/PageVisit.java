@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * One page in one browser, looked at in every way without loading it again: wide and narrow, light
- * and dark, printed. Every rule of axe-core is asked at both widths; another colour scheme changes
- * nothing but contrast, so there only contrast is asked.
+ * One page in one browser, checked in every way without reloading it: wide and narrow, light and
+ * dark, and printed. All axe-core rules are checked at both widths. Another colour scheme changes
+ * only contrast, so only contrast is checked there.
  */
 final class PageVisit {
   private static final String PREPARE = axe() + script("look.js");
@@ -27,14 +27,14 @@ final class PageVisit {
     this.page = page;
   }
 
-  /** Has the browser bring what the looks need into each page that it will load. */
+  /** Makes the browser load what the checks need into each page. */
   static void prepare(Browser browser) {
     browser
         .driver()
         .executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", PREPARE));
   }
 
-  /** Everything that is wrong with a page, each in one line. */
+  /** Everything that is wrong with a page, one line each. */
   static List<String> findings(Browser browser, Path site, String page) {
     PageVisit visit = new PageVisit(browser, page);
     browser.look(1280, "screen", "light");

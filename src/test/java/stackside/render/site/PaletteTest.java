@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stackside.render.Ink;
 
 /**
- * The palette of pages and drawings: words reach 7:1 on every ground that words stand on, and lines
- * that mean something 3:1 (WCAG 2.2, success criteria 1.4.6 and 1.4.11, from memory).
+ * The palette of pages and drawings. Words reach 7:1 on every background that they appear on, and
+ * meaningful lines reach 3:1 (WCAG 2.2, success criteria 1.4.6 and 1.4.11, from memory).
  */
 final class PaletteTest {
   private static final Pattern VARIABLE = Pattern.compile("--([a-z-]+): (#[0-9a-f]{3,6})");

@@ -26,10 +26,10 @@ import stackside.render.card.RecordRenderer;
 import stackside.render.plan.CardPlan;
 
 /**
- * What a bare program would have ready: the records that the templates are filled with, the plans
- * that the cards are painted from, and the files that are only copied. They are written to one file
- * by one process, and another reads them, fills the same templates, paints with the same PDF
- * library, and writes the same bytes.
+ * What a minimal program would have prepared: the records with which the templates are filled, the
+ * plans from which the cards are painted, and the files that are only copied. One process writes
+ * them to a file. Another reads them, fills the same templates, paints with the same PDF library,
+ * and writes the same bytes.
  *
  * @param copied style sheets, scripts, fonts and the search index
  */
@@ -45,14 +45,14 @@ public record PreparedPages(
     return new PreparedPages(SiteRenderer.pages(site).toList(), copied, worded, plans);
   }
 
-  /** Keeps the values in a file. */
+  /** Saves the values to a file. */
   public void save(Path file) throws IOException {
     try (Output out = new Output(Files.newOutputStream(file))) {
       keeper().writeClassAndObject(out, this);
     }
   }
 
-  /** The values that were kept. */
+  /** Loads the saved values. */
   public static PreparedPages load(Path file) throws IOException {
     try (Input in = new Input(Files.newInputStream(file))) {
       return (PreparedPages) keeper().readClassAndObject(in);
@@ -77,7 +77,7 @@ public record PreparedPages(
     return kryo;
   }
 
-  /** The class of the lists with an index that the model makes for itself. */
+  /** The class of the indexed lists that the model creates for itself. */
   private static Class<?> ownListOf(Class<?> model) {
     try {
       return Class.forName(model.getPackageName() + ".Related");
@@ -86,7 +86,7 @@ public record PreparedPages(
     }
   }
 
-  /** Keeps a value as another one, and makes it anew from that. */
+  /** Saves a value as another one, and restores it from that. */
   private static final class As<T, K> extends Serializer<T> {
     private final Function<T, K> kept;
     private final Function<K, T> anew;
@@ -103,7 +103,7 @@ public record PreparedPages(
     }
 
     @Override
-    @SuppressWarnings("unchecked") // what was written is read
+    @SuppressWarnings("unchecked") // reads what was written
     public T read(Kryo kryo, Input in, Class<? extends T> type) {
       return anew.apply((K) kryo.readClassAndObject(in));
     }

@@ -24,12 +24,12 @@ import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
 
-/** The day by which a page must be looked at again: printed, and warned of once it has passed. */
+/** The day by which a page must be reviewed: printed, with a warning once it has passed. */
 final class ReviewDayTest {
   private static final String PAGE = "profiles/arrowgrass-small.html";
   private static final LocalDate MADE = LocalDate.of(2026, 11, 25);
 
-  /** The small unit with one answer signed on 1 March 2026, to be reviewed after 12 months. */
+  /** The small unit with one answer signed on 1 March 2026 and due for review after 12 months. */
   private static Unit signed() {
     Unit unit = Edited.base("");
     ThingId id = new ThingId(Kind.PROFILE, "arrowgrass-small");
@@ -80,7 +80,7 @@ final class ReviewDayTest {
     assertThat(readOn("2027-03-02T00:01:00", folder)).startsWith("due overdue: Review overdue");
   }
 
-  /** The class and the words of the line, for a reader whose clock shows a moment. */
+  /** The class and the words of the line, for a reader whose clock shows this moment. */
   private static String readOn(String moment, Path folder) {
     try (Browser browser = Browser.open()) {
       browser

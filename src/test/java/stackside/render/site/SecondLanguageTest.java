@@ -27,11 +27,11 @@ import stackside.render.Words;
 import stackside.render.plan.CardPlanner;
 
 /**
- * A second language is one file. The demonstration is made with a message file in which every word
- * is marked; whatever words of a page then bear no mark must stand in the unit's content.
+ * A second language is one file. The demonstration is rendered with a message file in which every
+ * word is marked. Any word on a page without a mark must then come from the unit's content.
  */
 final class SecondLanguageTest {
-  /** These speak to the author of the content, in the language of the rules. */
+  /** These pages address the author of the content, in the language of the rules. */
   private static final Pattern FOR_AUTHORS = Pattern.compile("(rules/.*|rules|problems)\\.html");
 
   private static final Pattern PUT_IN = Pattern.compile("(?=\\{\\d\\})|(?<=\\{\\d\\})");
@@ -47,7 +47,7 @@ final class SecondLanguageTest {
     return Words.parse(file);
   }
 
-  /** Each word in marks, and what will be put in left as it is. */
+  /** Puts marks around each word, but leaves placeholders unchanged. */
   private static String marked(String message) {
     return PUT_IN
         .splitAsStream(message)
@@ -82,7 +82,7 @@ final class SecondLanguageTest {
     assertThat(strange).isEmpty();
   }
 
-  /** Whether the content says it, in one place or as two names beside each other. */
+  /** Whether the content contains it, in one place or as two neighbouring names. */
   private static boolean standsIn(String content, String phrase) {
     boolean whole = content.contains(" " + phrase + " ");
     for (int space = phrase.indexOf(' '); !whole && space > 0; ) {
@@ -108,7 +108,7 @@ final class SecondLanguageTest {
     return FINGERPRINT.matcher(MARKED.matcher(text).replaceAll(" | ")).replaceAll(" | ");
   }
 
-  /** What is read or read out on a page. */
+  /** The texts of a page that are seen or read aloud. */
   private static List<String> texts(Document page) {
     List<String> texts = new ArrayList<>();
     for (Element element : page.select(":not(script):not(style)")) {

@@ -12,7 +12,7 @@ import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
 
-/** The renderer as a whole: the same bytes each time, a unit's own templates, the marks. */
+/** The whole renderer: the same bytes every time, a unit's own templates, the marks. */
 final class SiteRendererTest {
 
   @Test

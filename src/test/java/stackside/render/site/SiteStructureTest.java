@@ -25,7 +25,9 @@ import stackside.model.Unit;
 import stackside.render.Links;
 import stackside.render.OutputFile;
 
-/** Every page of the demonstration: links, anchors, headings, ids, marks, and no way out. */
+/**
+ * Every page of the demonstration: links, anchors, headings, ids, marks, and no external requests.
+ */
 final class SiteStructureTest {
   private static final Map<String, Document> PAGES = new HashMap<>();
 
@@ -50,7 +52,7 @@ final class SiteStructureTest {
     assertThat(brokenLinks(DemonstrationSite.files())).isEmpty();
   }
 
-  /** The links of pages to files or anchors that are not there. */
+  /** Links on pages that lead to missing files or anchors. */
   static List<String> brokenLinks(List<OutputFile> files) {
     Map<String, Document> pages = pages(files);
     Set<String> paths = new TreeSet<>();
@@ -99,7 +101,7 @@ final class SiteStructureTest {
                         head -> assertThat(head.select("th").eachText()).doesNotHaveDuplicates()));
   }
 
-  /** A telephone shows the head beside each cell. */
+  /** On a phone, the head is shown beside each cell. */
   @Test
   void everyCellOfAFoldedTableNamesItsColumn() {
     assertThat(PAGES.get("rooms/room-2.html").select(".fold tbody tr")).isNotEmpty();
@@ -130,7 +132,7 @@ final class SiteStructureTest {
     assertThat(reached).containsExactlyInAnyOrderElementsOf(PAGES.keySet());
   }
 
-  /** Menu and foot stand on every page; they are no way on from what a page says. */
+  /** Menu and foot are on every page, so their links do not count. */
   @Test
   void noPageIsADeadEnd() {
     assertThat(PAGES.keySet())
@@ -311,13 +313,13 @@ final class SiteStructureTest {
         });
   }
 
-  /** A figure of the handbook has its table open below it. */
+  /** A handbook figure has its table open below it. */
   private static int tableBelow(Element figure) {
     Element below = figure.nextElementSibling();
     return below != null && below.is(".prose ~ .scroll") ? below.select("table").size() : 0;
   }
 
-  /** A flow chart says what the list of steps on its page says. */
+  /** A flow chart says the same as the list of steps on its page. */
   private static int stepsBeside(Element figure) {
     return figure.parent().id().equals("chart")
         ? figure.ownerDocument().select("#checks ol.steps").size()
@@ -355,7 +357,9 @@ final class SiteStructureTest {
     }
   }
 
-  /** What pages say of an answer: its own, its pages in rooms, its places in the choosers. */
+  /**
+   * What pages say about an answer: its own page, its pages in rooms, its entries in the choosers.
+   */
   private static List<String> answersWith(String slug) {
     List<String> found = new ArrayList<>();
     PAGES.forEach(

@@ -37,7 +37,7 @@ import stackside.model.Waveform;
 import stackside.model.Word;
 import stackside.render.Words;
 
-/** The message file: every key that pages ask for is there, and every choice has its words. */
+/** The message file has every key that pages use, and words for every choice. */
 final class WordsTest {
   private static final Pattern ASKED = Pattern.compile("say\\(\\s*\"([a-z][a-z0-9.-]*[a-z0-9])\"");
 
@@ -117,7 +117,7 @@ final class WordsTest {
     assertThat(Words.parse("a = {1} before {0}").say("a", "x", 2)).isEqualTo("2 before x");
   }
 
-  /** What a card says for safety's sake is not to be reworded by the way. */
+  /** The safety warnings on a card must not be reworded by accident. */
   @Test
   void theCardWarnsInTheseWords() {
     Words words = english();
