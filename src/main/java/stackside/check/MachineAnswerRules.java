@@ -12,6 +12,7 @@ import stackside.model.Asset;
 import stackside.model.Condition;
 import stackside.model.Evidence;
 import stackside.model.Fact;
+import stackside.model.Lamp;
 import stackside.model.Machine;
 import stackside.model.OutputSeen;
 import stackside.model.Response;
@@ -37,6 +38,10 @@ final class MachineAnswerRules {
             "answer-impossible",
             "a machine is said to give what it cannot give",
             MachineAnswerRules::answerImpossible),
+        error(
+            "lit-without-mains",
+            "a lamp or the display of a machine is said to be lit with the mains off",
+            MachineAnswerRules::litWithoutMains),
         note(
             "condition-unanswered",
             "a machine's description leaves open how it answers a condition",
@@ -192,5 +197,35 @@ final class MachineAnswerRules {
         .filter(sign -> sign.machine().id().equals(machine.id()))
         .filter(sign -> sign.condition().equals(Optional.of(condition)))
         .anyMatch(sign -> sign.guards().isEmpty());
+  }
+
+  private static List<Finding> litWithoutMains(CheckedUnit checked) {
+    return checked.unit().machines().stream()
+        .flatMap(machine -> machine.answer(Condition.MAINS_OFF).stream())
+        .flatMap(answer -> Stream.concat(litLamps(answer), litDisplay(answer)))
+        .toList();
+  }
+
+  private static Stream<Finding> litLamps(Response answer) {
+    return answer.lamps().entrySet().stream()
+        .filter(lamp -> !Lamp.isOut(lamp.getValue().value()))
+        .map(
+            lamp ->
+                Finding.at(
+                        lamp.getValue().at(),
+                        "without mains no lamp is lit, and '%s' is said to be %s"
+                            .formatted(lamp.getKey(), lamp.getValue().value()))
+                    .help("write 'off', or leave the lamp out"));
+  }
+
+  private static Stream<Finding> litDisplay(Response answer) {
+    return answer.display().stream()
+        .map(
+            shown ->
+                Finding.at(
+                        shown.at(),
+                        "without mains the display is dark, and it is said to show '%s'"
+                            .formatted(shown.value()))
+                    .help("leave the display out"));
   }
 }

@@ -11,5 +11,13 @@ public enum Condition implements Word {
   NEUTRAL_CONTACT_POOR,
   FOOT_SWITCH_MISSING,
   ARGON_EMPTY,
-  MAINS_OFF
+  MAINS_OFF;
+
+  /**
+   * How the lamps and the display look that an answer leaves out. Without mains nothing is lit;
+   * else nobody knows.
+   */
+  public Unsaid unsaid() {
+    return this == MAINS_OFF ? Unsaid.DARK : Unsaid.NOT_KNOWN;
+  }
 }

@@ -63,6 +63,16 @@ public record Machine(
     };
   }
 
+  /**
+   * How it answers a condition; absent where nothing is described. Without mains it is silent and
+   * gives no output, whether or not its description says so.
+   */
+  public Optional<Response> answer(Condition condition) {
+    Optional<Response> described = Optional.ofNullable(answers.get(condition));
+    return condition == Condition.MAINS_OFF ? described.map(Response::withoutPower) : described;
+  }
+
+  /** Whether there is a socket of this kind. */
   public boolean hasSocket(SocketKind kind) {
     return sockets.stream().anyMatch(socket -> socket.kind().value() == kind);
   }

@@ -7,8 +7,8 @@ import java.util.Optional;
 import stackside.source.Location;
 
 /**
- * What a machine shows and does when it detects a condition. The response is unknown if the tone or
- * the output is missing.
+ * What a machine shows and does when it meets a condition. What is left out is not known; {@link
+ * Machine#answer} says what follows from the condition itself.
  *
  * @param lamps the colour that each lamp shows
  */
@@ -21,5 +21,16 @@ public record Response(
     Fact<Evidence> evidence) {
   public Response {
     lamps = Collections.unmodifiableMap(new LinkedHashMap<>(lamps));
+  }
+
+  /** The same answer, silent and without output wherever it says nothing of these. */
+  Response withoutPower() {
+    return new Response(
+        at,
+        tone.or(() -> Optional.of(new Fact<>(Tone.NONE, at))),
+        lamps,
+        display,
+        output.or(() -> Optional.of(new Fact<>(OutputSeen.NONE, at))),
+        evidence);
   }
 }

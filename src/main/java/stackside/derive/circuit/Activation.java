@@ -45,10 +45,7 @@ final class Activation {
         Stream.of(Condition.values())
             .filter(this::meets)
             .min(Comparator.comparingInt(Activation::precedence));
-    this.answer =
-        condition
-            .flatMap(met -> Optional.ofNullable(state.machine().answers().get(met)))
-            .filter(Activation::isKnown);
+    this.answer = condition.flatMap(met -> state.machine().answer(met)).filter(Activation::isKnown);
     this.observed = whatIsObserved();
     this.live = whatIsLive();
     this.returnPath = wayBack();
@@ -216,7 +213,9 @@ final class Activation {
     if (condition.isEmpty()) {
       return asked() ? Observed.asUsual() : Observed.nothingHappens();
     }
-    return answer.map(Observed::of).orElseGet(Observed::asUsual);
+    return answer
+        .map(response -> Observed.of(condition.orElseThrow(), response))
+        .orElseGet(Observed::asUsual);
   }
 
   /** How we know what is observed, if it does not follow from the circuit alone. */

@@ -5,40 +5,49 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import stackside.model.Condition;
 import stackside.model.Fact;
+import stackside.model.Lamp;
 import stackside.model.LampId;
 import stackside.model.Response;
 import stackside.model.Sign;
 import stackside.model.Tone;
+import stackside.model.Unsaid;
 
 /**
  * What people in the room see and hear while a pedal is pressed.
  *
- * @param lamps the colours given in the machine's description; any other lamp is as usual
- * @param display a message on the display; absent if it shows only what it always shows
+ * @param lamps the colours that the machine's description gives
+ * @param display a message on the display, where the machine's description gives one
+ * @param dark whether everything else is dark, for want of mains; if not, it is taken to look as
+ *     usual, so that what nobody has described never counts as a warning
  */
-public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> display) {
+public record Observed(
+    Tone tone, Map<LampId, String> lamps, Optional<String> display, boolean dark) {
 
   public Observed {
     lamps = Collections.unmodifiableMap(new TreeMap<>(lamps));
   }
 
-  /** The observation according to a known response. */
-  static Observed of(Response response) {
+  /** What a known answer to a condition says. */
+  static Observed of(Condition condition, Response response) {
     Map<LampId, String> lamps = new TreeMap<>();
     response.lamps().forEach((lamp, colour) -> lamps.put(lamp, colour.value()));
     return new Observed(
-        response.tone().orElseThrow().value(), lamps, response.display().map(Fact::value));
+        response.tone().orElseThrow().value(),
+        lamps,
+        response.display().map(Fact::value),
+        condition.unsaid() == Unsaid.DARK);
   }
 
   /** Everything as usual. */
   public static Observed asUsual() {
-    return new Observed(Tone.USUAL, Map.of(), Optional.empty());
+    return new Observed(Tone.USUAL, Map.of(), Optional.empty(), false);
   }
 
   /** Nothing happens: no tone, and the lamps stay as they were. */
   public static Observed nothingHappens() {
-    return new Observed(Tone.NONE, Map.of(), Optional.empty());
+    return new Observed(Tone.NONE, Map.of(), Optional.empty(), false);
   }
 
   /**
@@ -47,6 +56,7 @@ public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> di
    */
   public boolean silent() {
     return tone == Tone.USUAL
+        && !dark
         && display.isEmpty()
         && lamps.values().stream().noneMatch(Observed::warns);
   }
@@ -56,15 +66,10 @@ public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> di
     return words.contains("red") || words.contains("flash") || words.contains("blink");
   }
 
-  private static boolean isOut(String colour) {
-    String words = colour.toLowerCase(Locale.ROOT);
-    return words.equals("off") || words.equals("out") || words.equals("dark");
-  }
-
   /**
-   * Whether this matches the sign of a drill. Anything that the sign leaves open matches. A lamp
-   * whose colour is not described is as usual; it is neither out nor warning, and matches any other
-   * colour. A sign on the tissue alone matches nothing, because it says nothing about the machine.
+   * Whether a drill's sign is this one. What the sign leaves open fits. A lamp whose colour is not
+   * described is out in the dark; else it is neither out nor warning, and any other colour fits it.
+   * A sign of tissue alone fits nothing, for it says nothing of the machine.
    */
   public boolean fits(Sign sign) {
     return sign.ofMachine()
@@ -77,7 +82,11 @@ public record Observed(Tone tone, Map<LampId, String> lamps, Optional<String> di
                 wanted -> {
                   String shown = lamps.get(wanted.getKey());
                   String colour = wanted.getValue().value();
-                  return shown == null ? !warns(colour) && !isOut(colour) : shown.equals(colour);
+                  return shown == null ? undescribed(colour) : shown.equals(colour);
                 });
+  }
+
+  private boolean undescribed(String colour) {
+    return dark ? Lamp.isOut(colour) : !warns(colour) && !Lamp.isOut(colour);
   }
 }

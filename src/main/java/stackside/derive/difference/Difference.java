@@ -1,7 +1,6 @@
 package stackside.derive.difference;
 
 import java.util.List;
-import java.util.Optional;
 import stackside.derive.circuit.FailureSign;
 import stackside.derive.circuit.OutcomeClass;
 import stackside.derive.coverage.Cell;
@@ -10,12 +9,12 @@ import stackside.model.Condition;
 import stackside.model.Fact;
 import stackside.model.FootSwitch;
 import stackside.model.Instrument;
+import stackside.model.Machine;
 import stackside.model.MonitorKind;
 import stackside.model.Pedal;
 import stackside.model.PedalUse;
 import stackside.model.Premises;
 import stackside.model.Profile;
-import stackside.model.Response;
 import stackside.model.SelectionKind;
 import stackside.model.Settings;
 import stackside.model.SingleFault;
@@ -98,9 +97,8 @@ public sealed interface Difference {
   /** The same question has a different kind of answer: with current, cold, or not approved. */
   record AnswerOfOtherKind(Cell from, Cell to) implements Silent {}
 
-  /** The machine responds to a condition in a different way. */
-  record AnsweredElsewise(Condition condition, Optional<Response> from, Optional<Response> to)
-      implements Difference {
+  /** The machine answers a condition in another way. */
+  record AnsweredElsewise(Condition condition, Machine from, Machine to) implements Difference {
     @Override
     public Rank rank() {
       return Rank.ALARM;

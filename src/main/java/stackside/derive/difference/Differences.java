@@ -249,10 +249,10 @@ public record Differences(Place from, Place to, List<Difference> all) {
 
   private static void conditions(Machine from, Machine to, List<Difference> all) {
     for (Condition condition : Condition.values()) {
-      Optional<Response> here = Optional.ofNullable(from.answers().get(condition));
-      Optional<Response> there = Optional.ofNullable(to.answers().get(condition));
+      Optional<Response> here = from.answer(condition);
+      Optional<Response> there = to.answer(condition);
       if (!here.map(Look::of).equals(there.map(Look::of))) {
-        all.add(new Difference.AnsweredElsewise(condition, here, there));
+        all.add(new Difference.AnsweredElsewise(condition, from, to));
       }
     }
   }

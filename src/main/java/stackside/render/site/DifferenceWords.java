@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stackside.derive.difference.Difference;
+import stackside.model.Condition;
+import stackside.model.Fact;
 import stackside.model.FootSwitch;
+import stackside.model.Machine;
 import stackside.model.Response;
 import stackside.model.Socket;
-import stackside.model.Tone;
 import stackside.render.OutcomeWords;
 
 /** Describes one difference between two rooms in one line: how it is there, and how it was here. */
@@ -87,9 +89,9 @@ final class DifferenceWords {
         here,
         here.say("condition." + answered.condition().word())
             + ": "
-            + response(answered.to(), here)
+            + response(answered.to(), answered.condition(), here)
             + ".",
-        response(answered.from(), here));
+        response(answered.from(), answered.condition(), here));
   }
 
   private static String socket(Difference.OtherSocket socket, Here here) {
@@ -112,22 +114,21 @@ final class DifferenceWords {
         .collect(Collectors.joining(", "));
   }
 
-  private static String response(Optional<Response> response, Here here) {
-    if (response.isEmpty()) {
+  private static String response(Machine machine, Condition condition, Here here) {
+    Optional<Response> answer = machine.answer(condition);
+    if (answer.isEmpty()) {
       return here.say("unknown");
     }
+    Response response = answer.get();
     List<String> words = new ArrayList<>();
     words.add(
-        response.get().tone().map(tone -> tone(tone.value(), here)).orElse(here.say("unknown")));
-    response
-        .get()
-        .lamps()
-        .forEach((lamp, colour) -> words.add(lamp.slug().replace('-', ' ') + " " + colour.value()));
-    response.get().display().ifPresent(shown -> words.add(here.say("sign.display", shown.value())));
+        response
+            .tone()
+            .map(tone -> here.say("tone." + tone.value().word()))
+            .orElse(here.say("heard.unknown")));
+    FrontWords front = new FrontWords(machine, condition.unsaid(), here);
+    words.addAll(front.lamps(FrontWords.colours(response)));
+    words.add(front.display(response.display().map(Fact::value)));
     return String.join(", ", words);
-  }
-
-  private static String tone(Tone tone, Here here) {
-    return here.say("tone." + tone.word());
   }
 }

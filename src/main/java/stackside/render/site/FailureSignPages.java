@@ -2,17 +2,14 @@ package stackside.render.site;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.derive.circuit.FailureSign;
 import stackside.derive.circuit.Observed;
 import stackside.model.Asset;
 import stackside.model.Fact;
-import stackside.model.LampId;
-import stackside.model.Machine;
 import stackside.model.Room;
+import stackside.model.Unsaid;
 import stackside.render.OutcomeWords;
 import stackside.render.site.Part.Grid;
 
@@ -121,23 +118,15 @@ final class FailureSignPages implements Pages {
     Observed observed = sign.observed();
     List<String> words = new ArrayList<>();
     words.add(OutcomeWords.heard(observed.tone(), sign.evidence(), here.words()));
-    if (!observed.lamps().isEmpty()) {
-      words.add(lamps(sign.machine(), observed.lamps()));
+    if (sign.condition().isPresent()) {
+      Unsaid rest = observed.dark() ? Unsaid.DARK : Unsaid.NOT_KNOWN;
+      FrontWords front = new FrontWords(sign.machine(), rest, here);
+      List<String> lamps = front.lamps(observed.lamps());
+      if (!lamps.isEmpty()) {
+        words.add(String.join(", ", lamps));
+      }
+      words.add(front.display(observed.display()));
     }
-    observed.display().ifPresent(shown -> words.add(here.say("sign.display", shown)));
     return String.join("; ", words);
-  }
-
-  private static String lamps(Machine machine, Map<LampId, String> lamps) {
-    return lamps.entrySet().stream()
-        .map(
-            lamp ->
-                machine
-                        .lamp(lamp.getKey())
-                        .map(known -> known.name().value())
-                        .orElse(lamp.getKey().slug().replace('-', ' '))
-                    + " "
-                    + lamp.getValue())
-        .collect(Collectors.joining(", "));
   }
 }

@@ -2,14 +2,12 @@ package stackside.render.site;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.model.Condition;
 import stackside.model.Evidence;
 import stackside.model.Fact;
-import stackside.model.LampId;
 import stackside.model.LevelScale;
 import stackside.model.Machine;
 import stackside.model.Mode;
@@ -155,39 +153,25 @@ final class MachinePages implements Pages {
             here.say("column.display"),
             here.say("column.output"),
             here.say("column.evidence")),
-        machine.answers().entrySet().stream()
-            .map(entry -> row(machine, entry.getKey(), entry.getValue(), here))
+        machine.answers().keySet().stream()
+            .map(met -> row(machine, met, machine.answer(met).orElseThrow(), here))
             .toList());
   }
 
   private static Grid.Row row(Machine machine, Condition condition, Response response, Here here) {
     Line unknown = Line.of(here.say("unknown"));
+    FrontWords front = new FrontWords(machine, condition.unsaid(), here);
+    List<String> lamps = front.lamps(FrontWords.colours(response));
     return Grid.Row.of(
         Line.of(here.say("condition." + condition.word())),
         response.tone().map(tone -> Line.of(here.choice(tone.value()))).orElse(unknown),
-        Line.of(lamps(machine, response.lamps(), here)),
+        Line.of(lamps.isEmpty() ? here.say("none") : String.join(", ", lamps)),
         response
             .display()
             .map(words -> Line.of(Piece.shown(words.value())))
-            .orElse(Line.of(here.say("display.as-usual"))),
+            .orElse(Line.of(front.unsaid())),
         response.output().map(seen -> Line.of(here.choice(seen.value()))).orElse(unknown),
         evidence(response.evidence().value(), here));
-  }
-
-  static String lamps(Machine machine, Map<LampId, Fact<String>> lamps, Here here) {
-    if (lamps.isEmpty()) {
-      return here.say("lamps.as-usual");
-    }
-    return lamps.entrySet().stream()
-        .map(
-            lamp ->
-                machine
-                        .lamp(lamp.getKey())
-                        .map(known -> known.name().value())
-                        .orElse(lamp.getKey().slug().replace('-', ' '))
-                    + " "
-                    + lamp.getValue().value())
-        .collect(Collectors.joining(", "));
   }
 
   private static Line evidence(Evidence evidence, Here here) {

@@ -206,6 +206,20 @@ final class Bench {
     return this;
   }
 
+  /** An answer that leaves out everything but how it is known. */
+  Bench answeringNothingMore(Condition condition) {
+    answers.put(
+        condition,
+        new Response(
+            AT,
+            Optional.empty(),
+            Map.of(),
+            Optional.empty(),
+            Optional.empty(),
+            fact(Evidence.of(Evidence.Basis.MANUAL))));
+    return this;
+  }
+
   Bench answeringWithoutTone(Condition condition) {
     answers.put(
         condition,

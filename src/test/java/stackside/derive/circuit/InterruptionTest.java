@@ -115,6 +115,22 @@ final class InterruptionTest {
   }
 
   @Test
+  void withoutMainsEverythingIsDarkAndSilentWhateverTheDescriptionLeavesOut() {
+    Bench bench =
+        Bench.selecting(SelectionKind.BY_PROGRAM).answeringNothingMore(Condition.MAINS_OFF);
+    Outcome outcome = bench.outcome(MAINS_OFF);
+    assertThat(outcome.outcomeClass()).isEqualTo(OutcomeClass.NOTICEABLE);
+    assertThat(outcome.worst().reach()).isEqualTo(Reach.NOTHING);
+    assertThat(outcome.worst().observed())
+        .isEqualTo(new Observed(Tone.NONE, Map.of(), Optional.empty(), true));
+    assertThat(outcome.worst().evidence().map(Evidence::basis)).contains(Evidence.Basis.MANUAL);
+    Outcome other =
+        bench.answeringNothingMore(Condition.FOOT_SWITCH_MISSING).outcome(FOOT_SWITCH_OUT);
+    assertThat(other.worst().observed().dark()).isFalse();
+    assertThat(other.worst().evidence().map(Evidence::basis)).contains(Evidence.Basis.UNKNOWN);
+  }
+
+  @Test
   void anAnswerThatNobodyKnowsCountsAsSilent() {
     for (SingleFault fault : List.of(FOOT_SWITCH_OUT, MAINS_OFF, INSTRUMENT_CABLE_BROKEN)) {
       Outcome outcome = Bench.selecting(SelectionKind.BY_PROGRAM).outcome(fault);

@@ -17,7 +17,7 @@ final class ObservedTest {
   private static final LampId LAMP = new LampId("plate-lamp");
 
   private static Observed lamp(String colour) {
-    return new Observed(Tone.USUAL, Map.of(LAMP, colour), Optional.empty());
+    return new Observed(Tone.USUAL, Map.of(LAMP, colour), Optional.empty(), false);
   }
 
   /** Red indicates a fault in the patient circuit (IEC 60601-2-2, READ). */
@@ -36,19 +36,19 @@ final class ObservedTest {
   @ParameterizedTest
   @CsvSource({"USUAL,true", "ALARM,false", "NONE,false", "DIFFERENT,false"})
   void anyToneButTheUsualOneIsHeard(Tone tone, boolean silent) {
-    assertThat(new Observed(tone, Map.of(), Optional.empty()).silent()).isEqualTo(silent);
+    assertThat(new Observed(tone, Map.of(), Optional.empty(), false).silent()).isEqualTo(silent);
   }
 
   @Test
   void aMessageIsSeen() {
-    assertThat(new Observed(Tone.USUAL, Map.of(), Optional.of("Plate")).silent()).isFalse();
+    assertThat(new Observed(Tone.USUAL, Map.of(), Optional.of("Plate"), false).silent()).isFalse();
     assertThat(Observed.asUsual().silent()).isTrue();
     assertThat(Observed.nothingHappens().silent()).isFalse();
   }
 
   @Test
   void whatADrillLeavesOpenFits() {
-    Observed alarm = new Observed(Tone.ALARM, Map.of(LAMP, "red"), Optional.of("Plate"));
+    Observed alarm = new Observed(Tone.ALARM, Map.of(LAMP, "red"), Optional.of("Plate"), false);
     assertThat(alarm.fits(Bench.sign(Optional.of(Tone.ALARM), Map.of(), Optional.empty())))
         .isTrue();
     assertThat(alarm.fits(Bench.sign(Optional.empty(), Map.of(LAMP, "red"), Optional.empty())))
@@ -58,7 +58,7 @@ final class ObservedTest {
 
   @Test
   void whatADrillSaysMustAgree() {
-    Observed alarm = new Observed(Tone.ALARM, Map.of(LAMP, "red"), Optional.of("Plate"));
+    Observed alarm = new Observed(Tone.ALARM, Map.of(LAMP, "red"), Optional.of("Plate"), false);
     assertThat(alarm.fits(Bench.sign(Optional.of(Tone.USUAL), Map.of(), Optional.empty())))
         .isFalse();
     assertThat(alarm.fits(Bench.sign(Optional.empty(), Map.of(LAMP, "green"), Optional.empty())))
@@ -81,6 +81,15 @@ final class ObservedTest {
             Observed.asUsual()
                 .fits(Bench.sign(Optional.empty(), Map.of(LAMP, colour), Optional.empty())))
         .isEqualTo(fits);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"green,false", "red,false", "off,true", "dark,true", "out,true"})
+  void withoutMainsALampThatIsNotDescribedIsOut(String colour, boolean fits) {
+    Observed dark = new Observed(Tone.NONE, Map.of(), Optional.empty(), true);
+    assertThat(dark.fits(Bench.sign(Optional.empty(), Map.of(LAMP, colour), Optional.empty())))
+        .isEqualTo(fits);
+    assertThat(dark.silent()).isFalse();
   }
 
   @ParameterizedTest
