@@ -65,7 +65,7 @@ public final class Units {
       for (Note note : problem.notes()) {
         text.append("  note: ").append(note.at()).append(": ").append(note.message()).append('\n');
       }
-      problem.help().ifPresent(help -> text.append("  help: ").append(help).append('\n'));
+      problem.help().ifPresent(help -> text.append("  mend: ").append(help).append('\n'));
     }
     return text.toString();
   }

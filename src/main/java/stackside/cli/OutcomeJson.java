@@ -54,7 +54,7 @@ final class OutcomeJson {
     members.put("rule", Json.text(problem.fault().id()));
     members.put("severity", Json.text(problem.severity().word()));
     members.put("message", text(problem.message()));
-    problem.help().ifPresent(help -> members.put("help", text(help)));
+    problem.help().ifPresent(help -> members.put("mend", text(help)));
     List<Json> notes = new ArrayList<>();
     for (Note note : problem.notes()) {
       Map<String, Json> second = place(note.at());

@@ -32,7 +32,7 @@ final class ProblemText {
     for (Note note : problem.notes()) {
       lines.add(plain("  note: " + note.at() + ": " + note.message()));
     }
-    problem.help().ifPresent(help -> lines.add(plain("  help: " + help)));
+    problem.help().ifPresent(help -> lines.add(plain("  mend: " + help)));
     return lines;
   }
 

@@ -6,7 +6,7 @@
  * one document on standard output and nothing else: {@code format} (1), {@code command}, {@code
  * on}, {@code errors}, {@code warnings}, {@code exit}; {@code problems}, each with {@code rule},
  * {@code severity}, {@code file}, {@code line}, {@code column}, {@code length}, {@code message},
- * {@code notes} and perhaps {@code help}; {@code standing}, each with {@code thing}, {@code words},
+ * {@code notes} and perhaps {@code mend}; {@code standing}, each with {@code thing}, {@code words},
  * {@code details}; {@code notices}, sentences; and where files were written {@code written} with
  * {@code folder}, {@code files}, {@code changed}, {@code open}.
  *

@@ -88,7 +88,7 @@ public record Judged(ContentEdit edit, List<Problem> problems, Sources sources) 
         .excerpt(problem.at())
         .ifPresent(line -> text.append(underlined(line.stripTrailing(), problem.at())));
     problem.notes().forEach(n -> text.append("  note: " + n.at() + ": " + n.message() + "\n"));
-    problem.help().ifPresent(help -> text.append("  help: ").append(help).append('\n'));
+    problem.help().ifPresent(help -> text.append("  mend: ").append(help).append('\n'));
     return text.toString();
   }
 

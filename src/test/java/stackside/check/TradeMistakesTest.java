@@ -52,12 +52,12 @@ final class TradeMistakesTest {
             problem.severity().word(),
             problem.message(),
             problem.fault().id(),
-            problem.help().map(help -> "\nhelp: " + help).orElse(""));
+            problem.help().map(help -> "\nmend: " + help).orElse(""));
   }
 
   private static String said(String text) {
     return text.lines()
-        .filter(line -> line.matches("(says|help): .*"))
+        .filter(line -> line.matches("(says|mend): .*"))
         .map(line -> line.replaceFirst("^says: ", ""))
         .collect(Collectors.joining("\n"));
   }

@@ -66,7 +66,7 @@ final class OutcomeTest {
               2 | limit: 900 W # x
                 |        ^^^^^
               note: machines/m.yaml:1:1: the limit "stands" here
-              help: choose a limit that the machine has
+              mend: choose a limit that the machine has
             unit.yaml:1:1: warning: is that so? [asked-about]
             """);
     assertThat(printed.out()).isEqualTo("1 error, 1 warning\n");
@@ -112,7 +112,7 @@ final class OutcomeTest {
         .containsEntry("column", Json.number(8))
         .containsEntry("length", Json.number(5))
         .containsEntry("message", Json.text("limit 900 W is above 120 W"))
-        .containsEntry("help", Json.text("choose a limit that the machine has"))
+        .containsEntry("mend", Json.text("choose a limit that the machine has"))
         .containsKey("notes");
   }
 
