@@ -54,7 +54,7 @@ final class LetterRules {
             "lines on a card are closer than 1.25 sizes of their type",
             LetterRules::linesTooClose),
         error(
-            "line-too-long", "a line on a card has more than 70 letters", LetterRules::lineTooLong),
+            "card-line-too-long", "a line on a card has more than 70 letters", LetterRules::cardLineTooLong),
         error(
             "slanted-or-turned-words",
             "words on a card are slanted, turned or broken with a hyphen",
@@ -177,7 +177,7 @@ final class LetterRules {
     return sameColumn && upper.roles().equals(lower.roles()) && lower.base() - upper.base() > 0.5;
   }
 
-  private static List<Finding> lineTooLong(InspectedCard card) {
+  private static List<Finding> cardLineTooLong(InspectedCard card) {
     return card.seen().words().stream()
         .filter(words -> words.text().length() > MOST_LETTERS)
         .map(

@@ -68,7 +68,7 @@ final class LetterRulesTest {
     Inspection seen =
         Inspection.of(
             Overpaint.with(UNIT.file(CARD), Overpaint.words(12, 230, "n".repeat(71), 12)));
-    assertThat(finds("line-too-long", UNIT.card(CARD, seen))).isNotEmpty();
+    assertThat(finds("card-line-too-long", UNIT.card(CARD, seen))).isNotEmpty();
   }
 
   @Test
