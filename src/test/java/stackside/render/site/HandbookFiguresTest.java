@@ -192,7 +192,7 @@ final class HandbookFiguresTest {
   void numbersAreMarkedByTheirSource() {
     assertThat(text(page("what-current-does")))
         .contains("1 A/cm² (read)")
-        .contains("Gershman, Thomson and Veres, textbook chapter 40 (read)")
+        .contains("a textbook chapter, see Sources (read)")
         .contains("For learning only");
     assertThat(text(page("lesion-by-lesion"))).contains("half the width means 16 times");
     assertThat(text(page("waveforms")))
