@@ -134,8 +134,8 @@ final class Monsters {
               "|a",
               "<a href='",
               "\\",
-              "a@b.c ",
-              "http://a ",
+              "a@b.test ",
+              "http://a.test ",
               "****",
               "_*")) {
         text("handbook/a.md", start.isEmpty() + " " + shown(bait), start + bait.repeat(10_000));
