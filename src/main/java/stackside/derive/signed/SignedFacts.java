@@ -19,9 +19,8 @@ import stackside.model.UnitPart;
 
 /**
  * What a signature under one thing covers: a closed list of facts for each kind, under a version of
- * that list, with absent facts left out. A fact that joins the list later needs a new version, and
- * the facts of an old version are still worked out as they were; unless it may be absent, for then
- * what was signed without it stays as it was.
+ * that list, with absent facts left out. When a fact joins the list, what was signed without it is
+ * signed anew; unless it may be absent, for then only what has it is.
  *
  * @param facts the names and values, ready to be printed in canonical form
  */
