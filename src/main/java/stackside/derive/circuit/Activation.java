@@ -302,7 +302,7 @@ final class Activation {
     return meaning.known().equals(approved) ? Reach.AS_APPROVED : Reach.ANOTHER_SETTING;
   }
 
-  /** Without gas there is no beam; at most, current flows where the probe touches. */
+  /** Without gas there is no plasma; at most, current flows where the probe touches. */
   private Reach withoutGas() {
     return output().isPresent() ? Reach.LESS : Reach.NOTHING;
   }

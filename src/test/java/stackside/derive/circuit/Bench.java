@@ -549,7 +549,7 @@ final class Bench {
         mode(
             "twin", PedalAction.COAGULATION, EnergyKind.BIPOLAR, CurrentType.SOFT_COAGULATION, 120),
         mode(
-            "beam",
+            "plasma",
             PedalAction.COAGULATION,
             EnergyKind.ARGON,
             CurrentType.ARGON_PLASMA_COAGULATION,

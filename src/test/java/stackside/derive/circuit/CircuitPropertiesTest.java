@@ -61,7 +61,7 @@ final class CircuitPropertiesTest {
     switch (random.nextInt(3)) {
       case 0 -> bench.approving("snare", any(random, "m1", "m2"), "cut-2-60", "soft-3-40");
       case 1 -> bench.approving("tongs", "bi", "none", "twin-1-30");
-      default -> bench.approving("probe", "ar", "none", "beam-2-40");
+      default -> bench.approving("probe", "ar", "none", "plasma-2-40");
     }
   }
 

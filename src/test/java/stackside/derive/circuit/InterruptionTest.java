@@ -162,11 +162,11 @@ final class InterruptionTest {
   }
 
   @Test
-  void withoutGasThereIsNoBeam() {
+  void withoutGasThereIsNoPlasma() {
     Bench argon =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .keeping("probe")
-            .approving("probe", "ar", "none", "beam-2-40");
+            .approving("probe", "ar", "none", "plasma-2-40");
     assertThat(argon.asApproved().get(0).outcomeClass()).isEqualTo(OutcomeClass.RIGHT);
     Outcome unknown = argon.outcome(ARGON_EMPTY);
     assertThat(unknown.worst().condition()).contains(Condition.ARGON_EMPTY);
@@ -186,7 +186,7 @@ final class InterruptionTest {
     assertThat(Bench.selecting(SelectionKind.BY_PROGRAM).outcomes(ARGON_EMPTY)).isEmpty();
     Outcome mixed =
         Bench.selecting(SelectionKind.BY_PROGRAM)
-            .approving("snare", "m1", "cut-2-60", "beam-2-40")
+            .approving("snare", "m1", "cut-2-60", "plasma-2-40")
             .outcome(ARGON_EMPTY);
     assertThat(mixed.presses().get(0).outcomeClass()).isEqualTo(OutcomeClass.RIGHT);
     assertThat(mixed.presses().get(1).outcomeClass()).isEqualTo(OutcomeClass.SILENT_NO_CURRENT);

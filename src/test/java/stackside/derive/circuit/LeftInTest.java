@@ -76,7 +76,7 @@ final class LeftInTest {
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .keeping("snare", "probe")
             .pluggingBringsUp("ar", 3)
-            .reading(3, "ar", "none", "beam-2-40")
+            .reading(3, "ar", "none", "plasma-2-40")
             .outcome(OTHER_INSTRUMENT_LEFT_IN, "ar");
     assertThat(outcome.presses().get(0).outcomeClass()).isEqualTo(OutcomeClass.NOTICEABLE);
     assertThat(outcome.presses().get(1).outcomeClass()).isEqualTo(UNINTENDED_INSTRUMENT_LIVE);

@@ -287,7 +287,7 @@ final class WrongSocketTest {
         Bench.selecting(SelectionKind.FIXED)
             .atPowerOn("m1")
             .keeping("probe")
-            .approving("probe", "ar", "none", "beam-2-40")
+            .approving("probe", "ar", "none", "plasma-2-40")
             .outcomes(SingleFault.INSTRUMENT_CABLE_BROKEN)
             .get(0);
     assertThat(outcome.worst().live())
@@ -300,7 +300,7 @@ final class WrongSocketTest {
     List<Press> presses =
         Bench.selecting(SelectionKind.FIXED)
             .withoutArgonSocket()
-            .approving("snare", "m1", "none", "beam-2-40")
+            .approving("snare", "m1", "none", "plasma-2-40")
             .asApproved();
     assertThat(presses.get(0).outcomeClass()).isEqualTo(OutcomeClass.RIGHT);
     assertThat(presses.get(0).live())
@@ -308,7 +308,7 @@ final class WrongSocketTest {
         .containsExactly("m1", "m2");
     assertThat(
             Bench.selecting(SelectionKind.FIXED)
-                .approving("snare", "m1", "none", "beam-2-40")
+                .approving("snare", "m1", "none", "plasma-2-40")
                 .asApproved()
                 .get(0)
                 .live())
