@@ -72,7 +72,6 @@ public record Machine(
     return condition == Condition.MAINS_OFF ? described.map(Response::withoutPower) : described;
   }
 
-  /** Whether there is a socket of this kind. */
   public boolean hasSocket(SocketKind kind) {
     return sockets.stream().anyMatch(socket -> socket.kind().value() == kind);
   }

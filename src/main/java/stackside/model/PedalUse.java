@@ -3,7 +3,7 @@ package stackside.model;
 import java.util.Optional;
 import stackside.source.Location;
 
-/** What a pedal does in a profile: bring out a setting, or nothing. */
+/** What a pedal does in a profile: a setting, or nothing. */
 public sealed interface PedalUse permits PedalSetting, Unassigned {
   Location at();
 

@@ -8,7 +8,7 @@ import stackside.source.Location;
 public record PulseTiming(
     Location at, Fact<Seconds> on, Fact<Seconds> every, Optional<Fact<Boolean>> adjustable) {
 
-  /** Whether current flows for part of the cycle: neither never nor all the time. */
+  /** Whether current flows for part of the cycle, rather than for none or all of it. */
   public boolean isPulse() {
     return on.value().value() > 0 && on.value().compareTo(every.value()) < 0;
   }
