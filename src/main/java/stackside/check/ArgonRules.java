@@ -90,9 +90,10 @@ final class ArgonRules {
   }
 
   /**
-   * A slipped decimal point makes such flows. Source: studies with 1 L/min to 2 L/min, read (Gastrointest Endosc 2011;73:543; Scand J
-   * Gastroenterol 2006;41:175; Gastroenterol Clin Biol 2000;24:1205); textbooks with 0.5 L/min for
-   * the right colon, from memory. Asked from half the lowest and twice the highest.
+   * A slipped decimal point makes such flows. Source: studies with 1 L/min to 2 L/min, read
+   * (Gastrointest Endosc 2011;73:543; Scand J Gastroenterol 2006;41:175; Gastroenterol Clin Biol
+   * 2000;24:1205); textbooks with 0.5 L/min for the right colon, from memory. Asked from half the
+   * lowest and twice the highest.
    */
   private static List<Finding> argonFlowFarOff(CheckedUnit checked, Predicate<Profile> unanswered) {
     return checked.unit().profiles().stream()

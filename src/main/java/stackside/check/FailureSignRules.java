@@ -88,9 +88,7 @@ final class FailureSignRules {
         Finding.at(
                 list.kind().at(),
                 "no step of this set-up guards against %s, which passes unnoticed on %s"
-                    .formatted(
-                        faults(signs),
-                        machines(signs)))
+                    .formatted(faults(signs), machines(signs)))
             .note(
                 worst.outcomes().get(0).profile().at(),
                 "with this profile, for one, " + Consequences.words(worst.outcomeClass()));
@@ -129,9 +127,7 @@ final class FailureSignRules {
     return Finding.at(
             drill.sign().at(),
             "no drill mends %s, which passes unnoticed on %s and looks and sounds like this"
-                .formatted(
-                    faults(signs),
-                    machines(signs)))
+                .formatted(faults(signs), machines(signs)))
         .note(
             worst.outcomes().get(0).profile().at(),
             "with this profile, for one, " + Consequences.words(worst.outcomeClass()))
@@ -171,10 +167,7 @@ final class FailureSignRules {
         Finding.at(
             described(first),
             "no drill for %s begins with this: %s; it comes from %s"
-                .formatted(
-                    machines(alike),
-                    words(first.observed()),
-                    faults(alike)));
+                .formatted(machines(alike), words(first.observed()), faults(alike)));
     List<Location> others =
         alike.stream()
             .filter(it -> !it.machine().id().equals(first.machine().id()))
@@ -304,9 +297,7 @@ final class FailureSignRules {
     return Finding.at(
             drill.sign().at(),
             "this sign also comes from %s on %s, and no check of the drill mends that"
-                .formatted(
-                    faults(signs),
-                    machines(signs)))
+                .formatted(faults(signs), machines(signs)))
         .help("add a check that mends it, or make the sign say what tells the two apart");
   }
 

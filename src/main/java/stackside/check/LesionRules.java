@@ -107,7 +107,9 @@ final class LesionRules {
   }
 
   private static List<Finding> patientGroupsOverlap(CheckedUnit checked) {
-    return weights(checked.unit()).overlaps().stream().map(LesionRules::patientGroupsOverlap).toList();
+    return weights(checked.unit()).overlaps().stream()
+        .map(LesionRules::patientGroupsOverlap)
+        .toList();
   }
 
   private static Finding patientGroupsOverlap(Bands.Pair<Kilograms> pair) {
@@ -126,7 +128,9 @@ final class LesionRules {
     if (checked.unit().anyBroken(Kind.PATIENT_GROUP)) {
       return List.of();
     }
-    return weights(checked.unit()).holes().stream().map(LesionRules::patientGroupsLeaveHole).toList();
+    return weights(checked.unit()).holes().stream()
+        .map(LesionRules::patientGroupsLeaveHole)
+        .toList();
   }
 
   private static Bands<Kilograms> weights(Unit unit) {

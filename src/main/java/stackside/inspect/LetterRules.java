@@ -54,7 +54,9 @@ final class LetterRules {
             "lines on a card are closer than 1.25 sizes of their type",
             LetterRules::linesTooClose),
         error(
-            "card-line-too-long", "a line on a card has more than 70 letters", LetterRules::cardLineTooLong),
+            "card-line-too-long",
+            "a line on a card has more than 70 letters",
+            LetterRules::cardLineTooLong),
         error(
             "slanted-or-turned-words",
             "words on a card are slanted, turned or broken with a hyphen",

@@ -51,7 +51,8 @@ public record Judged(ContentEdit edit, List<Problem> problems, Sources sources) 
 
   private static Judged judge(ContentEdit edit, Reading reading) {
     Stream<Problem> found =
-        reading.unit().stream().flatMap(unit -> ContentRules.judge(Analysis.of(unit), DAY).stream());
+        reading.unit().stream()
+            .flatMap(unit -> ContentRules.judge(Analysis.of(unit), DAY).stream());
     return new Judged(
         edit,
         Stream.concat(reading.problems().stream(), found).distinct().sorted().toList(),

@@ -73,8 +73,7 @@ final class LayoutRulesTest {
     InspectedCard setUp = UNIT.card("room-1-eq-1-set-up");
     assertThat(finds("value-far-from-label", setUp)).isEmpty();
     Inspection bare = Facts.of(setUp.seen()).withoutAreas().inspection();
-    assertThat(finds("value-far-from-label", UNIT.card("room-1-eq-1-set-up", bare)))
-        .isNotEmpty();
+    assertThat(finds("value-far-from-label", UNIT.card("room-1-eq-1-set-up", bare))).isNotEmpty();
   }
 
   @Test

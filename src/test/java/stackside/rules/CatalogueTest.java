@@ -104,7 +104,17 @@ final class CatalogueTest {
     }
   }
 
-  /** A class with a list of rules; the method that makes it is what the catalogue calls. */
+  /** More than that nobody takes in at a glance. */
+  @Test
+  void noFolderOfRulesHoldsMoreThanFortyClasses() throws IOException {
+    for (Path folder : List.of(CONTENT_SUBJECTS, CARD_SUBJECTS)) {
+      try (Stream<Path> files = Files.list(folder)) {
+        assertThat(files).as(folder.toString()).hasSizeBetween(20, 40);
+      }
+    }
+  }
+
+  /** A class that lists rules. */
   private static List<Path> subjects(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files.filter(file -> Fixtures.text(file).contains("static List<Rule<")).toList();

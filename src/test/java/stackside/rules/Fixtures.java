@@ -14,8 +14,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * The fixtures of the rules, a folder a rule. Each is a small edit: under {@code rules/} of the unit
- * {@code base}, under {@code card-rules/} of the unit {@code cards}.
+ * The fixtures of the rules, a folder a rule. Each is a small edit: under {@code rules/} of the
+ * unit {@code base}, under {@code card-rules/} of the unit {@code cards}.
  */
 final class Fixtures {
 

@@ -58,7 +58,8 @@ final class Judge implements AutoCloseable {
   private Verdict judge() {
     Reading reading = reading();
     Optional<Analysis> analysis = reading.unit().map(Analysis::of);
-    List<Problem> found = analysis.map(each -> ContentRules.judge(each, ActedOn.DAY)).orElse(List.of());
+    List<Problem> found =
+        analysis.map(each -> ContentRules.judge(each, ActedOn.DAY)).orElse(List.of());
     return new Verdict(reading.unit(), AfterIssue.problems(reading, analysis, found, register));
   }
 

@@ -34,8 +34,8 @@ import stackside.source.Severity;
  * Puts one harmful edit after the other into the demonstration's text, at least one for every
  * component of the model, and holds who notices it: the rule named in {@code seeded-faults.txt}, on
  * the edited line and with no other error, or else the signature, the standing or a card. What is
- * not on that table must be noticed by somebody. {@code
- * -Dseeded.seed=N-M} chooses other places and values, {@code -Dseeded.only=REGEX} the components.
+ * not on that table must be noticed by somebody. {@code -Dseeded.seed=N-M} chooses other places and
+ * values, {@code -Dseeded.only=REGEX} the components.
  */
 final class SeededFaultsTest {
   private static final Path TABLE = Path.of("src/test/resources/seeded-faults.txt");
