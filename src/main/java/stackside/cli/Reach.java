@@ -25,13 +25,28 @@ import stackside.source.Sources;
 sealed interface Reach {
 
   /** Nothing can be issued: what it is about belongs to everybody. */
-  record Everything() implements Reach {}
+  record Everything() implements Reach {
+    @Override
+    public boolean touches(CardPlan plan, Set<ThingId> things) {
+      return true;
+    }
+  }
 
   /** Every card. */
-  record AllCards() implements Reach {}
+  record AllCards() implements Reach {
+    @Override
+    public boolean touches(CardPlan plan, Set<ThingId> things) {
+      return true;
+    }
+  }
 
   /** All cards of one face. */
-  record OneFace(Face face) implements Reach {}
+  record OneFace(Face face) implements Reach {
+    @Override
+    public boolean touches(CardPlan plan, Set<ThingId> things) {
+      return plan.face() == face;
+    }
+  }
 
   /**
    * All cards of the machines whose profiles stand in one file: the order of the drills on the
@@ -41,27 +56,31 @@ sealed interface Reach {
     public CardsOf {
       machines = Set.copyOf(machines);
     }
+
+    @Override
+    public boolean touches(CardPlan plan, Set<ThingId> things) {
+      return machines.contains(plan.asset().machine().value().id());
+    }
   }
 
   /** The cards that depend on a thing. */
-  record Of(ThingId thing) implements Reach {}
+  record Of(ThingId thing) implements Reach {
+    @Override
+    public boolean touches(CardPlan plan, Set<ThingId> things) {
+      return things.contains(thing);
+    }
+  }
 
   /** No card at all. */
-  record NoCard() implements Reach {}
+  record NoCard() implements Reach {
+    @Override
+    public boolean touches(CardPlan plan, Set<ThingId> things) {
+      return false;
+    }
+  }
 
   /** Whether a card that depends on these things must not be made. */
-  default boolean touches(CardPlan plan, Set<ThingId> things) {
-    if (this instanceof OneFace one) {
-      return plan.face() == one.face();
-    }
-    if (this instanceof CardsOf cards) {
-      return cards.machines().contains(plan.asset().machine().value().id());
-    }
-    if (this instanceof Of of) {
-      return things.contains(of.thing());
-    }
-    return !(this instanceof NoCard);
-  }
+  boolean touches(CardPlan plan, Set<ThingId> things);
 
   /** Whether the content could not be understood there, so that nothing is known to be wrong. */
   static boolean isUnread(Problem problem) {

@@ -1,6 +1,7 @@
 package stackside.content;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stackside.source.Location;
@@ -14,21 +15,14 @@ sealed interface Piece {
   Location at();
 
   /** All that it says, in one line: two pieces of the same words say the same. */
-  default String words() {
-    if (this instanceof Scalar scalar) {
-      return scalar.text().strip();
-    }
-    if (this instanceof Sequence sequence) {
-      return sequence.items().stream()
-          .map(Piece::words)
-          .collect(Collectors.joining(", ", "[", "]"));
-    }
-    if (this instanceof Mapping mapping) {
-      return mapping.entries().stream()
-          .map(entry -> entry.key().words() + ": " + entry.value().words())
-          .collect(Collectors.joining(", ", "{", "}"));
-    }
-    return "";
+  String words();
+
+  /** Whether it is a list or a group with nothing in it. */
+  boolean isEmpty();
+
+  /** Why this may not stand in content at all; absent where it may. */
+  default Optional<Problem> refusal() {
+    return Optional.empty();
   }
 
   /** How a text stands in its file, which decides where its parts are. */
@@ -53,12 +47,32 @@ sealed interface Piece {
     boolean nothing() {
       return text.isBlank() || (style == Style.PLAIN && NOTHING.contains(text));
     }
+
+    @Override
+    public String words() {
+      return text.strip();
+    }
+
+    @Override
+    public boolean isEmpty() {
+      return false;
+    }
   }
 
   /** A list. */
   record Sequence(Location at, List<Piece> items) implements Piece {
     public Sequence {
       items = List.copyOf(items);
+    }
+
+    @Override
+    public String words() {
+      return items.stream().map(Piece::words).collect(Collectors.joining(", ", "[", "]"));
+    }
+
+    @Override
+    public boolean isEmpty() {
+      return items.isEmpty();
     }
   }
 
@@ -67,11 +81,38 @@ sealed interface Piece {
     public Mapping {
       entries = List.copyOf(entries);
     }
+
+    @Override
+    public String words() {
+      return entries.stream()
+          .map(entry -> entry.key().words() + ": " + entry.value().words())
+          .collect(Collectors.joining(", ", "{", "}"));
+    }
+
+    @Override
+    public boolean isEmpty() {
+      return entries.isEmpty();
+    }
   }
 
   /** One key with its value. */
   record Entry(Scalar key, Piece value) {}
 
   /** What may not stand in content at all, such as an alias. */
-  record Refused(Location at, Problem problem) implements Piece {}
+  record Refused(Location at, Problem problem) implements Piece {
+    @Override
+    public String words() {
+      return "";
+    }
+
+    @Override
+    public boolean isEmpty() {
+      return false;
+    }
+
+    @Override
+    public Optional<Problem> refusal() {
+      return Optional.of(problem);
+    }
+  }
 }

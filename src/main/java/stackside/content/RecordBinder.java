@@ -200,7 +200,7 @@ final class RecordBinder {
           form.type() == UnitDetails.class || form.type().isAnnotationPresent(WholeFile.class)
               ? values.bindWithoutBroken(slot.type(), value, inner)
               : values.bind(slot.type(), value, inner);
-      if (slot.need() == RecordForm.Need.AT_LEAST_ONE && values.isEmptyList(value)) {
+      if (slot.need() == RecordForm.Need.AT_LEAST_ONE && value.isEmpty()) {
         findings.add(
             ReadingFaults.NO_VALUE
                 .at(value.at(), Quote.of(slot.key()) + " is empty")

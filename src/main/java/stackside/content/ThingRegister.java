@@ -116,11 +116,15 @@ final class ThingRegister {
   private Optional<Fact<ThingId>> id(Kind kind, Piece value, Frame frame) {
     if (!(value instanceof Piece.Scalar scalar)) {
       findings.add(
-          value instanceof Piece.Refused refused
-              ? refused.problem()
-              : ReadingFaults.WRONG_SHAPE
-                  .at(value.at(), "an id is one word, and this is a list or a group of keys")
-                  .help("write one id"));
+          value
+              .refusal()
+              .orElseGet(
+                  () ->
+                      ReadingFaults.WRONG_SHAPE
+                          .at(
+                              value.at(),
+                              "an id is one word, and this is a list or a group of keys")
+                          .help("write one id")));
       return Optional.empty();
     }
     if (scalar.nothing()) {

@@ -80,19 +80,26 @@ final class ValueBinder {
         refuseRepetitions(arguments[0], sequence);
         return Optional.of(present(items(arguments[0], sequence.items(), frame)));
       }
-      if (generic.getRawType() == Map.class && piece instanceof Piece.Mapping mapping) {
-        return Optional.of(
-            entries(
-                    arguments[0],
-                    mapping,
-                    frame,
-                    each ->
-                        bindWithoutBroken(
-                            arguments[1], each.value(), frame.under(each.key().text())))
-                .whole());
+      if (generic.getRawType() == Map.class) {
+        return mapWithoutBroken(generic, piece, frame);
       }
     }
     return bind(type, piece, frame);
+  }
+
+  private Optional<Object> mapWithoutBroken(ParameterizedType type, Piece piece, Frame frame) {
+    if (!(piece instanceof Piece.Mapping mapping)) {
+      return bind(type, piece, frame);
+    }
+    Type[] arguments = type.getActualTypeArguments();
+    return Optional.of(
+        entries(
+                arguments[0],
+                mapping,
+                frame,
+                each ->
+                    bindWithoutBroken(arguments[1], each.value(), frame.under(each.key().text())))
+            .whole());
   }
 
   private static List<Object> present(List<Optional<Object>> items) {
@@ -157,8 +164,8 @@ final class ValueBinder {
 
   /** Reports a piece of another shape than its key takes. */
   void refuseShape(Piece piece, Frame frame, Shape wanted) {
-    if (piece instanceof Piece.Refused refused) {
-      findings.add(refused.problem());
+    if (piece.refusal().isPresent()) {
+      findings.add(piece.refusal().orElseThrow());
     } else if (piece instanceof Piece.Scalar scalar && scalar.nothing()) {
       findings.add(
           ReadingFaults.NO_VALUE
@@ -172,13 +179,8 @@ final class ValueBinder {
     }
   }
 
-  boolean isEmptyList(Piece piece) {
-    return (piece instanceof Piece.Sequence sequence && sequence.items().isEmpty())
-        || (piece instanceof Piece.Mapping mapping && mapping.entries().isEmpty());
-  }
-
   private Optional<Object> list(Type item, Piece piece, Frame frame) {
-    if (item == PublishedOutput.class && piece instanceof Piece.Mapping) {
+    if (isSingle(item, piece)) {
       return bind(item, piece, frame).map(List::of);
     }
     if (!(piece instanceof Piece.Sequence sequence)) {
@@ -191,6 +193,11 @@ final class ValueBinder {
     return items.stream().allMatch(Optional::isPresent)
         ? Optional.of(present(items))
         : Optional.empty();
+  }
+
+  /** What a machine puts out may be written without a list where there is one of it. */
+  private static boolean isSingle(Type item, Piece piece) {
+    return item == PublishedOutput.class && piece instanceof Piece.Mapping;
   }
 
   /**
@@ -330,7 +337,7 @@ final class ValueBinder {
       return fact(type, piece, frame)
           .map(fact -> new ByLevel<>(piece.at(), Optional.of(fact), Map.of()));
     }
-    if (isEmptyList(mapping)) {
+    if (mapping.isEmpty()) {
       findings.add(
           ReadingFaults.NO_VALUE
               .at(mapping.at(), frame.words() + " has no value")

@@ -218,13 +218,13 @@ final class YamlReader {
       return new Piece.Entry(name, name.text().equals("<<") ? mergeKey(name) : value);
     }
     Piece.Scalar nameless = new Piece.Scalar(key.at(), "", Piece.Style.PLAIN, key.at().line());
-    if (key instanceof Piece.Refused) {
-      return new Piece.Entry(nameless, key);
-    }
     Problem problem =
-        ReadingFaults.WRONG_SHAPE
-            .at(key.at(), "a key is a single word, and this is a list or a group")
-            .help("look for a bracket that stands too early");
+        key.refusal()
+            .orElseGet(
+                () ->
+                    ReadingFaults.WRONG_SHAPE
+                        .at(key.at(), "a key is a single word, and this is a list or a group")
+                        .help("look for a bracket that stands too early"));
     return new Piece.Entry(nameless, new Piece.Refused(key.at(), problem));
   }
 

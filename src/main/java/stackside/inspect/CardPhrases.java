@@ -39,15 +39,17 @@ final class CardPhrases {
                     Stream.concat(
                         Stream.of(scope.what(), scope.where()), scope.alternative().stream()));
     scopes = Stream.concat(scopes, row.cautions().stream());
-    if (row.answer() instanceof AnswerRow.InWords words
-        && words.means() != AnswerRow.Means.ELSEWHERE) {
-      return Stream.concat(scopes, Stream.of(words.words()));
+    return Stream.concat(scopes, cells(row.answer()));
+  }
+
+  private static Stream<Phrase> cells(AnswerRow.Told answer) {
+    if (answer instanceof AnswerRow.InWords words) {
+      return words.means() == AnswerRow.Means.ELSEWHERE ? Stream.empty() : Stream.of(words.words());
     }
-    if (row.answer() instanceof AnswerRow.WithCurrent settings) {
-      return Stream.concat(
-          scopes, Stream.concat(Stream.of(settings.instrument()), settings.argonFlow().stream()));
+    if (answer instanceof AnswerRow.WithCurrent settings) {
+      return Stream.concat(Stream.of(settings.instrument()), settings.argonFlow().stream());
     }
-    return scopes;
+    throw new IllegalStateException("an answer without cells: " + answer);
   }
 
   /** All words that authors wrote in sentences, and the limits of the pedals. */

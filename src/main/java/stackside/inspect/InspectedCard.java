@@ -82,22 +82,30 @@ public record InspectedCard(
 
   /** What must be read from afar: identity, make-safe lines, drill titles, telephone numbers. */
   Stream<Phrase> far() {
-    return plan.blocks().stream()
-        .flatMap(
-            block -> {
-              if (block instanceof Block.Identity identity) {
-                return Stream.of(identity.room(), identity.machine(), identity.asset());
-              }
-              if (block instanceof Block.MakeSafe makeSafe) {
-                return makeSafe.lines().stream();
-              }
-              if (block instanceof Block.Drilled drill) {
-                return Stream.of(drill.title());
-              }
-              if (block instanceof Block.Contacts contacts) {
-                return contacts.calls().stream().map(Block.Contacts.Call::phone);
-              }
-              return Stream.empty();
-            });
+    return plan.blocks().stream().flatMap(InspectedCard::far);
+  }
+
+  private static Stream<Phrase> far(Block block) {
+    if (block instanceof Block.Identity identity) {
+      return Stream.of(identity.room(), identity.machine(), identity.asset());
+    }
+    if (block instanceof Block.MakeSafe makeSafe) {
+      return makeSafe.lines().stream();
+    }
+    if (block instanceof Block.Drilled drill) {
+      return Stream.of(drill.title());
+    }
+    if (block instanceof Block.Contacts contacts) {
+      return contacts.calls().stream().map(Block.Contacts.Call::phone);
+    }
+    if (block instanceof Block.Marks
+        || block instanceof Block.Maps
+        || block instanceof Block.Answers
+        || block instanceof Block.SetUp
+        || block instanceof Block.Footer
+        || block instanceof Block.Code) {
+      return Stream.empty();
+    }
+    throw new IllegalStateException("nobody knows from how far it is read: " + block);
   }
 }

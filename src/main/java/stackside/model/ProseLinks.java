@@ -26,7 +26,10 @@ final class ProseLinks {
           .flatMap(List::stream)
           .flatMap(ProseLinks::inline);
     }
-    return Stream.of();
+    if (block instanceof Prose.Figure) {
+      return Stream.of();
+    }
+    throw new IllegalStateException("nobody knows what links stand in " + block);
   }
 
   private static Stream<Prose.ThingLink> inline(List<Prose.Inline> words) {
@@ -43,6 +46,11 @@ final class ProseLinks {
     if (piece instanceof Prose.Emphasis emphasis) {
       return inline(emphasis.words());
     }
-    return Stream.of();
+    if (piece instanceof Prose.Words
+        || piece instanceof Prose.Literal
+        || piece instanceof Prose.WebLink) {
+      return Stream.of();
+    }
+    throw new IllegalStateException("nobody knows what links stand in " + piece);
   }
 }

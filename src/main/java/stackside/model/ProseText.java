@@ -31,7 +31,10 @@ final class ProseText {
           .map(ProseText::inline)
           .collect(Collectors.joining(" "));
     }
-    return "";
+    if (block instanceof Prose.Figure) {
+      return "";
+    }
+    throw new IllegalStateException("a block of prose without a text: " + block);
   }
 
   private static String inline(List<Prose.Inline> words) {

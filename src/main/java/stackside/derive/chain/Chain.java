@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import stackside.model.Accessory;
 import stackside.model.Cable;
 import stackside.model.ConnectorId;
+import stackside.model.Electrode;
 import stackside.model.Fitted;
 import stackside.model.Instrument;
 
@@ -49,6 +50,9 @@ public record Chain(Fitted end, List<Cable> cables, ConnectorId plug) {
     if (part instanceof Instrument instrument) {
       return Optional.of(new Rating(instrument, instrument.ratedVoltage()));
     }
-    return Optional.empty();
+    if (part instanceof Electrode) {
+      return Optional.empty();
+    }
+    throw new IllegalStateException("nobody knows the rating of " + part);
   }
 }

@@ -27,6 +27,7 @@ import stackside.model.NotApproved;
 import stackside.model.Premises;
 import stackside.model.Profile;
 import stackside.model.Response;
+import stackside.model.Settings;
 import stackside.model.SingleFault;
 import stackside.model.Socket;
 import stackside.model.ThingId;
@@ -231,7 +232,13 @@ public record Differences(Place from, Place to, List<Difference> all) {
     if (answer instanceof Cold) {
       return AnswerKind.COLD;
     }
-    return answer instanceof NotApproved ? AnswerKind.NOT_APPROVED : AnswerKind.CURRENT;
+    if (answer instanceof NotApproved) {
+      return AnswerKind.NOT_APPROVED;
+    }
+    if (answer instanceof Settings) {
+      return AnswerKind.CURRENT;
+    }
+    throw new IllegalStateException("an answer of no kind: " + answer);
   }
 
   private static void programs(Known from, Known to, List<Difference> all) {

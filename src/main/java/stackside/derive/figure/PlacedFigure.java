@@ -42,9 +42,15 @@ public record PlacedFigure(Prose.Figure figure, Place place) {
     if (block instanceof Prose.Figure figure) {
       return Stream.of(new PlacedFigure(figure, place));
     }
-    return block instanceof Prose.Items items
-        ? items.items().stream().flatMap(item -> in(item, Place.ELSEWHERE))
-        : Stream.empty();
+    if (block instanceof Prose.Items items) {
+      return items.items().stream().flatMap(item -> in(item, Place.ELSEWHERE));
+    }
+    if (block instanceof Prose.Heading
+        || block instanceof Prose.Paragraph
+        || block instanceof Prose.Table) {
+      return Stream.empty();
+    }
+    throw new IllegalStateException("nobody knows what figures stand in " + block);
   }
 
   /** The figure's name, if such a figure exists. */

@@ -4,6 +4,8 @@ import java.util.List;
 import stackside.derive.difference.Place;
 import stackside.derive.question.Subject.AnswerTo;
 import stackside.model.Answer;
+import stackside.model.Cold;
+import stackside.model.NotApproved;
 import stackside.model.Profile;
 import stackside.model.Settings;
 
@@ -38,7 +40,13 @@ record AnswerTopic(Served served) implements Topic {
     if (answer instanceof Settings settings) {
       return new Reply.Set(settings);
     }
-    return answer instanceof stackside.model.Cold ? new Reply.Cold() : new Reply.NotApproved();
+    if (answer instanceof Cold) {
+      return new Reply.Cold();
+    }
+    if (answer instanceof NotApproved) {
+      return new Reply.NotApproved();
+    }
+    throw new IllegalStateException("an answer that nobody can give: " + answer);
   }
 
   @Override

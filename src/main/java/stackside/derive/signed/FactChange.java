@@ -76,10 +76,10 @@ public record FactChange(String name, Optional<String> before, Optional<String> 
       }
     } else if (value instanceof Json.Items items) {
       collectItems(name, items, leaves);
-    } else if (value instanceof Json.Text text) {
-      leaves.put(name, text.value());
+    } else if (value instanceof Json.Leaf leaf) {
+      leaves.put(name, leaf.words());
     } else {
-      leaves.put(name, CanonicalJson.of(value));
+      throw new IllegalStateException("a fact that cannot change: " + value);
     }
   }
 
@@ -99,8 +99,12 @@ public record FactChange(String name, Optional<String> before, Optional<String> 
                 .or(() -> members.text("name").filter(only(items)).map(each -> "'" + each + "'"))
                 .orElse(String.valueOf(number));
         collect(joined(name, own), members, leaves);
+      } else if (item instanceof Json.Leaf leaf) {
+        texts.add(leaf.words());
+      } else if (item instanceof Json.Items) {
+        texts.add(CanonicalJson.of(item));
       } else {
-        texts.add(item instanceof Json.Text text ? text.value() : CanonicalJson.of(item));
+        throw new IllegalStateException("an item that cannot change: " + item);
       }
     }
     if (!texts.isEmpty()) {

@@ -29,34 +29,31 @@ public final class FactWords {
   }
 
   private void add(String label, String indent, Json value) {
-    if (value instanceof Json.Items items && holdsGroups(items)) {
+    if (holdsGroups(value)) {
       lines.add(label + ":");
       int number = 0;
-      for (Json item : items.values()) {
+      for (Json item : ((Json.Items) value).values()) {
         number++;
         lines.add(indent + INDENT + inWords(item, number + ". "));
       }
-    } else if (value instanceof Json.Members members && isDeep(members)) {
+    } else if (isDeep(value)) {
       lines.add(label + ":");
-      addAll(indent + INDENT, members);
+      addAll(indent + INDENT, (Json.Members) value);
     } else {
       lines.add(label + ": " + inWords(value, ""));
     }
   }
 
-  private static boolean holdsGroups(Json.Items items) {
-    return items.values().stream().anyMatch(Json.Members.class::isInstance);
+  private static boolean holdsGroups(Json value) {
+    return value instanceof Json.Items items
+        && items.values().stream().anyMatch(Json.Members.class::isInstance);
   }
 
   /** A group that has no name of its own is told fact by fact. */
-  private static boolean isDeep(Json.Members members) {
-    return ownName(members).isEmpty()
-        && members.values().values().stream().anyMatch(FactWords::isSeveral);
-  }
-
-  private static boolean isSeveral(Json value) {
-    return value instanceof Json.Members
-        || (value instanceof Json.Items items && items.values().size() > 1);
+  private static boolean isDeep(Json value) {
+    return value instanceof Json.Members members
+        && ownName(members).isEmpty()
+        && members.values().values().stream().anyMatch(Json::isSeveral);
   }
 
   private static String inWords(Json value, String number) {
@@ -75,12 +72,14 @@ public final class FactWords {
           .map(item -> inWords(item, ""))
           .collect(Collectors.joining(", "));
     }
-    if (value instanceof Json.Text text) {
-      return text.value();
+    if (value instanceof Json.Leaf leaf) {
+      return inWords(leaf);
     }
-    return value instanceof Json.Flag flag
-        ? (flag.value() ? "yes" : "no")
-        : CanonicalJson.of(value);
+    throw new IllegalStateException("a fact without words: " + value);
+  }
+
+  private static String inWords(Json.Leaf leaf) {
+    return leaf instanceof Json.Flag flag ? (flag.value() ? "yes" : "no") : leaf.words();
   }
 
   private static Optional<String> ownName(Json.Members members) {

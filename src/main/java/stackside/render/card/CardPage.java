@@ -58,6 +58,10 @@ final class CardPage {
       body.add(TitledSteps.setUp(setUp, setting));
     } else if (block instanceof Block.Drilled drill) {
       body.add(TitledSteps.drill(drill, setting));
+    } else if (!(block instanceof Block.Contacts
+        || block instanceof Block.Footer
+        || block instanceof Block.Code)) {
+      throw new IllegalStateException("a block that no piece prints: " + block);
     }
   }
 

@@ -69,8 +69,17 @@ final class Answers {
     if (answer instanceof NotApproved) {
       return Here.status(Mark.SQUARE, here.say("answer.not-approved"));
     }
+    if (answer instanceof Cold) {
+      return approved("answer.cold.", profile, here);
+    }
+    if (answer instanceof Settings) {
+      return approved("answer.settings.", profile, here);
+    }
+    throw new IllegalStateException("an answer without a word: " + answer);
+  }
+
+  private static Line approved(String kind, Profile profile, Here here) {
     SignatureStanding.State state = state(profile, here);
-    String kind = answer instanceof Cold ? "answer.cold." : "answer.settings.";
     boolean signed =
         switch (state) {
           case SIGNED, REVIEW_OVERDUE -> true;
@@ -152,6 +161,8 @@ final class Answers {
       lines.add(Line.of(Numbers.bind(cold.how().value())));
     } else if (answer instanceof NotApproved not) {
       lines.add(Line.of(Numbers.bind(not.instead().value())));
+    } else {
+      throw new IllegalStateException("an answer without a summary: " + answer);
     }
     return lines;
   }
@@ -168,6 +179,8 @@ final class Answers {
     } else if (answer instanceof NotApproved not) {
       facts.add(fact(here, "instead", Line.of(Numbers.bind(not.instead().value()))));
       not.ask().ifPresent(role -> facts.add(fact(here, "ask", here.link(role.value()))));
+    } else {
+      throw new IllegalStateException("an answer without facts: " + answer);
     }
     here.site()
         .standing()

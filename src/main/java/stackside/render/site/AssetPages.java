@@ -209,9 +209,16 @@ final class AssetPages implements Pages {
   }
 
   private static String kind(LoggedRecord record) {
-    return record instanceof ProgramReading
-        ? "program-reading"
-        : record instanceof OutputCheck ? "output-check" : "service-event";
+    if (record instanceof ProgramReading) {
+      return "program-reading";
+    }
+    if (record instanceof OutputCheck) {
+      return "output-check";
+    }
+    if (record instanceof ServiceEvent) {
+      return "service-event";
+    }
+    throw new IllegalStateException("a record without a name: " + record);
   }
 
   private static Part orNone(List<Grid.Row> rows, String section, Here here, String... columns) {

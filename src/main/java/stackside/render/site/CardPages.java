@@ -140,11 +140,15 @@ final class CardPages implements Pages {
     if (block instanceof Block.Footer footer) {
       return Optional.of(here.section("card-footer", new Part.Lines(lines(footer.lines()))));
     }
-    return block instanceof Block.Code code
-        ? Optional.of(
-            here.section(
-                "card-address", new Part.Lines(lines(List.of(code.caption(), code.address())))))
-        : Optional.empty();
+    if (block instanceof Block.Code code) {
+      return Optional.of(
+          here.section(
+              "card-address", new Part.Lines(lines(List.of(code.caption(), code.address())))));
+    }
+    if (block instanceof Block.Maps) {
+      return Optional.empty();
+    }
+    throw new IllegalStateException("a block without a section: " + block);
   }
 
   private static Section identity(Block.Identity identity, Here here) {

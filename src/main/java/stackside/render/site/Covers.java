@@ -18,6 +18,9 @@ final class Covers {
     if (cover instanceof Cover.Unclear) {
       return Here.status(Mark.TRIANGLE, here.say("cover.unclear"));
     }
-    return Here.status(Mark.TRIANGLE, here.say("cover.gap"));
+    if (cover instanceof Cover.Gap) {
+      return Here.status(Mark.TRIANGLE, here.say("cover.gap"));
+    }
+    throw new IllegalStateException("a cover without words: " + cover);
   }
 }

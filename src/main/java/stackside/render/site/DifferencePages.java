@@ -5,14 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import stackside.derive.coverage.Cell;
 import stackside.derive.difference.Difference;
 import stackside.derive.difference.Differences;
 import stackside.derive.difference.Place;
 import stackside.derive.difference.Rank;
-import stackside.model.Profile;
 import stackside.render.PanelChanges;
 import stackside.render.PanelPlan;
 import stackside.render.Sheet;
@@ -105,16 +104,16 @@ final class DifferencePages implements Pages {
   /** One line per difference; several things that differ in the same way share a line. */
   private static List<Line> lines(List<Difference> some, Differences differences, Here here) {
     List<Line> lines = new ArrayList<>();
+    some.stream()
+        .filter(Predicate.not(Difference.AnswerOfOtherKind.class::isInstance))
+        .filter(Predicate.not(Difference.KeptInOneOnly.class::isInstance))
+        .forEach(each -> lines.add(DifferenceWords.of(each, differences, here)));
     Map<String, List<Difference.AnswerOfOtherKind>> answers = new LinkedHashMap<>();
-    for (Difference difference : some) {
-      if (difference instanceof Difference.AnswerOfOtherKind answer) {
-        answers.computeIfAbsent(alike(answer, here), any -> new ArrayList<>()).add(answer);
-      } else if (difference instanceof Difference.OtherSetting setting) {
-        lines.add(setting(setting, differences, here));
-      } else if (!(difference instanceof Difference.KeptInOneOnly)) {
-        lines.add(DifferenceWords.of(difference, here));
-      }
-    }
+    some.stream()
+        .filter(Difference.AnswerOfOtherKind.class::isInstance)
+        .map(Difference.AnswerOfOtherKind.class::cast)
+        .forEach(
+            each -> answers.computeIfAbsent(alike(each, here), any -> new ArrayList<>()).add(each));
     answers.values().forEach(each -> lines.add(answers(each, here)));
     kept(some, Difference.KeptInOneOnly.Side.TO, "difference.only-here", here)
         .ifPresent(lines::add);
@@ -154,26 +153,6 @@ final class DifferencePages implements Pages {
                     + here.say(
                         "difference.before",
                         status(answers.get(0).from(), here).pieces().get(0).text())));
-  }
-
-  private static Line setting(Difference.OtherSetting setting, Differences differences, Here here) {
-    return here.page(
-            Answers.question(setting.to()), Answers.page(differences.to().room(), setting.to()))
-        .then(
-            Piece.of(
-                " ("
-                    + Answers.sites(setting.to())
-                    + "): "
-                    + brief(setting.to(), here)
-                    + ". "
-                    + here.say("difference.before", brief(setting.from(), here))));
-  }
-
-  private static String brief(Profile profile, Here here) {
-    return Answers.summary(profile, here).stream()
-        .flatMap(line -> line.pieces().stream())
-        .map(Piece::text)
-        .collect(Collectors.joining("; "));
   }
 
   private static Optional<Line> kept(

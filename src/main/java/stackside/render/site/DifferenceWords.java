@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stackside.derive.difference.Difference;
+import stackside.derive.difference.Differences;
 import stackside.model.Condition;
 import stackside.model.Fact;
 import stackside.model.FootSwitch;
 import stackside.model.Machine;
+import stackside.model.Profile;
 import stackside.model.Response;
 import stackside.model.Socket;
 import stackside.render.OutcomeWords;
@@ -17,7 +19,7 @@ import stackside.render.OutcomeWords;
 final class DifferenceWords {
   private DifferenceWords() {}
 
-  static Line of(Difference difference, Here here) {
+  static Line of(Difference difference, Differences differences, Here here) {
     if (difference instanceof Difference.FaultComesToElse fault) {
       return fault(fault, here);
     }
@@ -56,7 +58,30 @@ final class DifferenceWords {
               Line.joined(
                   contacts.to().contacts().stream().map(DrillPages::contact).toList(), "; "));
     }
+    if (difference instanceof Difference.OtherSetting setting) {
+      return setting(setting, differences, here);
+    }
     throw new IllegalStateException("a difference without words: " + difference);
+  }
+
+  private static Line setting(Difference.OtherSetting setting, Differences differences, Here here) {
+    return here.page(
+            Answers.question(setting.to()), Answers.page(differences.to().room(), setting.to()))
+        .then(
+            Piece.of(
+                " ("
+                    + Answers.sites(setting.to())
+                    + "): "
+                    + brief(setting.to(), here)
+                    + ". "
+                    + here.say("difference.before", brief(setting.from(), here))));
+  }
+
+  private static String brief(Profile profile, Here here) {
+    return Answers.summary(profile, here).stream()
+        .flatMap(line -> line.pieces().stream())
+        .map(Piece::text)
+        .collect(Collectors.joining("; "));
   }
 
   private static Piece before(Here here, String words) {

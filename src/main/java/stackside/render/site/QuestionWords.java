@@ -8,6 +8,7 @@ import stackside.derive.difference.Place;
 import stackside.derive.question.Question;
 import stackside.derive.question.Reply;
 import stackside.derive.question.Subject;
+import stackside.model.Contact;
 import stackside.model.PedalColour;
 import stackside.model.Settings;
 import stackside.model.Term;
@@ -160,18 +161,21 @@ record QuestionWords(Here here) {
     if (subject instanceof Subject.WhatComesOf) {
       return here.page(here.say("menu.failure-signs"), "failure-signs.html");
     }
-    if (subject instanceof Subject.NeutralElectrode
-        && question.right() instanceof Reply.Plate plate) {
-      return here.linkWithKind(plate.electrode().id());
+    if (subject instanceof Subject.NeutralElectrode) {
+      return here.linkWithKind(((Reply.Plate) question.right()).electrode().id());
     }
-    if (subject instanceof Subject.CallAt && question.right() instanceof Reply.Call call) {
+    if (subject instanceof Subject.CallAt) {
+      Contact contact = ((Reply.Call) question.right()).contact();
       return Line.of(
-          Piece.link(here.say("menu.contacts"), Links.to(call.contact().id()).from(here.path())));
+          Piece.link(here.say("menu.contacts"), Links.to(contact.id()).from(here.path())));
     }
     if (subject instanceof Subject.CurrentCard) {
       return here.page(here.say("menu.cards"), "cards.html");
     }
-    return here.link(place.room());
+    if (subject instanceof Subject.PedalThat) {
+      return here.link(place.room());
+    }
+    throw new IllegalStateException("a question whose answer stands nowhere: " + subject);
   }
 
   private Line link(String kind, stackside.model.ThingId id) {

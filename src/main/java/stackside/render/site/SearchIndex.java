@@ -17,6 +17,7 @@ import stackside.model.Kind;
 import stackside.model.Lesion;
 import stackside.model.NotApproved;
 import stackside.model.Profile;
+import stackside.model.Settings;
 import stackside.model.Term;
 import stackside.model.Thing;
 import stackside.render.Links;
@@ -127,14 +128,12 @@ final class SearchIndex {
       words.add(here.say("answer.cold.signed") + " " + cold.how().value());
     } else if (profile.answer() instanceof NotApproved not) {
       words.add(here.say("answer.not-approved") + " " + not.instead().value());
+    } else if (profile.answer() instanceof Settings settings) {
+      words.add(settings.instrument().value().title());
+      words.add(Answers.program(settings, here));
+    } else {
+      throw new IllegalStateException("an answer without words: " + profile.answer());
     }
-    profile
-        .settings()
-        .ifPresent(
-            settings -> {
-              words.add(settings.instrument().value().title());
-              words.add(Answers.program(settings, here));
-            });
   }
 
   private static void also(List<Fact<String>> also, List<String> words) {
