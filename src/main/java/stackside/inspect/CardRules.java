@@ -27,7 +27,8 @@ public final class CardRules {
           LetterRules.rules(),
           ColourRules.rules(),
           TableRules.rules(),
-          IdentityRules.rules());
+          IdentityRules.rules(),
+          PrintingRules.rules());
 
   private static final Catalogue<InspectedCard> CATALOGUE = PLANNED.with(PRINTED);
 
