@@ -3,6 +3,7 @@ package stackside.cli;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import stackside.content.Layout;
 import stackside.content.ReadingFaults;
 import stackside.derive.edition.RecordFaults;
 import stackside.derive.signed.Subjects;
@@ -123,15 +124,35 @@ sealed interface Reach {
   }
 
   private static Reach unread(Location at, Unit unit, Subjects subjects, Sources sources) {
-    String folder = at.file().replaceFirst("/.*", "");
+    String top = at.file().replaceFirst("/.*", "");
+    return Layout.folder(top)
+        .map(folder -> unread(folder, at, unit, subjects))
+        .or(() -> Layout.single(top).map(single -> unread(single, at, unit, sources)))
+        .orElseGet(AllCards::new);
+  }
+
+  private static Reach unread(Layout.Folder folder, Location at, Unit unit, Subjects subjects) {
     return switch (folder) {
-      case "handbook", "paths", "sources.yaml" -> new NoCard();
-      case "drills", "checklists" -> new OneFace(Face.SET_UP);
-      case "profiles" -> profiles(at.file(), unit);
-      case "machines", "rooms" -> subjects.at(at).<Reach>map(Of::new).orElseGet(NoCard::new);
-      case "assets.csv", "program-readings.csv", "service-events.csv", "output-checks.csv" ->
-          row(at, unit, sources);
-      default -> new AllCards();
+      case HANDBOOK, PATHS -> new NoCard();
+      case DRILLS, CHECKLISTS -> new OneFace(Face.SET_UP);
+      case PROFILES -> profiles(at.file(), unit);
+      case MACHINES, ROOMS -> subjects.at(at).<Reach>map(Of::new).orElseGet(AllCards::new);
+    };
+  }
+
+  private static Reach unread(Layout.Single file, Location at, Unit unit, Sources sources) {
+    return switch (file) {
+      case SOURCES -> new NoCard();
+      case ASSETS, PROGRAM_READINGS, SERVICE_EVENTS, OUTPUT_CHECKS -> row(at, unit, sources);
+      case UNIT_DETAILS,
+          FOOT_SWITCHES,
+          INSTRUMENTS,
+          CABLES,
+          ELECTRODES,
+          SITES,
+          LESIONS,
+          APPROVALS ->
+          new AllCards();
     };
   }
 

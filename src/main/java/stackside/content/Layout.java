@@ -6,13 +6,13 @@ import java.util.Optional;
 import stackside.model.Kind;
 
 /** Which files a content folder may hold, and which kinds of things each describes. */
-final class Layout {
+public final class Layout {
   static final String UNIT = "unit.yaml";
 
   private Layout() {}
 
   /** A file that stands at the top of the folder. */
-  enum Single {
+  public enum Single {
     UNIT_DETAILS(UNIT, Kind.LOCATION, Kind.CONTACT, Kind.ROLE, Kind.PATIENT_GROUP, Kind.UNIT),
     FOOT_SWITCHES("foot-switches.yaml", Kind.FOOT_SWITCH),
     INSTRUMENTS("instruments.yaml", Kind.INSTRUMENT),
@@ -47,7 +47,7 @@ final class Layout {
   }
 
   /** A folder in which each file of the right ending is read. */
-  enum Folder {
+  public enum Folder {
     MACHINES("machines", ".yaml", Kind.MACHINE),
     ROOMS("rooms", ".yaml", Kind.ROOM),
     PROFILES("profiles", ".yaml", Kind.PROFILE),
@@ -87,11 +87,13 @@ final class Layout {
     return name.startsWith(".") || name.equals(APPROVED) || name.equals("README.md");
   }
 
-  static Optional<Single> single(String name) {
+  /** The file of this name at the top of the folder. */
+  public static Optional<Single> single(String name) {
     return Arrays.stream(Single.values()).filter(each -> each.file().equals(name)).findFirst();
   }
 
-  static Optional<Folder> folder(String name) {
+  /** The folder of this name. */
+  public static Optional<Folder> folder(String name) {
     return Arrays.stream(Folder.values()).filter(each -> each.folder().equals(name)).findFirst();
   }
 
