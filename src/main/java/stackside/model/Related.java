@@ -45,9 +45,15 @@ final class Related<T> extends AbstractList<T> implements RandomAccess {
     places.computeIfAbsent(thing, id -> new ArrayList<>(1)).add(place);
   }
 
-  /** Those members of a list that have to do with any of some things, in order, each once. */
+  /**
+   * Those members of a list that have to do with any of some things, in order, each once. A plain
+   * list knows nothing of that.
+   */
   static <T> List<T> of(List<T> list, Collection<ThingId> things) {
-    return list instanceof Related<T> related ? related.of(things) : List.of();
+    if (list instanceof Related<T> related) {
+      return related.of(things);
+    }
+    throw new IllegalArgumentException("a list that does not know what its members belong to");
   }
 
   private List<T> of(Collection<ThingId> things) {
