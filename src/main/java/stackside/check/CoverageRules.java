@@ -20,6 +20,7 @@ import stackside.model.Site;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.source.Location;
+import stackside.model.Sentence;
 
 /** Whether each question that a room offers has one answer. */
 final class CoverageRules {
@@ -45,7 +46,7 @@ final class CoverageRules {
 
     String question() {
       return "%s (%s)"
-          .formatted(Wording.quoted(first().lesion()), Wording.small(first().step().title()));
+          .formatted(Wording.quoted(first().lesion()), Sentence.within(first().step().title()));
     }
   }
 
@@ -181,7 +182,7 @@ final class CoverageRules {
                         last.id().slug(),
                         first.id().slug(),
                         Wording.quoted(cells.stream().map(Cell::lesion).toList()),
-                        Wording.small(cell.step().title()),
+                        Sentence.within(cell.step().title()),
                         places(analysis.unit(), cells)))
             .note(first.at(), "the other preferred answer");
     Optional<Cell> gap = gapBeside(analysis, cell);
@@ -197,9 +198,9 @@ final class CoverageRules {
     return "%s (%s) at %s for %s on %s"
         .formatted(
             Wording.quoted(gap.lesion()),
-            Wording.small(gap.step().title()),
+            Sentence.within(gap.step().title()),
             Wording.quoted(gap.site()),
-            Wording.small(gap.patients().title()),
+            Sentence.within(gap.patients().title()),
             Wording.quoted(gap.machine()));
   }
 
@@ -234,7 +235,7 @@ final class CoverageRules {
     boolean all = groups.size() == unit.details().patients().size();
     return all
         ? ""
-        : " for " + Wording.list(groups.stream().map(it -> Wording.small(it.title())).toList());
+        : " for " + Wording.list(groups.stream().map(it -> Sentence.within(it.title())).toList());
   }
 
   private static String sites(Unit unit, List<Site> sites) {

@@ -20,6 +20,7 @@ import stackside.model.Unit;
 import stackside.quantity.PowerRange;
 import stackside.quantity.Watts;
 import stackside.source.Location;
+import stackside.model.Sentence;
 
 /**
  * Power limits and levels against the machine's description. Where none of several settings fits
@@ -179,7 +180,7 @@ final class LimitRules {
                   .map(
                       scale ->
                           settingIncomplete(
-                              setting, Wording.small(scale.name().value()), scale.at()));
+                              setting, Sentence.within(scale.name().value()), scale.at()));
           Stream<Misfit> limit =
               mode.powerLimit().stream()
                   .filter(range -> setting.limit().isEmpty())

@@ -2,12 +2,12 @@ package stackside.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import stackside.model.Fact;
 import stackside.model.Level;
 import stackside.model.LevelScale;
 import stackside.model.Mode;
 import stackside.model.PedalAction;
+import stackside.model.Sentence;
 import stackside.model.Thing;
 
 /** Puts names into sentences, so that all rules speak alike. */
@@ -48,7 +48,9 @@ final class Wording {
 
   /** What the machine calls its level, before the level: {@code rung 2}. */
   static String level(Mode mode, Level level) {
-    return mode.level().map(scale -> small(scale.name().value())).orElse("level") + " " + level;
+    return mode.level().map(scale -> Sentence.within(scale.name().value())).orElse("level")
+        + " "
+        + level;
   }
 
   /** The levels of a scale: {@code 1 to 4} or {@code low, medium and high}. */
@@ -64,10 +66,5 @@ final class Wording {
       case CUT -> "cutting";
       case COAGULATION -> "coagulation";
     };
-  }
-
-  /** The first letter small, for the middle of a sentence. */
-  static String small(String words) {
-    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 }

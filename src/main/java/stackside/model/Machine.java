@@ -85,6 +85,11 @@ public record Machine(
     return lamps.stream().filter(lamp -> lamp.id().equals(id)).findFirst();
   }
 
+  /** The name of a lamp as on the machine; one that it does not have goes by its id. */
+  public String lampName(LampId id) {
+    return lamp(id).map(lamp -> lamp.name().value()).orElse(id.slug().replace('-', ' '));
+  }
+
   /** Hashes the id only; the full record is slow. */
   @Override
   public int hashCode() {

@@ -3,9 +3,9 @@ package stackside.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import stackside.model.Fact;
 import stackside.model.FootSwitch;
+import stackside.model.Mode;
 import stackside.model.Pedal;
 import stackside.model.PedalAction;
 import stackside.model.PedalColour;
@@ -89,20 +89,9 @@ public record PedalPlan(FootSwitch footSwitch, List<Place> pedals, Words words) 
   }
 
   private static List<String> words(PedalSetting setting) {
-    String level = level(setting);
-    String limit = setting.limit().map(fact -> Numbers.text(fact.value())).orElse("");
-    String both =
-        Stream.of(level, limit).filter(s -> !s.isEmpty()).collect(Collectors.joining(", "));
-    String mode = setting.mode().value().name().value();
-    return both.isEmpty() ? List.of(mode) : List.of(mode, both);
-  }
-
-  /** The level with the display's own word for it: {@code Notch 2}. */
-  private static String level(PedalSetting setting) {
-    if (setting.level().isEmpty()) {
-      return "";
-    }
-    String scale = setting.mode().value().level().map(s -> s.name().value()).orElse("");
-    return (scale + " " + setting.level().get().value().text()).strip().replace(' ', Numbers.BOUND);
+    Mode mode = setting.mode().value();
+    String set =
+        SettingWords.of(mode, setting.level().map(Fact::value), setting.limit().map(Fact::value));
+    return set.isEmpty() ? List.of(mode.name().value()) : List.of(mode.name().value(), set);
   }
 }

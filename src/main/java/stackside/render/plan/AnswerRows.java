@@ -19,6 +19,7 @@ import stackside.model.Lesion;
 import stackside.model.PatientGroup;
 import stackside.model.PedalColour;
 import stackside.model.Profile;
+import stackside.model.Sentence;
 import stackside.model.Site;
 import stackside.model.Step;
 import stackside.model.Tract;
@@ -55,7 +56,7 @@ final class AnswerRows {
     /** Two answers are the same if the card says the same about both, including the caution. */
     List<String> words() {
       List<String> words = new ArrayList<>();
-      words.add(answer.getClass().getSimpleName());
+      words.add(answer instanceof AnswerRow.WithCurrent ? "with current" : "in words");
       words.add(cautions.stream().map(Phrase::words).collect(Collectors.joining(" ")));
       answer.phrases().map(Phrase::words).forEach(words::add);
       return words;
@@ -286,10 +287,11 @@ final class AnswerRows {
     String steps =
         unit.steps().stream()
             .filter(extent.steps()::contains)
-            .map(step -> WordLists.inSentence(step.title()))
+            .map(step -> Sentence.within(step.title()))
             .collect(Collectors.joining(", "));
+    String inSmall = steps.toLowerCase(Locale.ROOT);
     boolean said =
-        lesions.stream().allMatch(each -> each.title().toLowerCase(Locale.ROOT).contains(steps));
+        lesions.stream().allMatch(each -> each.title().toLowerCase(Locale.ROOT).contains(inSmall));
     return said ? "" : ": " + steps;
   }
 
@@ -304,7 +306,7 @@ final class AnswerRows {
             "card.only",
             unit.details().patients().stream()
                 .filter(extent.patients()::contains)
-                .map(each -> WordLists.inSentence(each.title()))
+                .map(each -> Sentence.within(each.title()))
                 .reduce((one, other) -> words.say("list.and", one, other))
                 .orElse(""));
   }

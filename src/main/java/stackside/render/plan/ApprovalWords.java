@@ -15,6 +15,7 @@ import stackside.derive.standing.Fingerprints;
 import stackside.derive.standing.SignatureStanding;
 import stackside.derive.standing.SignatureStanding.Wanted;
 import stackside.derive.standing.Standing;
+import stackside.model.Sentence;
 import stackside.model.Signature;
 import stackside.model.Thing;
 import stackside.render.Dates;
@@ -58,7 +59,7 @@ final class ApprovalWords {
     List<LocalDate> dates = new ArrayList<>();
     for (SignatureStanding each : signed) {
       for (Wanted wanted : each.wanted()) {
-        roles.add(WordLists.inSentence(wanted.role().value().title()));
+        roles.add(Sentence.within(wanted.role().value().title()));
         wanted.given().map(Signature::date).ifPresent(date -> dates.add(date.value()));
       }
     }

@@ -16,6 +16,7 @@ import stackside.model.Machine;
 import stackside.model.PedalColour;
 import stackside.model.Profile;
 import stackside.model.Room;
+import stackside.model.Sentence;
 import stackside.model.Thing;
 import stackside.model.Unit;
 import stackside.render.Dates;
@@ -136,7 +137,7 @@ final class CardWords {
   }
 
   private Phrase never(Fact<String> never) {
-    String words = WordLists.inSentence(never.value());
+    String words = Sentence.within(never.value());
     return Phrase.of(
         words.startsWith(say("card.never-begins") + " ") ? never.value() : say("card.never", words),
         never.at());

@@ -3,7 +3,6 @@ package stackside.render.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import stackside.model.Lamp;
 import stackside.model.Machine;
 import stackside.model.Sign;
 import stackside.render.Words;
@@ -15,13 +14,7 @@ final class SignWords {
   static String of(Sign sign, Machine machine, Words own) {
     List<String> words = new ArrayList<>();
     sign.tone().ifPresent(tone -> words.add(own.say("card.tone-" + tone.value().word())));
-    sign.lamps()
-        .forEach(
-            (id, colour) ->
-                machine
-                    .lamp(id)
-                    .map(Lamp::name)
-                    .ifPresent(name -> words.add(name.value() + " " + colour.value())));
+    sign.lamps().forEach((id, colour) -> words.add(machine.lampName(id) + " " + colour.value()));
     sign.display().ifPresent(display -> words.add(own.say("card.display", display.value())));
     sign.tissue().ifPresent(tissue -> words.add(tissue.value()));
     return words.stream().map(WordLists::asSentence).collect(Collectors.joining(" "));

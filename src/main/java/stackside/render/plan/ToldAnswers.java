@@ -14,11 +14,13 @@ import stackside.model.PedalSetting;
 import stackside.model.PedalUse;
 import stackside.model.Profile;
 import stackside.model.Role;
+import stackside.model.Sentence;
 import stackside.model.Settings;
 import stackside.model.StoredProgram;
 import stackside.model.Term;
 import stackside.model.Unit;
 import stackside.render.Numbers;
+import stackside.render.SettingWords;
 import stackside.render.Words;
 import stackside.source.Location;
 
@@ -64,8 +66,8 @@ final class ToldAnswers {
                 Phrase.of(
                     words.say(
                         "card.alternative",
-                        WordLists.inSentence(each.name().value()),
-                        WordLists.inSentence(each.when().value())),
+                        Sentence.within(each.name().value()),
+                        Sentence.within(each.when().value())),
                     each.when().at()));
   }
 
@@ -114,7 +116,7 @@ final class ToldAnswers {
     String whom =
         answer
             .ask()
-            .map(role -> " " + words.say("card.ask", WordLists.inSentence(title(role))))
+            .map(role -> " " + words.say("card.ask", Sentence.within(title(role))))
             .orElse("");
     return nothing(
         words.say("card.not-approved"),
@@ -181,12 +183,9 @@ final class ToldAnswers {
     return new AnswerRow.OnPedal(
         AnswerRow.Pressing.USED,
         Phrase.of(mode.title(), setting.mode().at()),
-        setting.level().map(level -> Phrase.of(levelName(mode) + level.value().text(), level.at())),
+        setting
+            .level()
+            .map(level -> Phrase.of(SettingWords.level(mode, level.value()), level.at())),
         setting.limit().map(limit -> new Phrase(Numbers.text(limit.value()), limit.at())));
-  }
-
-  /** What the display calls the level; precedes the level itself. */
-  private static String levelName(Mode mode) {
-    return mode.level().map(scale -> scale.name().value() + Numbers.BOUND).orElse("");
   }
 }

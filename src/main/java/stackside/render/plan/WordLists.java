@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import stackside.model.Sentence;
 import stackside.model.Site;
 import stackside.model.SiteGroup;
 import stackside.model.Unit;
@@ -37,15 +38,9 @@ final class WordLists {
   static String continued(List<String> names, String between) {
     StringBuilder words = new StringBuilder();
     for (String name : names) {
-      words.append(words.length() == 0 ? name : between + inSentence(name));
+      words.append(words.length() == 0 ? name : between + Sentence.within(name));
     }
     return words.toString();
-  }
-
-  /** A name as it reads within a sentence; abbreviations keep their capitals. */
-  static String inSentence(String name) {
-    boolean ordinary = name.length() > 1 && Character.isLowerCase(name.charAt(1));
-    return ordinary ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
   }
 
   /** A phrase as it reads at the start of a sentence. */

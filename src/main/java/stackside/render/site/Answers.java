@@ -13,6 +13,7 @@ import stackside.model.PedalColour;
 import stackside.model.PedalUse;
 import stackside.model.Profile;
 import stackside.model.Room;
+import stackside.model.Sentence;
 import stackside.model.Settings;
 import stackside.model.Term;
 import stackside.render.Mark;
@@ -33,7 +34,7 @@ final class Answers {
 
   /** What the answer is for: lesions, step and sites. */
   static String question(Profile profile) {
-    return lesions(profile) + ": " + lower(profile.step().value().title());
+    return lesions(profile) + ": " + Sentence.within(profile.step().value().title());
   }
 
   /** Question, sites and machine: the name of an answer in a list of several. */
@@ -54,10 +55,6 @@ final class Answers {
 
   static String sites(Profile profile) {
     return String.join(", ", profile.sites().stream().map(each -> each.value().title()).toList());
-  }
-
-  private static String lower(String words) {
-    return words.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + words.substring(1);
   }
 
   /**

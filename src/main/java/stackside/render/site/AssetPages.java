@@ -8,12 +8,14 @@ import stackside.model.Asset;
 import stackside.model.Fact;
 import stackside.model.Level;
 import stackside.model.LoggedRecord;
+import stackside.model.Mode;
 import stackside.model.OutputCheck;
 import stackside.model.ProgramReading;
 import stackside.model.ServiceEvent;
 import stackside.model.Withdrawal;
 import stackside.quantity.Watts;
 import stackside.render.Numbers;
+import stackside.render.SettingWords;
 import stackside.render.site.Part.Facts;
 import stackside.render.site.Part.Grid;
 
@@ -112,7 +114,7 @@ final class AssetPages implements Pages {
             .map(
                 mode ->
                     here.link(mode.value())
-                        .then(Piece.of(setting(reading.level(), reading.limit()))))
+                        .then(Piece.of(setting(mode.value(), reading.level(), reading.limit()))))
             .orElse(Line.of(here.say("answer.unassigned")));
     return Grid.Row.of(
         Line.of(Numbers.count(reading.slot().value())),
@@ -124,9 +126,10 @@ final class AssetPages implements Pages {
         Line.of(reading.initials().value().text()));
   }
 
-  private static String setting(Optional<Fact<Level>> level, Optional<Fact<Watts>> limit) {
-    return level.map(fact -> ", " + fact.value().text()).orElse("")
-        + limit.map(fact -> ", " + Numbers.text(fact.value())).orElse("");
+  private static String setting(
+      Mode mode, Optional<Fact<Level>> level, Optional<Fact<Watts>> limit) {
+    String set = SettingWords.of(mode, level.map(Fact::value), limit.map(Fact::value));
+    return set.isEmpty() ? "" : ", " + set;
   }
 
   private static Part checks(Asset asset, Here here) {
@@ -149,7 +152,8 @@ final class AssetPages implements Pages {
 
   private static Grid.Row row(OutputCheck check, Here here) {
     return Grid.Row.of(
-        here.link(check.mode().value()).then(Piece.of(setting(check.level(), check.limit()))),
+        here.link(check.mode().value())
+            .then(Piece.of(setting(check.mode().value(), check.level(), check.limit()))),
         Line.of(Numbers.text(check.load().value())),
         Line.of(Numbers.text(check.watts().value())),
         Line.of(check.method().value()),

@@ -12,6 +12,8 @@ import stackside.model.Contact;
 import stackside.model.Drill;
 import stackside.model.DrillCheck;
 import stackside.model.Fact;
+import stackside.model.LampId;
+import stackside.model.Machine;
 import stackside.model.Premises;
 import stackside.model.Sign;
 import stackside.model.SingleFault;
@@ -42,7 +44,7 @@ final class DrillPages implements Pages {
                 drill ->
                     Part.Grid.Row.of(
                         here.link(drill),
-                        Line.of(sign(drill.sign(), here)),
+                        Line.of(sign(drill, here)),
                         machines(drill.appliesTo(), here)))
             .toList();
     return new PlainPage(
@@ -94,15 +96,35 @@ final class DrillPages implements Pages {
         : here.listed(appliesTo.machines());
   }
 
-  /** Describes what is seen and heard. */
-  static String sign(Sign sign, Here here) {
+  /** What is seen and heard, in words; a lamp by every name that the drill's machines give it. */
+  static String sign(Drill drill, Here here) {
+    List<Machine> named =
+        drill.appliesTo().machines().isEmpty()
+            ? here.unit().machines()
+            : drill.appliesTo().machines().stream().map(Fact::value).toList();
+    return sign(drill.sign(), named, here);
+  }
+
+  /** The same with the names of some machines' lamps. */
+  static String sign(Sign sign, List<Machine> machines, Here here) {
     List<String> words = new ArrayList<>();
     sign.tone().ifPresent(tone -> words.add(here.say("tone." + tone.value().word())));
     sign.lamps()
-        .forEach((lamp, colour) -> words.add(lamp.slug().replace('-', ' ') + " " + colour.value()));
+        .forEach((lamp, colour) -> words.add(lamp(lamp, machines, here) + " " + colour.value()));
     sign.display().ifPresent(shown -> words.add(here.say("sign.display", shown.value())));
     sign.tissue().ifPresent(tissue -> words.add(tissue.value()));
     return String.join("; ", words);
+  }
+
+  private static String lamp(LampId lamp, List<Machine> machines, Here here) {
+    boolean known = machines.stream().anyMatch(machine -> machine.lamp(lamp).isPresent());
+    return here.words()
+        .either(
+            machines.stream()
+                .filter(machine -> !known || machine.lamp(lamp).isPresent())
+                .map(machine -> machine.lampName(lamp))
+                .distinct()
+                .toList());
   }
 
   private static Page page(Drill drill, Site site) {
@@ -111,7 +133,7 @@ final class DrillPages implements Pages {
     sections.add(
         here.section(
             "make-safe",
-            new Part.Say(Line.of(here.say("drill.sign", sign(drill.sign(), here)))),
+            new Part.Say(Line.of(here.say("drill.sign", sign(drill, here)))),
             new Part.Box("", List.of(Line.of(drill.makeSafe().value()))),
             new Part.Say(here.page(here.say("drill.practise"), PracticePages.path(drill)))));
     List<Steps.Step> steps = new ArrayList<>();
@@ -147,7 +169,7 @@ final class DrillPages implements Pages {
     DrillChart.Plan plan =
         new DrillChart.Plan(
             drill.title(),
-            sign(drill.sign(), here),
+            sign(drill, here),
             drill.makeSafe().value(),
             drill.checks().stream()
                 .map(

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stackside.model.Fact;
-import stackside.model.Lamp;
 import stackside.model.LampId;
 import stackside.model.Machine;
 import stackside.model.Response;
@@ -28,15 +26,11 @@ record FrontWords(Machine machine, Unsaid rest, Here here) {
   /** Every lamp of the machine with its name, those that are described first. */
   List<String> lamps(Map<LampId, String> described) {
     List<String> words = new ArrayList<>();
-    described.forEach((lamp, colour) -> words.add(name(lamp) + " " + colour));
+    described.forEach((lamp, colour) -> words.add(machine.lampName(lamp) + " " + colour));
     machine.lamps().stream()
         .filter(lamp -> !described.containsKey(lamp.id()))
         .forEach(lamp -> words.add(lamp.name().value() + " " + unsaid()));
     return words;
-  }
-
-  private String name(LampId id) {
-    return machine.lamp(id).map(Lamp::name).map(Fact::value).orElse(id.slug().replace('-', ' '));
   }
 
   /** What the display shows. */

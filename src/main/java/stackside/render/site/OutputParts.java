@@ -10,7 +10,6 @@ import stackside.derive.output.Outputs;
 import stackside.derive.output.Outputs.InUse;
 import stackside.derive.output.Row;
 import stackside.derive.output.Setting;
-import stackside.model.Level;
 import stackside.model.Machine;
 import stackside.model.Mode;
 import stackside.quantity.LoadRange;
@@ -20,6 +19,7 @@ import stackside.render.Numbers;
 import stackside.render.OutputPlot;
 import stackside.render.OutputPlot.At;
 import stackside.render.OutputPlot.Curve;
+import stackside.render.SettingWords;
 import stackside.render.Sheet;
 import stackside.render.site.Part.Grid;
 
@@ -66,17 +66,7 @@ final class OutputParts {
 
   /** Level and limit as the display would show them. */
   static String name(Setting setting) {
-    String level =
-        setting
-            .level()
-            .map(
-                value ->
-                    setting.mode().level().map(scale -> scale.name().value() + " ").orElse("")
-                        + value.text())
-            .orElse("");
-    String limit = setting.limit().map(Numbers::text).orElse("");
-    String between = level.isEmpty() || limit.isEmpty() ? "" : ", ";
-    return (level + between + limit).replace(' ', Numbers.BOUND).replace("," + Numbers.BOUND, ", ");
+    return SettingWords.of(setting.mode(), setting.level(), setting.limit());
   }
 
   private static List<Part> output(ModeOutput output, String name, int number, Here here) {
@@ -212,8 +202,11 @@ final class OutputParts {
   }
 
   private static String level(Mode mode, ModeOutput output) {
-    String scale = mode.level().map(each -> each.name().value() + Numbers.BOUND).orElse("");
-    return output.setting().level().map(Level::text).map(text -> scale + text).orElse(mode.title());
+    return output
+        .setting()
+        .level()
+        .map(level -> SettingWords.level(mode, level))
+        .orElse(mode.title());
   }
 
   /**

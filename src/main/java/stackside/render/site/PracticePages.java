@@ -42,7 +42,7 @@ final class PracticePages implements Pages {
 
   private static List<Stage> stages(Drill drill, Here here) {
     List<Stage> stages = new ArrayList<>();
-    stages.add(stage("sign", Line.of(DrillPages.sign(drill.sign(), here)), "stage-sign", here));
+    stages.add(stage("sign", Line.of(DrillPages.sign(drill, here)), "stage-sign", here));
     stages.add(stage("make-safe", Line.of(drill.makeSafe().value()), "stage-safe", here));
     int number = 0;
     for (DrillCheck check : drill.checks()) {

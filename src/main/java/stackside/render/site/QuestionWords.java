@@ -9,6 +9,7 @@ import stackside.derive.question.Question;
 import stackside.derive.question.Reply;
 import stackside.derive.question.Subject;
 import stackside.model.Contact;
+import stackside.model.Machine;
 import stackside.model.PedalColour;
 import stackside.model.Settings;
 import stackside.model.Term;
@@ -43,7 +44,9 @@ record QuestionWords(Here here) {
       return here.say("asked.pedal-" + pedal.action().word(), where);
     }
     if (subject instanceof Subject.FirstCheck check) {
-      return here.say("asked.first-check", where, DrillPages.sign(check.drill().sign(), here));
+      List<Machine> machine = List.of(question.place().machine());
+      return here.say(
+          "asked.first-check", where, DrillPages.sign(check.drill().sign(), machine, here));
     }
     if (subject instanceof Subject.WhatComesOf comes) {
       return here.say("asked.fault", where, here.say("fault." + comes.fault().word()));

@@ -110,7 +110,7 @@ final class SearchIndex {
     } else if (thing instanceof Asset asset) {
       words.add(asset.machine().value().title());
     } else if (thing instanceof Drill drill) {
-      words.add(DrillPages.sign(drill.sign(), here));
+      words.add(DrillPages.sign(drill, here));
       words.add(drill.makeSafe().value());
       drill.checks().forEach(check -> words.add(check.action().value()));
     } else if (thing instanceof HandbookPage page) {

@@ -8,6 +8,7 @@ import stackside.model.Mode;
 import stackside.model.PulseTiming;
 import stackside.quantity.PeakVolts;
 import stackside.render.Numbers;
+import stackside.render.SettingWords;
 import stackside.render.Sheet;
 import stackside.render.WaveDrawing;
 import stackside.render.WaveDrawing.Rhythm;
@@ -64,13 +65,7 @@ final class WaveFigure {
 
   private static String named(ModeWave wave) {
     return wave.mode().title()
-        + wave.level()
-            .map(level -> ", " + scale(wave.mode()) + Numbers.BOUND + level.text())
-            .orElse("");
-  }
-
-  private static String scale(Mode mode) {
-    return mode.level().map(scale -> scale.name().value()).orElse("");
+        + wave.level().map(level -> ", " + SettingWords.level(wave.mode(), level)).orElse("");
   }
 
   private static String crest(ModeWave wave, Here here) {

@@ -21,7 +21,7 @@ window.stacksideIndex = [
 ["EQ-1","Generator number","assets/EQ-1.html","EQ 1 Tern",3],
 ["Room 1","Room","rooms/room-1.html","room 1",3],
 ["set up","Checklist","checklists/set-up.html","set up",2],
-["No effect","Drill","drills/no-effect.html","no effect usual tone; plate lamp green; no whitening Foot off. Hold the snare still. Trace the cable to its socket Replace the snare cable",6],
+["No effect","Drill","drills/no-effect.html","no effect usual tone; Plate lamp green; no whitening Foot off. Hold the snare still. Trace the cable to its socket Replace the snare cable",6],
 ["The current","Handbook page","handbook/current.html","current It leaves by the plate. It is hot where the area is small. See socket 1 on the Tern.",1],
 ["Find an answer","","choose.html","",1],
 ["Rooms","","rooms.html","",1],
