@@ -6,10 +6,30 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import stackside.derive.circuit.OutcomeClass;
+import stackside.derive.circuit.Reach;
+import stackside.derive.program.Mismatch;
+import stackside.model.AssetStatus;
+import stackside.model.ChecklistKind;
+import stackside.model.CurrentType;
+import stackside.model.EnergyKind;
+import stackside.model.Evidence;
+import stackside.model.LesionKind;
+import stackside.model.OutputSeen;
+import stackside.model.PedalAction;
+import stackside.model.PedalColour;
+import stackside.model.ServiceEventKind;
+import stackside.model.SignedKind;
+import stackside.model.SocketKind;
+import stackside.model.Tone;
+import stackside.model.Unsaid;
+import stackside.model.Waveform;
 import stackside.model.Word;
 
 /**
@@ -19,6 +39,30 @@ import stackside.model.Word;
 public final class Words {
   private static final String FOLDER = "/templates/words/";
   private static final String ENGLISH = "en-GB";
+
+  /** What a closed list is called in the message files, whatever its type is called. */
+  private static final Map<Class<? extends Word>, String> KINDS =
+      Map.ofEntries(
+          Map.entry(AssetStatus.class, "asset-status"),
+          Map.entry(ChecklistKind.class, "checklist-kind"),
+          Map.entry(CurrentType.class, "current-type"),
+          Map.entry(EnergyKind.class, "energy-kind"),
+          Map.entry(Evidence.Basis.class, "basis"),
+          Map.entry(LesionKind.class, "lesion-kind"),
+          Map.entry(Mismatch.Field.class, "field"),
+          Map.entry(OutcomeClass.class, "outcome-class"),
+          Map.entry(OutputSeen.class, "output-seen"),
+          Map.entry(PedalAction.class, "pedal-action"),
+          Map.entry(PedalColour.class, "pedal-colour"),
+          Map.entry(Reach.class, "reach"),
+          Map.entry(ServiceEventKind.class, "service-event-kind"),
+          Map.entry(SignedKind.class, "signed-kind"),
+          Map.entry(SocketKind.class, "socket-kind"),
+          Map.entry(Tone.class, "tone"),
+          Map.entry(Unsaid.class, "unsaid"),
+          Map.entry(Waveform.class, "waveform"));
+
+  private static final Pattern PLACE = Pattern.compile("\\{(\\d{1,2})\\}");
 
   private final Map<String, String> messages;
 
@@ -83,16 +127,22 @@ public final class Words {
     if (words == null) {
       throw new IllegalStateException("no words for " + key);
     }
-    for (int i = 0; i < values.length; i++) {
-      words = words.replace("{" + i + "}", String.valueOf(values[i]));
-    }
-    return words;
+    return PLACE.matcher(words).replaceAll(place -> Matcher.quoteReplacement(put(place, values)));
+  }
+
+  /** What is put in is not searched for places again. */
+  private static String put(MatchResult place, Object... values) {
+    int number = Integer.parseInt(place.group(1));
+    return number < values.length ? String.valueOf(values[number]) : place.group();
   }
 
   /** A choice from a closed list as it reads in a sentence: {@code on loan}. */
   public String choice(Word choice) {
-    String kind = choice.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-");
-    return say("choice." + kind.toLowerCase(Locale.ROOT) + "." + choice.word());
+    String kind = KINDS.get(choice.getClass());
+    if (kind == null) {
+      throw new IllegalStateException("a choice without words: " + choice.getClass());
+    }
+    return say("choice." + kind + "." + choice.word());
   }
 
   /** The messages whose keys begin with this prefix, by key without the prefix. */

@@ -8,12 +8,23 @@ import stackside.render.Drawing;
 /** A part of a card, measured and painted as a whole. */
 public sealed interface Block {
 
+  /**
+   * Stands for the kind in the fingerprint of a card, and so never changes, whatever the type is
+   * called: every card would get another edition.
+   */
+  String tag();
+
   /** Every phrase of the block, in reading order. */
   Stream<Phrase> phrases();
 
   /** Which room, generator and face this is, and when not to use the card. */
   record Identity(Phrase room, Phrase machine, Phrase asset, Phrase title, Phrase warning)
       implements Block {
+    @Override
+    public String tag() {
+      return "Identity";
+    }
+
     @Override
     public Stream<Phrase> phrases() {
       return Stream.of(room, machine, asset, title, warning);
@@ -24,6 +35,11 @@ public sealed interface Block {
   record Marks(List<Phrase> marks) implements Block {
     public Marks {
       marks = List.copyOf(marks);
+    }
+
+    @Override
+    public String tag() {
+      return "Marks";
     }
 
     @Override
@@ -39,6 +55,11 @@ public sealed interface Block {
     }
 
     @Override
+    public String tag() {
+      return "MakeSafe";
+    }
+
+    @Override
     public Stream<Phrase> phrases() {
       return lines.stream();
     }
@@ -48,6 +69,11 @@ public sealed interface Block {
   record Maps(Drawing sockets, List<Drawing> pedals) implements Block {
     public Maps {
       pedals = List.copyOf(pedals);
+    }
+
+    @Override
+    public String tag() {
+      return "Maps";
     }
 
     @Override
@@ -64,6 +90,11 @@ public sealed interface Block {
     }
 
     @Override
+    public String tag() {
+      return "Answers";
+    }
+
+    @Override
     public Stream<Phrase> phrases() {
       return Stream.concat(columns.stream(), rows.stream().flatMap(AnswerRow::phrases));
     }
@@ -73,6 +104,11 @@ public sealed interface Block {
   record SetUp(Phrase heading, List<StepLine> steps) implements Block {
     public SetUp {
       steps = List.copyOf(steps);
+    }
+
+    @Override
+    public String tag() {
+      return "SetUp";
     }
 
     @Override
@@ -94,6 +130,11 @@ public sealed interface Block {
     }
 
     @Override
+    public String tag() {
+      return "Drilled";
+    }
+
+    @Override
     public Stream<Phrase> phrases() {
       return Stream.concat(
           Stream.concat(Stream.of(title, sign), never.stream()),
@@ -112,6 +153,11 @@ public sealed interface Block {
     }
 
     @Override
+    public String tag() {
+      return "Contacts";
+    }
+
+    @Override
     public Stream<Phrase> phrases() {
       return calls.stream().flatMap(call -> Stream.of(call.phone(), call.role(), call.hours()));
     }
@@ -121,6 +167,11 @@ public sealed interface Block {
   record Footer(List<Phrase> lines) implements Block {
     public Footer {
       lines = List.copyOf(lines);
+    }
+
+    @Override
+    public String tag() {
+      return "Footer";
     }
 
     @Override
@@ -136,6 +187,11 @@ public sealed interface Block {
    *     very card, so that the page can tell whether a later one has replaced it
    */
   record Code(Phrase caption, Phrase address, String held) implements Block {
+    @Override
+    public String tag() {
+      return "Code";
+    }
+
     @Override
     public Stream<Phrase> phrases() {
       return Stream.of(caption, address);

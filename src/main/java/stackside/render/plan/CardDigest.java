@@ -29,7 +29,7 @@ final class CardDigest {
       Stream<Drawing> drawings = Stream.concat(Stream.of(maps.sockets()), maps.pedals().stream());
       words = Stream.concat(words, drawings.flatMap(CardDigest::said));
     }
-    return block.getClass().getSimpleName() + "\n" + words.collect(Collectors.joining("\n"));
+    return block.tag() + "\n" + words.collect(Collectors.joining("\n"));
   }
 
   /** A drawing's words. Words that another layout breaks differently are still the same words. */

@@ -1,21 +1,23 @@
 package stackside.render.site;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** A part of a section. Each kind has a macro with its name in {@code parts.ftlh}. */
 public sealed interface Part {
 
   /** The name of the macro that renders it. */
-  default String kind() {
-    return getClass().getSimpleName().toLowerCase(Locale.ROOT);
-  }
+  String kind();
 
   /** Labels with their values. */
   record Facts(List<Fact> facts) implements Part {
     public Facts {
       facts = List.copyOf(facts);
+    }
+
+    @Override
+    public String kind() {
+      return "facts";
     }
 
     /** One label and its values, one per line. */
@@ -34,6 +36,17 @@ public sealed interface Part {
     public Grid {
       head = List.copyOf(head);
       rows = List.copyOf(rows);
+      for (Row row : rows) {
+        if (row.cells().size() + 1 != head.size()) {
+          throw new IllegalArgumentException(
+              "a row of " + (row.cells().size() + 1) + " cells under the head " + head);
+        }
+      }
+    }
+
+    @Override
+    public String kind() {
+      return "grid";
     }
 
     Grid(String caption, List<String> head, List<Row> rows) {
@@ -75,12 +88,22 @@ public sealed interface Part {
     public Lines {
       lines = List.copyOf(lines);
     }
+
+    @Override
+    public String kind() {
+      return "lines";
+    }
   }
 
   /** Steps to be done in order. */
   record Steps(List<Step> steps) implements Part {
     public Steps {
       steps = List.copyOf(steps);
+    }
+
+    @Override
+    public String kind() {
+      return "steps";
     }
 
     /** One step: what to do, what to see, and remarks below. */
@@ -92,12 +115,22 @@ public sealed interface Part {
   }
 
   /** One paragraph. */
-  record Say(Line line) implements Part {}
+  record Say(Line line) implements Part {
+    @Override
+    public String kind() {
+      return "say";
+    }
+  }
 
   /** A box with a heavy frame, for what must not be missed. */
   record Box(String title, List<Line> lines) implements Part {
     public Box {
       lines = List.copyOf(lines);
+    }
+
+    @Override
+    public String kind() {
+      return "box";
     }
   }
 
@@ -115,12 +148,22 @@ public sealed interface Part {
       answers = List.copyOf(answers);
     }
 
+    @Override
+    public String kind() {
+      return "cardcheck";
+    }
+
     /** One answer, hidden until a script knows that it applies. */
     public record Answer(String when, Line line) {}
   }
 
   /** Prose of the unit, as HTML. */
-  record Text(Html html) implements Part {}
+  record Text(Html html) implements Part {
+    @Override
+    public String kind() {
+      return "text";
+    }
+  }
 
   /**
    * A drawing for wide and for narrow pages, with a table of the same facts.
@@ -128,10 +171,20 @@ public sealed interface Part {
    * @param wide for a computer screen
    * @param narrow for a phone
    */
-  record Figure(Html wide, Html narrow, Optional<Grid> table) implements Part {}
+  record Figure(Html wide, Html narrow, Optional<Grid> table) implements Part {
+    @Override
+    public String kind() {
+      return "figure";
+    }
+  }
 
   /** The unit's prose in a box with a heavy frame: what to watch for before using what follows. */
-  record Caution(String title, Html html) implements Part {}
+  record Caution(String title, Html html) implements Part {
+    @Override
+    public String kind() {
+      return "caution";
+    }
+  }
 
   /** Large links to choose from. */
   record Picks(List<Pick> picks) implements Part {
@@ -139,20 +192,40 @@ public sealed interface Part {
       picks = List.copyOf(picks);
     }
 
+    @Override
+    public String kind() {
+      return "picks";
+    }
+
     /** One choice: its words, a note below, and possibly a small drawing. */
     public record Pick(String text, String href, String note, Optional<Html> drawing) {}
   }
 
   /** Text as an author types it into a file. */
-  record Source(String text) implements Part {}
+  record Source(String text) implements Part {
+    @Override
+    public String kind() {
+      return "source";
+    }
+  }
 
   /** Two drawings side by side, or one below the other on a phone. */
-  record Pair(Side first, Side second) implements Part {}
+  record Pair(Side first, Side second) implements Part {
+    @Override
+    public String kind() {
+      return "pair";
+    }
+  }
 
   /** Several drawings side by side, as many per row as fit. */
   record Sides(List<Side> sides) implements Part {
     public Sides {
       sides = List.copyOf(sides);
+    }
+
+    @Override
+    public String kind() {
+      return "sides";
     }
   }
 

@@ -3,12 +3,14 @@ package stackside.render.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stackside.derive.signed.Fingerprint;
 import stackside.render.Drawing;
 import stackside.render.Ink;
 import stackside.render.Shape;
+import stackside.source.Location;
 
 /** The words of a drawing on a card affect the card's fingerprint; its layout does not. */
 final class CardDigestTest {
@@ -34,5 +36,43 @@ final class CardDigestTest {
   void anotherWord_isAnotherCard() {
     assertThat(digest(3, "Snare", "Keep", "full"))
         .isNotEqualTo(digest(3, "Snare", "Keep", "empty"));
+  }
+
+  /**
+   * The fingerprint of one block of each kind, which no other name or place of a type may change:
+   * every card on every wall would get another edition.
+   */
+  @Test
+  void theFingerprintOfTheSameWordsStaysTheSame() {
+    Phrase words = new Phrase("words", Location.startOf("unit.yaml"));
+    Drawing drawing = new Drawing("title", "description", 1, 1, List.of());
+    List<Block> blocks =
+        List.of(
+            new Block.Identity(words, words, words, words, words),
+            new Block.Marks(List.of(words)),
+            new Block.MakeSafe(List.of(words)),
+            new Block.Maps(drawing, List.of()),
+            new Block.Answers(List.of(words), List.of()),
+            new Block.SetUp(words, List.of()),
+            new Block.Drilled(words, words, Optional.empty(), List.of()),
+            new Block.Contacts(List.of()),
+            new Block.Footer(List.of(words)),
+            new Block.Code(words, words, "held"));
+    assertThat(blocks).hasSize(Block.class.getPermittedSubclasses().length);
+    assertThat(blocks)
+        .extracting(Block::tag)
+        .containsExactly(
+            "Identity",
+            "Marks",
+            "MakeSafe",
+            "Maps",
+            "Answers",
+            "SetUp",
+            "Drilled",
+            "Contacts",
+            "Footer",
+            "Code");
+    assertThat(CardDigest.of(blocks))
+        .hasToString("0zxh-7wet-6ypv-hp1g-t289-y879-yydb-hwkk-kb5n-kftn-pgpe-7n14-yj78");
   }
 }

@@ -117,6 +117,45 @@ final class WordsTest {
     assertThat(Words.parse("a = {1} before {0}").say("a", "x", 2)).isEqualTo("2 before x");
   }
 
+  @Test
+  void whatIsPutInIsNotSearchedAgain() {
+    assertThat(Words.parse("a = {0} and {1}, {0}").say("a", "Room {1}", "$1"))
+        .isEqualTo("Room {1} and $1, Room {1}");
+  }
+
+  /** The names of closed lists in message files, which other languages use too. */
+  @Test
+  void closedListsKeepTheirNames() {
+    assertThat(
+            english().beginning("choice.").keySet().stream()
+                .map(key -> key.replaceAll("\\..*", "")))
+        .containsOnly(
+            "asset-status",
+            "basis",
+            "checklist-kind",
+            "current-type",
+            "energy-kind",
+            "field",
+            "lesion-kind",
+            "outcome-class",
+            "output-seen",
+            "pedal-action",
+            "pedal-colour",
+            "reach",
+            "service-event-kind",
+            "signed-kind",
+            "socket-kind",
+            "tone",
+            "unsaid",
+            "waveform");
+  }
+
+  @Test
+  void aClosedListWithoutANameStopsTheRun() {
+    assertThatThrownBy(() -> english().choice(Condition.values()[0]))
+        .isInstanceOf(IllegalStateException.class);
+  }
+
   /** The safety warnings on a card must not be reworded by accident. */
   @Test
   void theCardWarnsInTheseWords() {
