@@ -1,10 +1,8 @@
 package stackside.model;
 
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -50,7 +48,7 @@ public record Unit(
     machines = Related.to(machines, Unit::partsOf);
     citations = Related.toThemselves(citations);
     profiles = Related.to(profiles, each -> List.of(each.machine().value().id()));
-    assets = Related.to(assets, each -> List.of(each.machine().value().id()));
+    assets = Related.toThemselves(assets);
     programReadings = List.copyOf(programReadings);
     serviceEvents = Related.to(serviceEvents, each -> List.of(each.asset().value().id()));
     outputChecks = List.copyOf(outputChecks);
@@ -178,10 +176,6 @@ public record Unit(
     return Related.of(profiles, List.of(machine.id()));
   }
 
-  public List<Asset> assetsOf(Machine machine) {
-    return Related.of(assets, List.of(machine.id()));
-  }
-
   /** What happened to an asset, in log order. */
   public List<ServiceEvent> eventsOf(Asset asset) {
     return Related.of(serviceEvents, List.of(asset.id()));
@@ -278,16 +272,5 @@ public record Unit(
   public String word(Term term) {
     Fact<String> own = details.words().get(term);
     return own == null ? term.usual() : own.value();
-  }
-
-  /** Every connector form that a plug, cable, instrument or electrode has. */
-  public Set<ConnectorId> connectors() {
-    Set<ConnectorId> forms = new LinkedHashSet<>();
-    machines.forEach(machine -> machine.plugs().forEach(plug -> forms.add(plug.id())));
-    cables.forEach(cable -> forms.add(cable.plug().value()));
-    cables.forEach(cable -> forms.add(cable.connector().value()));
-    instruments.forEach(instrument -> forms.add(instrument.connector().value()));
-    electrodes.forEach(electrode -> forms.add(electrode.plug().value()));
-    return forms;
   }
 }
