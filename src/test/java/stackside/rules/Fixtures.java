@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -43,7 +44,7 @@ final class Fixtures {
   }
 
   /** The ids that a fixture expects somewhere. */
-  static TreeSet<String> expects(Path fixture) {
+  static Set<String> expects(Path fixture) {
     return EXPECTED
         .matcher(text(fixture))
         .results()
