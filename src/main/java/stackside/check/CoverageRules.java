@@ -16,11 +16,11 @@ import stackside.model.Machine;
 import stackside.model.PatientGroup;
 import stackside.model.Profile;
 import stackside.model.Room;
+import stackside.model.Sentence;
 import stackside.model.Site;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.source.Location;
-import stackside.model.Sentence;
 
 /** Whether each question that a room offers has one answer. */
 final class CoverageRules {

@@ -16,11 +16,11 @@ import stackside.model.LevelScale;
 import stackside.model.Mode;
 import stackside.model.PedalSetting;
 import stackside.model.PublishedOutput;
+import stackside.model.Sentence;
 import stackside.model.Unit;
 import stackside.quantity.PowerRange;
 import stackside.quantity.Watts;
 import stackside.source.Location;
-import stackside.model.Sentence;
 
 /**
  * Power limits and levels against the machine's description. Where none of several settings fits

@@ -48,8 +48,7 @@ final class PrintingRulesTest {
     Phrase once = whole.blocks(Block.SetUp.class).get(0).steps().get(0).action();
     CardPlan twice = with(whole, new Block.Marks(List.of(once)));
     InspectedCard card =
-        new InspectedCard(
-            unit.publication(), twice, Inspection.of(unit.file(SET_UP)), List.of());
+        new InspectedCard(unit.publication(), twice, Inspection.of(unit.file(SET_UP)), List.of());
     assertThat(finds("phrase-not-printed", card))
         .singleElement()
         .satisfies(
@@ -72,10 +71,7 @@ final class PrintingRulesTest {
   }
 
   private static CardPlan with(CardPlan whole, Block more) {
-    return with(
-        whole,
-        Stream.concat(whole.blocks().stream(), Stream.of(more))
-            .toList());
+    return with(whole, Stream.concat(whole.blocks().stream(), Stream.of(more)).toList());
   }
 
   private static CardPlan with(CardPlan whole, List<Block> blocks) {

@@ -15,13 +15,14 @@ import org.openqa.selenium.OutputType;
 import stackside.render.card.Tool;
 
 /**
- * The pictures in the README show the issued demonstration. {@code -Dpictures=write} makes them anew
- * from the files of {@code site/}: a card with pdftoppm, a page with Chromium.
+ * The pictures in the README show the issued demonstration. {@code -Dpictures=write} makes them
+ * anew from the files of {@code site/}: a card with pdftoppm, a page with Chromium.
  */
 final class ReadmePicturesTest {
   private static final Path SITE = Path.of("site");
   private static final Path PICTURES = Path.of("src/pictures");
-  private static final Pattern SHOWN = Pattern.compile("!\\[[^\\]]+]\\(src/pictures/([a-z-]+\\.png)\\)");
+  private static final Pattern SHOWN =
+      Pattern.compile("!\\[[^\\]]+]\\(src/pictures/([a-z-]+\\.png)\\)");
   private static final int CARD_WIDTH = 640;
   private static final int PAGE_WIDTH = 1000;
   private static final int PAGE_HEIGHT = 1100;
