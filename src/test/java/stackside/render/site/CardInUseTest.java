@@ -116,25 +116,25 @@ final class CardInUseTest {
   void cardOfTheEditionInUse_isCurrent() throws Exception {
     assertThat(answer(POLYPS, "2", SOON))
         .containsExactly(
-            "Your card bears edition 2: current.",
+            "Your card is edition 2: current.",
             "In use: edition 2, issued 23 November 2026.",
-            "A card that bears any other edition is superseded: take it down and destroy it.",
+            "A card with any other edition is superseded: take it down and destroy it.",
             "Review by 20 November 2027.",
-            "As of the issue of 23 November 2026, as far as this copy of the site knows.");
+            "According to this copy of the site, as of the issue of 23 November 2026.");
   }
 
   @Test
   void cardOfAnEarlierEdition_isToBeTakenDown() throws Exception {
     assertThat(answer(POLYPS, "1", SOON))
         .startsWith(
-            "Your card bears edition 1: superseded. Take it down and destroy it.",
+            "Your card is edition 1: superseded. Take it down and destroy it.",
             "In use: edition 2, issued 23 November 2026.");
   }
 
   @Test
   void cardOfALaterEditionThanThisCopyKnows_isUnknown() throws Exception {
     assertThat(answer(POLYPS, "3", SOON).get(0))
-        .startsWith("Your card bears edition 3, of which this copy of the site knows nothing.");
+        .startsWith("Your card is edition 3, which this copy of the site does not know.");
   }
 
   @Test
@@ -148,7 +148,7 @@ final class CardInUseTest {
         .noneMatch(line -> line.contains("overdue"));
     assertThat(answer(POLYPS, "2", LocalDate.of(2027, 11, 21)))
         .startsWith(
-            "Your card bears edition 2: current.",
+            "Your card is edition 2: current.",
             "Review overdue as of today. Ask before relying on this card.");
   }
 
@@ -156,9 +156,9 @@ final class CardInUseTest {
   void withdrawnCard_isOutOfUseWhateverItBears() throws Exception {
     assertThat(answer("room-1-eq-0511-set-up", "1", SOON))
         .containsExactly(
-            "Out of use. Take this card down and destroy it, whatever edition it bears.",
+            "Out of use. Take this card down and destroy it, whatever its edition.",
             "Why: Lamp dark (NN)",
-            "As of the issue of 24 November 2026, as far as this copy of the site knows.");
+            "According to this copy of the site, as of the issue of 24 November 2026.");
   }
 
   @Test
@@ -171,7 +171,7 @@ final class CardInUseTest {
       assertThat(said())
           .startsWith(
               "In use: edition 2, issued 23 November 2026.",
-              "A card that bears any other edition is superseded: take it down and destroy it.");
+              "A card with any other edition is superseded: take it down and destroy it.");
     } finally {
       browser
           .driver()

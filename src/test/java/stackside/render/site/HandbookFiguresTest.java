@@ -91,10 +91,11 @@ final class HandbookFiguresTest {
     long held = Math.round(cut.dried().orElseThrow().value());
     long upTo = Math.round(Lead.of(soft.curve(), cut.curve()).orElseThrow().value());
     assertThat(text(page("what-current-does")))
-        .contains("Gentle coag limits itself to %d W of the 60 W".formatted(left))
-        .contains("Interval cut holds %d W of its 60 W".formatted(held))
+        .contains("Gentle coag falls to %d W of the 60 W".formatted(left))
+        .contains("Interval cut still delivers %d W of its 60 W".formatted(held))
         .contains("than Interval cut into every load below %d ohm.".formatted(upTo))
-        .contains("Published points win over the calculation, and nothing is extrapolated.")
+        .contains(
+            "Published points take precedence over the calculation, and nothing is extrapolated.")
         .contains("Below 50 ohm and above 2,000 ohm the output is not published.");
   }
 
@@ -149,14 +150,14 @@ final class HandbookFiguresTest {
                 +      blue: {mode: brisk, level: 1, limit: 80 W}
                 """);
     assertThat(text(page))
-        .contains("Brisk coag limits itself to 18 W of the 80 W that were set.")
-        .contains("Pulsed cut holds 30 W of its 30 W.")
+        .contains("Brisk coag falls to 18 W of the 80 W set.")
+        .contains("Pulsed cut still delivers 30 W of its 30 W.")
         .contains("Brisk coag delivers more than Pulsed cut into every load below 614 ohm.");
   }
 
   @Test
   void withoutASoftModeNothingIsSaidOfOne() {
-    assertThat(text(welcome(POWER))).doesNotContain("limits itself").contains("within the burst");
+    assertThat(text(welcome(POWER))).doesNotContain("falls to").contains("within the burst");
   }
 
   @Test

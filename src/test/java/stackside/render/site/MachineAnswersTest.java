@@ -36,7 +36,7 @@ final class MachineAnswersTest {
   @Test
   void onThePageOfTheMachine() {
     Map<String, List<String>> rows = rows("machines/arrowgrass.html");
-    assertThat(rows.get("The mains is off"))
+    assertThat(rows.get("The mains power is off"))
         .containsExactly("none", "Plate lamp dark", "dark", "none", "manual");
     assertThat(rows.get("No foot switch is plugged in"))
         .containsExactly("not known", "Plate lamp not known", "not known", "not known", "manual");

@@ -169,7 +169,7 @@ final class WordsTest {
     assertThat(words.say("card.unsigned")).isEqualTo("Not approved.");
     assertThat(words.say("card.not-approved")).isEqualTo("Not approved.");
     assertThat(words.say("card.several-ask"))
-        .isEqualTo("The content does not agree with itself. Do not use this row.");
+        .isEqualTo("The content contradicts itself here. Do not use this row.");
   }
 
   @Test
