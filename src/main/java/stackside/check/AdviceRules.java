@@ -59,7 +59,7 @@ final class AdviceRules {
     return List.of(
         error(
             "test-spark-advised",
-            "staff are told to try out a spark",
+            "staff are told to test for a spark",
             AdviceRules::testSparkAdvised),
         error(
             "power-raise-advised",
@@ -75,8 +75,8 @@ final class AdviceRules {
     return advised(
         checked.unit(),
         TEST_SPARK,
-        "'%s' tells staff to try out a spark",
-        "a pre-use check is a look, a trace or a reading aloud");
+        "'%s' tells staff to test for a spark",
+        "check before use by looking, tracing or reading aloud");
   }
 
   private static List<Finding> powerRaiseAdvised(CheckedUnit checked) {
@@ -84,7 +84,7 @@ final class AdviceRules {
         checked.unit(),
         POWER_RAISE,
         "'%s' tells staff to turn up the power",
-        "no effect means that the current goes elsewhere: say what to look at instead");
+        "no effect means that the current is going elsewhere: say what to look at instead");
   }
 
   private static List<Finding> plugMovedUnderPower(CheckedUnit checked) {
@@ -92,7 +92,7 @@ final class AdviceRules {
         checked.unit(),
         PLUG_MOVED,
         "'%s' tells staff to move a plug under power",
-        "let the foot come off first, in a sentence of its own");
+        "tell staff to take the foot off first, in a sentence of its own");
   }
 
   /** What tells staff what to do. */

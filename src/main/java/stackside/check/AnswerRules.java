@@ -33,11 +33,11 @@ final class AnswerRules {
             AnswerRules::profileServesNoRoom),
         question(
             "not-approved-without-ask",
-            "something is not approved, and nobody to ask is named",
+            "something is not approved, but nobody to ask is named",
             AnswerRules::notApprovedWithoutAsk),
         question(
             "evidence-missing",
-            "settings are approved and nothing is named for them",
+            "settings are approved without evidence",
             AnswerRules::evidenceMissing),
         error(
             "answer-to-unknown-question",
@@ -95,8 +95,8 @@ final class AnswerRules {
             words ->
                 Finding.at(
                         words.at(),
-                        "this is not approved here, and the profile names nobody to ask")
-                    .help("add 'ask' with a role of unit.yaml, or say why not under 'because'"))
+                        "this is not approved here, but the profile names nobody to ask")
+                    .help("add 'ask' with a role from unit.yaml, or say why not under 'because'"))
         .toList();
   }
 
@@ -111,7 +111,7 @@ final class AnswerRules {
             profile ->
                 Finding.at(profile.at(), "profile '" + profile.id().slug() + "' names no evidence")
                     .help(
-                        "add 'evidence' with an id of sources.yaml; the unit's own minutes will do"))
+                        "add 'evidence' with an id from sources.yaml; the unit's own minutes will do"))
         .toList();
   }
 
@@ -135,8 +135,7 @@ final class AnswerRules {
       String id, Fact<String> answer, List<String> asked) {
     return Finding.at(answer.at(), "no rule asks the question '" + id + "', which is answered here")
         .help(
-            "write the id in brackets behind the warning; profiles can answer "
-                + Wording.list(asked));
+            "use the id in brackets after the warning; profiles can answer " + Wording.list(asked));
   }
 
   /**
@@ -183,7 +182,8 @@ final class AnswerRules {
                     Wording.quoted(question.thickerSite()),
                     question.thickerSite().wall().value().word()))
         .note(question.lower().at(), "the lower setting")
-        .help("see whether the two rows are swapped; if it is meant, say why under 'because'");
+        .help(
+            "check whether the two rows are swapped; if this is intended, say why under 'because'");
   }
 
   /**
@@ -220,14 +220,13 @@ final class AnswerRules {
             question ->
                 Finding.at(
                         question.profile().settings().orElseThrow().instrument().at(),
-                        "profile '%s' uses current for %s, and ESGE 2024 recommends %s"
+                        "profile '%s' uses current for %s, but ESGE 2024 recommends %s"
                             .formatted(
                                 question.profile().id().slug(),
                                 Wording.quoted(question.lesion()),
                                 recommended))
                     .note(question.lesion().at(), "the lesion")
-                    .help(
-                        "see whether the lesion is right; if current is meant, say why under 'because'"))
+                    .help("check the lesion; if current is intended, say why under 'because'"))
         .toList();
   }
 }

@@ -38,19 +38,19 @@ final class ArgonRules {
             ArgonRules::argonFlowMissing),
         error(
             "argon-flow-needless",
-            "a gas flow is given and no mode uses argon",
+            "a gas flow is given, but no mode uses argon",
             ArgonRules::argonFlowNeedless),
         question(
             "argon-flow-far-off",
-            "a gas flow is far from those that published studies used",
+            "a gas flow is far from those used in published studies",
             ArgonRules::argonFlowFarOff),
         error(
             "argon-cylinder-unchecked",
-            "argon is approved, and the set-up does not look at the cylinder",
+            "argon is approved, but the set-up does not check the cylinder",
             ArgonRules::argonCylinderUnchecked),
         error(
             "argon-drill-missing",
-            "argon is approved, and no drill mends an empty cylinder",
+            "argon is approved, but no drill mends an empty cylinder",
             ArgonRules::argonDrillMissing));
   }
 
@@ -64,9 +64,9 @@ final class ArgonRules {
             setting ->
                 Finding.at(
                         setting.mode().at(),
-                        "%s works with argon, and no flow is given"
+                        "%s uses argon, but no flow is given"
                             .formatted(Wording.quoted(setting.mode().value())))
-                    .help("add 'argon-flow' with what was approved"))
+                    .help("add 'argon-flow' with the approved flow"))
         .toList();
   }
 
@@ -79,8 +79,8 @@ final class ArgonRules {
             flow ->
                 Finding.at(
                         flow.at(),
-                        "argon flow " + flow.value() + " is given, and no mode here uses argon")
-                    .help("take the flow out, or name the argon mode"))
+                        "argon flow " + flow.value() + " is given, but no mode here uses argon")
+                    .help("remove the flow, or name the argon mode"))
         .toList();
   }
 
@@ -114,7 +114,7 @@ final class ArgonRules {
                 flow.at(),
                 "argon flow %s is far %s the flows of published studies"
                     .formatted(flow.value(), side))
-            .help("look at the decimal point; if the flow is meant, say why under 'because'"));
+            .help("check the decimal point; if the flow is intended, say why under 'because'"));
   }
 
   private static List<Finding> argonCylinderUnchecked(CheckedUnit checked) {
@@ -152,7 +152,7 @@ final class ArgonRules {
       Machine machine, Checklist checklist, Profile argon) {
     return Finding.at(
             checklist.kind().at(),
-            "%s works with argon, and no step of this set-up guards against an empty cylinder"
+            "%s uses argon, but no step of this set-up guards against an empty cylinder"
                 .formatted(Wording.quoted(machine)))
         .note(argon.at(), "a profile with argon")
         .help("add a step that reads the cylinder's gauge, with 'guards: [argon-empty]'");
@@ -185,7 +185,7 @@ final class ArgonRules {
   private static Finding argonDrillMissing(Machine machine, PedalSetting setting) {
     return Finding.at(
             setting.mode().at(),
-            "%s works with argon on %s, and no drill for it mends an empty cylinder"
+            "%s uses argon on %s, but no drill for it mends an empty cylinder"
                 .formatted(Wording.quoted(setting.mode().value()), Wording.quoted(machine)))
         .help("add a check with 'mends: [argon-empty]' to the drill for that sign");
   }

@@ -35,8 +35,7 @@ final class AssetRules {
             "asset-not-fit-for-use",
             "a room lists a generator that is not in use",
             AssetRules::assetNotFitForUse),
-        warning(
-            "asset-in-no-room", "a generator in use stands in no room", AssetRules::assetInNoRoom),
+        warning("asset-in-no-room", "a generator in use is in no room", AssetRules::assetInNoRoom),
         warning(
             "asset-in-two-hospitals",
             "rooms of two locations list one generator",
@@ -59,14 +58,15 @@ final class AssetRules {
     Location versions = machine.software().stream().findFirst().map(Fact::at).orElse(machine.at());
     return Finding.at(
             asset.software().at(),
-            "%s runs software %s, and the description of %s is true of %s"
+            "%s runs software %s, but the description of %s covers only %s"
                 .formatted(
                     asset.id().slug(),
                     asset.software().value(),
                     Wording.quoted(machine),
                     Wording.list(machine.software().stream().map(Fact::value).toList())))
-        .note(versions, "the versions that the description is true of")
-        .help("correct the version, or check the description against the new software and add it");
+        .note(versions, "the versions that the description covers")
+        .help(
+            "correct the version, or check the description against the new software and add that version");
   }
 
   private static List<Finding> softwareAgainstServiceLog(CheckedUnit checked) {
@@ -85,10 +85,10 @@ final class AssetRules {
             after ->
                 Finding.at(
                         asset.software().at(),
-                        "%s is listed with software %s, and its last service event left %s on it"
+                        "%s is listed with software %s, but its last service event left it with %s"
                             .formatted(asset.id().slug(), asset.software().value(), after.value()))
                     .note(after.at(), "the service event")
-                    .help("look at the machine itself, then correct the one that is wrong"));
+                    .help("look at the machine itself, then correct whichever is wrong"));
   }
 
   private static List<Finding> assetNotFitForUse(CheckedUnit checked) {
@@ -111,13 +111,13 @@ final class AssetRules {
   private static Finding assetNotFitForUse(Room room, Fact<Asset> asset) {
     return Finding.at(
             asset.at(),
-            "%s is listed in %s, and its status is '%s'"
+            "%s is listed in %s, but its status is '%s'"
                 .formatted(
                     asset.value().id().slug(),
                     Wording.quoted(room),
                     asset.value().status().value().spoken()))
-        .note(asset.value().status().at(), "where its status stands")
-        .help("take it out of the room, or correct its status");
+        .note(asset.value().status().at(), "its status")
+        .help("remove it from the room, or correct its status");
   }
 
   private static List<Finding> assetInNoRoom(CheckedUnit checked) {
@@ -132,7 +132,7 @@ final class AssetRules {
             asset ->
                 Finding.at(
                         asset.at(),
-                        "%s is '%s', and no room lists it"
+                        "%s is '%s', but no room lists it"
                             .formatted(asset.id().slug(), asset.status().value().spoken()))
                     .help("add it to its room, or correct its status"))
         .toList();
@@ -162,7 +162,7 @@ final class AssetRules {
                     Wording.quoted(first),
                     Wording.quoted(first.location().value())))
         .note(listing(first, asset).at(), "the other room")
-        .help("write the number that stands on the generator in this room");
+        .help("write the number on the generator in this room");
   }
 
   private static Fact<Asset> listing(Room room, Asset asset) {

@@ -42,8 +42,8 @@ final class Consequences {
   /** What a fault that passes unnoticed does, as the end of a sentence. */
   static String words(OutcomeClass outcome) {
     return switch (outcome) {
-      case UNINTENDED_INSTRUMENT_LIVE -> "an instrument that nobody uses is live";
-      case SILENT_OTHER_SETTING -> "the instrument gets another current";
+      case UNINTENDED_INSTRUMENT_LIVE -> "an instrument that nobody is using is live";
+      case SILENT_OTHER_SETTING -> "the instrument gets a different current";
       case SILENT_CROWDED_RETURN -> "the current leaves through too little skin";
       case SILENT_NO_CURRENT -> "the instrument gets no current";
       case NOTICEABLE, BLOCKED_WITH_ALARM, RIGHT ->

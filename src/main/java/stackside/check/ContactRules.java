@@ -29,7 +29,7 @@ final class ContactRules {
             ContactRules::contactHoursHole),
         error(
             "phone-unusable",
-            "a phone number cannot be dialled, or is two people's",
+            "a phone number cannot be dialled, or belongs to two contacts",
             ContactRules::phoneUnusable));
   }
 
@@ -109,16 +109,16 @@ final class ContactRules {
         found.add(
             Finding.at(
                     contact.phone().at(),
-                    "'%s' is no number to dial".formatted(contact.phone().value()))
-                .help("write the number in digits, with a word before it if need be: ext., bleep"));
+                    "'%s' cannot be dialled".formatted(contact.phone().value()))
+                .help("write the number in digits, with a word before it if needed: ext., bleep"));
       } else if (same.isPresent()) {
         found.add(
             Finding.at(
                     contact.phone().at(),
-                    "the number of %s is that of %s"
+                    "%s has the same number as %s"
                         .formatted(Wording.quoted(contact), Wording.quoted(same.orElseThrow())))
-                .note(same.orElseThrow().phone().at(), "where it stands first")
-                .help("correct one of the two, or make one contact of them"));
+                .note(same.orElseThrow().phone().at(), "the same number")
+                .help("correct one of the two, or merge them into one contact"));
       }
     }
     return found;

@@ -60,7 +60,7 @@ final class CoverageRules {
             CoverageRules::coverageGap),
         error(
             "ambiguous-answer",
-            "two preferred answers hold at once",
+            "two preferred answers apply at once",
             CoverageRules::ambiguousAnswer));
   }
 
@@ -127,10 +127,11 @@ final class CoverageRules {
                         + (hole.rooms().size() == 1 ? " offers" : " offer")));
     for (Profile alternative : first.cover().alternatives()) {
       finding =
-          finding.note(alternative.at(), "this is an alternative, and there is nothing to prefer");
+          finding.note(
+              alternative.at(), "this is an alternative, but there is no preferred answer");
     }
     return finding.help(
-        "add a profile: settings, cold, or not approved; or take it out of the offer");
+        "add a profile: settings, cold, or not approved; or remove it from what the room offers");
   }
 
   /** Several holes at one place are one: a site was left out of a list or a group. */
@@ -138,14 +139,14 @@ final class CoverageRules {
     Cell first = same.get(0).first();
     return Finding.at(
             offered(first),
-            "at %s there is no answer to %s questions that rooms offer; the first is %s on %s"
+            "at %s there are %s questions without an answer; the first is %s on %s"
                 .formatted(
                     Wording.quoted(same.get(0).sites()),
                     same.size(),
                     same.get(0).question(),
                     Wording.quoted(first.machine())))
         .note(same.get(0).sites().get(0).at(), "the site")
-        .help("put the site into the lists or the group it was left out of");
+        .help("add the site to the lists or the group that it was left out of");
   }
 
   private static Location offered(Cell cell) {
@@ -177,7 +178,7 @@ final class CoverageRules {
     Finding finding =
         Finding.at(
                 last.at(),
-                "profile '%s' answers the same as '%s': %s (%s) %s"
+                "profile '%s' answers the same question as '%s': %s (%s) %s"
                     .formatted(
                         last.id().slug(),
                         first.id().slug(),
@@ -186,12 +187,12 @@ final class CoverageRules {
                         places(analysis.unit(), cells)))
             .note(first.at(), "the other preferred answer");
     Optional<Cell> gap = gapBeside(analysis, cell);
-    return gap.map(it -> finding.note(it.offer().at(), "and nothing answers " + words(it)))
+    return gap.map(it -> finding.note(it.offer().at(), "nothing answers " + words(it)))
         .orElse(finding)
         .help(
             gap.isPresent()
-                ? "correct the lesion, site, step or patients of the one that was meant for it"
-                : "take the overlap out of one, or make it an 'alternative' that says when");
+                ? "correct the lesion, site, step or patients of the profile that was meant for it"
+                : "remove the overlap from one, or make it an 'alternative' that says when it applies");
   }
 
   private static String words(Cell gap) {

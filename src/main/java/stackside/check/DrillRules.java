@@ -36,11 +36,11 @@ final class DrillRules {
             DrillRules::drillMendsNothing),
         error(
             "check-out-of-order",
-            "a check of a drill stands before one that must come first",
+            "a check of a drill comes before one that must come first",
             DrillRules::checkOutOfOrder),
         note(
             "drill-order-slow",
-            "the unit's own counts say that another order of checks is quicker",
+            "the unit's own counts show that another order of checks is quicker",
             DrillRules::drillOrderSlow),
         error(
             "set-up-checklist-missing",
@@ -52,7 +52,7 @@ final class DrillRules {
             DrillRules::checklistTwice),
         error(
             "guard-without-sight",
-            "a step guards against a fault and says not what to see",
+            "a step guards against a fault but does not say what to see",
             DrillRules::guardWithoutSight));
   }
 
@@ -86,7 +86,7 @@ final class DrillRules {
     return Finding.at(
             colour.at(),
             "no machine that %s is for has a lamp '%s'".formatted(Wording.quoted(drill), lamp))
-        .help("write the id of a lamp as the machine's description gives it under 'lamps'");
+        .help("use a lamp id from 'lamps' in the machine's description");
   }
 
   private static List<Finding> drillMendsNothing(CheckedUnit checked) {
@@ -98,7 +98,7 @@ final class DrillRules {
                 Finding.at(
                         drill.name().at(),
                         "no check of %s mends anything".formatted(Wording.quoted(drill)))
-                    .help("say with 'mends' which fault each check finds and mends"))
+                    .help("use 'mends' to say which fault each check finds and mends"))
         .toList();
   }
 
@@ -123,8 +123,7 @@ final class DrillRules {
       message = "check " + number + " cannot come after itself";
     } else {
       message =
-          "check %s must come after check %s, and stands before it"
-              .formatted(number, first.value());
+          "check %s must come after check %s, but comes before it".formatted(number, first.value());
     }
     return Finding.at(first.at(), message).help("checks are counted from 1, in the order written");
   }
@@ -139,14 +138,14 @@ final class DrillRules {
   private static Finding drillOrderSlow(DrillOrder order) {
     return Finding.at(
             order.drill().name().at(),
-            "from %s counted causes, the checks of %s find it after %s s on average; in the order %s, after %s s"
+            "judging by %s counted causes, the checks of %s find the cause after %s s on average; in the order %s they would take %s s"
                 .formatted(
                     order.counted(),
                     Wording.quoted(order.drill()),
                     Math.round(order.written()),
                     Wording.list(order.order().stream().map(String::valueOf).toList()),
                     Math.round(order.best())))
-        .help("move the checks, or say with 'after' which must come first");
+        .help("reorder the checks, or use 'after' to say which must come first");
   }
 
   private static List<Finding> setUpChecklistMissing(CheckedUnit checked) {
@@ -161,9 +160,9 @@ final class DrillRules {
             machine ->
                 Finding.at(
                         machine.name().at(),
-                        "no set-up checklist is for " + Wording.quoted(machine))
+                        "there is no set-up checklist for " + Wording.quoted(machine))
                     .help(
-                        "add a checklist of 'kind: set-up', or name the machine under 'for' of one"))
+                        "add a checklist with 'kind: set-up', or name the machine under 'for' in an existing one"))
         .toList();
   }
 
@@ -213,7 +212,7 @@ final class DrillRules {
             step ->
                 Finding.at(
                         step.action().at(),
-                        "this step guards against '%s' and does not say what to see"
+                        "this step guards against '%s' but does not say what to see"
                             .formatted(step.guards().get(0).value().word()))
                     .help("add 'see' with what it looks like when it is right"))
         .toList();

@@ -91,13 +91,13 @@ final class FailureSignRules {
                     .formatted(faults(signs), machines(signs)))
             .note(
                 worst.outcomes().get(0).profile().at(),
-                "with this profile, for one, " + Consequences.words(worst.outcomeClass()));
+                "with this profile, for example, " + Consequences.words(worst.outcomeClass()));
     for (FailureSign sign : signs) {
       if (Consequences.undescribed(sign)) {
         finding =
             finding.note(
                 sign.machine().name().at(),
-                "how the machine answers '%s' is not described, and counts as unnoticed"
+                "how the machine answers '%s' is not described, so it counts as unnoticed"
                     .formatted(sign.condition().map(Condition::word).orElse(sign.fault().word())));
       }
     }
@@ -130,7 +130,7 @@ final class FailureSignRules {
                 .formatted(faults(signs), machines(signs)))
         .note(
             worst.outcomes().get(0).profile().at(),
-            "with this profile, for one, " + Consequences.words(worst.outcomeClass()))
+            "with this profile, for example, " + Consequences.words(worst.outcomeClass()))
         .help("add a check that mends it to this drill");
   }
 
@@ -166,7 +166,7 @@ final class FailureSignRules {
     Finding finding =
         Finding.at(
             described(first),
-            "no drill for %s begins with this: %s; it comes from %s"
+            "no drill for %s begins with this sign: %s; it comes from %s"
                 .formatted(machines(alike), words(first.observed()), faults(alike)));
     List<Location> others =
         alike.stream()
@@ -175,10 +175,10 @@ final class FailureSignRules {
             .distinct()
             .toList();
     for (Location other : others) {
-      finding = finding.note(other, "likewise here");
+      finding = finding.note(other, "the same sign here");
     }
     return finding.help(
-        "add a drill with this sign, or let the sign of one that mends it say less");
+        "add a drill with this sign, or make the sign of a drill that mends it less specific");
   }
 
   private static Location described(FailureSign sign) {
@@ -219,11 +219,11 @@ final class FailureSignRules {
   private static Finding signWithTwoDrills(FailureSign sign, Drill first, Drill other) {
     return Finding.at(
             other.sign().at(),
-            "on %s this sign comes where %s begins too, as with '%s'"
+            "on %s both this sign and that of %s fit '%s'"
                 .formatted(
                     Wording.quoted(sign.machine()), Wording.quoted(first), sign.fault().word()))
         .note(first.sign().at(), "the other sign")
-        .help("make one drill of the two, or let each sign say what tells them apart");
+        .help("merge the two drills, or make each sign say what tells them apart");
   }
 
   private static List<Finding> signNeverShown(CheckedUnit checked) {
@@ -253,7 +253,7 @@ final class FailureSignRules {
   private static Finding signNeverShown(Drill drill) {
     return Finding.at(
             drill.sign().at(),
-            "no single fault on the machines of %s looks and sounds like this"
+            "no single fault on the machines that %s is for looks and sounds like this"
                 .formatted(Wording.quoted(drill)))
         .help("compare tone, lamps and display with the machines' 'answers'");
   }
@@ -296,7 +296,7 @@ final class FailureSignRules {
   private static Finding drillMissesCause(Drill drill, List<FailureSign> signs) {
     return Finding.at(
             drill.sign().at(),
-            "this sign also comes from %s on %s, and no check of the drill mends that"
+            "this sign also comes from %s on %s, but no check of the drill mends that"
                 .formatted(faults(signs), machines(signs)))
         .help("add a check that mends it, or make the sign say what tells the two apart");
   }

@@ -26,19 +26,19 @@ final class FigureRules {
     return List.of(
         error(
             "figure-unknown",
-            "a text asks for a figure that nobody draws",
+            "a text asks for a figure that does not exist",
             FigureRules::figureUnknown),
         error(
             "figure-about-wrong",
-            "a figure is not about what it can show",
+            "a figure names nothing, or something that it cannot show",
             FigureRules::figureAboutWrong),
         error(
             "figure-without-numbers",
-            "a figure has no numbers to draw a mode from",
+            "a figure lacks the numbers to draw a mode",
             FigureRules::figureWithoutNumbers),
         error(
             "figure-out-of-place",
-            "a figure stands where none is drawn",
+            "a figure is where none can be drawn",
             FigureRules::figureOutOfPlace));
   }
 
@@ -90,15 +90,15 @@ final class FigureRules {
                   about.at(),
                   "figure '%s' cannot show '%s'".formatted(figure.name(), about.value()))
               .help(
-                  kind.map(each -> "it shows things of the kind '%s'".formatted(each.word()))
-                      .orElse("it shows the same everywhere and names nothing")));
+                  kind.map(each -> "it shows only things of the kind '%s'".formatted(each.word()))
+                      .orElse("it is the same everywhere: name nothing below it")));
     }
     return named.contains(about.value())
         ? Optional.of(
             Finding.at(
                     about.at(),
                     "figure '%s' names '%s' twice".formatted(figure.name(), about.value()))
-                .help("take one of the two out"))
+                .help("remove one of the two"))
         : Optional.empty();
   }
 
@@ -138,7 +138,7 @@ final class FigureRules {
                     about.at(),
                     "no answer uses %s at a setting whose output is known"
                         .formatted(Wording.quoted(mode)))
-                .help("name a mode that answers use, or take the line out"))
+                .help("name a mode that answers use, or remove the line"))
         : Optional.empty();
   }
 
@@ -162,8 +162,8 @@ final class FigureRules {
         ? List.of(
             Finding.at(
                     figure.at(),
-                    "figure '%s' is about modes of %d machines".formatted(figure.name(), owners))
-                .help("name modes of one machine; write a figure for each"))
+                    "figure '%s' names modes of %d machines".formatted(figure.name(), owners))
+                .help("name modes of one machine only; use a figure for each machine"))
         : List.of();
   }
 
@@ -175,7 +175,7 @@ final class FigureRules {
             placed ->
                 Finding.at(
                         placed.figure().at(),
-                        "figure '%s' stands where none is drawn".formatted(placed.figure().name()))
+                        "figure '%s' cannot be drawn here".formatted(placed.figure().name()))
                     .help("put it between two paragraphs of a handbook page, not in a list"))
         .toList();
   }

@@ -29,15 +29,15 @@ final class InstrumentRules {
     return List.of(
         error(
             "socket-of-wrong-kind",
-            "a socket is of another kind than the instrument and the modes",
+            "a socket is of a different kind from the instrument and the modes",
             InstrumentRules::socketOfWrongKind),
         error(
             "mode-of-wrong-kind",
-            "a mode is of another kind than the instrument",
+            "a mode is of a different kind from the instrument",
             InstrumentRules::modeOfWrongKind),
         error(
             "instrument-of-wrong-kind",
-            "an instrument is of another kind than its socket and modes",
+            "an instrument is of a different kind from its socket and modes",
             InstrumentRules::instrumentOfWrongKind),
         error(
             "instrument-cannot-reach-socket",
@@ -63,7 +63,7 @@ final class InstrumentRules {
     return Optional.of(
         Finding.at(
                 settings.socket().at(),
-                "socket %s is a %s one, and %s is %s"
+                "socket %s is %s, but %s is %s"
                     .formatted(
                         Wording.quoted(socket),
                         socket.kind().value().spoken(),
@@ -98,7 +98,7 @@ final class InstrumentRules {
         found.add(
             Finding.at(
                     setting.mode().at(),
-                    "%s is a %s mode, and %s is %s"
+                    "%s is a %s mode, but %s is %s"
                         .formatted(
                             Wording.quoted(mode),
                             mode.kind().value().spoken(),
@@ -130,12 +130,12 @@ final class InstrumentRules {
     return Optional.of(
         Finding.at(
                 settings.instrument().at(),
-                "%s is %s, and its socket and modes are %s"
+                "%s is %s, but its socket and modes are %s"
                     .formatted(
                         Wording.quoted(instrument),
                         instrument.kind().value().spoken(),
                         socket.orElseThrow().spoken()))
-            .note(instrument.kind().at(), "where the instrument's kind stands")
+            .note(instrument.kind().at(), "the instrument's kind")
             .help("name the instrument that belongs to these settings"));
   }
 

@@ -44,9 +44,9 @@ final class KeptRules {
     Finding keptNowhere(List<Room> rooms) {
       return Finding.at(
               named.at(),
-              "%s is needed by %s, and %s do not keep it"
+              "%s is needed by %s, but %s do not keep it"
                   .formatted(Wording.quoted(named.value()), by, Wording.quoted(rooms)))
-          .help("name what the rooms keep, or add it to what they keep");
+          .help("name something that the rooms keep, or add this to what they keep");
     }
 
     Finding notKept(Function<Room, List<Fact<T>>> kept) {
@@ -79,7 +79,7 @@ final class KeptRules {
         error("spare-not-kept", "a room lacks a spare that a drill needs", KeptRules::spareNotKept),
         error(
             "spares-place-missing",
-            "a room keeps spares and says not where",
+            "a room keeps spares but does not say where",
             KeptRules::sparesPlaceMissing));
   }
 
@@ -184,7 +184,7 @@ final class KeptRules {
                     Wording.quoted(ends),
                     Wording.quoted(same.stream().map(MissingCable::socket).toList())))
         .note(first.end().at(), "a profile of the room that needs it")
-        .note(first.cable().at(), "such a cable is " + Wording.quoted(first.cable()))
+        .note(first.cable().at(), "one such cable is " + Wording.quoted(first.cable()))
         .help("add the cable or adaptor to what the room keeps");
   }
 
@@ -212,7 +212,7 @@ final class KeptRules {
             room ->
                 Finding.at(
                         room.keeps().spares().get(0).at(),
-                        Wording.quoted(room) + " keeps spares, and nothing says where they lie")
+                        Wording.quoted(room) + " keeps spares but does not say where")
                     .help("add 'spares-where' in the words that staff use"))
         .toList();
   }

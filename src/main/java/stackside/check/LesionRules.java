@@ -28,7 +28,7 @@ final class LesionRules {
     return List.of(
         error(
             "size-classes-overlap",
-            "two size classes of one shape and kind hold the same size",
+            "two size classes of one shape and kind cover the same size",
             LesionRules::sizeClassesOverlap),
         error(
             "size-classes-leave-hole",
@@ -36,7 +36,7 @@ final class LesionRules {
             LesionRules::sizeClassesLeaveHole),
         error(
             "patient-groups-overlap",
-            "two patient groups hold the same weight",
+            "two patient groups cover the same weight",
             LesionRules::patientGroupsOverlap),
         error(
             "patient-groups-leave-hole",
@@ -60,13 +60,13 @@ final class LesionRules {
   private static Finding sizeClassesOverlap(Bands.Pair<Millimetres> pair) {
     return Finding.at(
             pair.upper().band().at(),
-            "size %s overlaps with %s, which holds %s"
+            "size %s overlaps with %s, which covers %s"
                 .formatted(
                     pair.upper().band().value().text(),
                     Wording.quoted(pair.lower().thing()),
                     pair.lower().band().value().text()))
         .note(pair.lower().band().at(), "the other size")
-        .help("let one class begin where the other ends; '10 mm to 20 mm' holds 10 and not 20");
+        .help("start one class where the other ends; '10 mm to 20 mm' includes 10 but not 20");
   }
 
   private static List<Finding> sizeClassesLeaveHole(CheckedUnit checked) {
@@ -102,8 +102,8 @@ final class LesionRules {
 
   private static Finding sizeClassesLeaveHole(
       SizeClasses classes, Bands.Entry<Millimetres> at, String leftOut) {
-    return Finding.at(at.band().at(), "no class of %s holds %s".formatted(classes.what(), leftOut))
-        .help("let the classes meet, or add a class for the sizes between");
+    return Finding.at(at.band().at(), "no class of %s covers %s".formatted(classes.what(), leftOut))
+        .help("make the classes meet, or add a class for the missing sizes");
   }
 
   private static List<Finding> patientGroupsOverlap(CheckedUnit checked) {
@@ -115,13 +115,13 @@ final class LesionRules {
   private static Finding patientGroupsOverlap(Bands.Pair<Kilograms> pair) {
     return Finding.at(
             pair.upper().band().at(),
-            "weight %s overlaps with %s, which holds %s"
+            "weight %s overlaps with %s, which covers %s"
                 .formatted(
                     pair.upper().band().value().text(),
                     Wording.quoted(pair.lower().thing()),
                     pair.lower().band().value().text()))
         .note(pair.lower().band().at(), "the other weight")
-        .help("let one group begin where the other ends; '10 kg to 30 kg' holds 10 and not 30");
+        .help("start one group where the other ends; '10 kg to 30 kg' includes 10 but not 30");
   }
 
   private static List<Finding> patientGroupsLeaveHole(CheckedUnit checked) {
@@ -141,9 +141,9 @@ final class LesionRules {
   }
 
   private static Finding patientGroupsLeaveHole(Bands.Pair<Kilograms> hole) {
-    return Finding.at(hole.upper().band().at(), "no patient group holds " + Bands.between(hole))
+    return Finding.at(hole.upper().band().at(), "no patient group covers " + Bands.between(hole))
         .note(hole.lower().band().at(), "the group below")
-        .help("let the groups meet");
+        .help("make the groups meet");
   }
 
   private static List<Finding> siteNamedTwice(CheckedUnit checked) {

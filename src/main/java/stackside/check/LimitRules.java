@@ -55,7 +55,10 @@ final class LimitRules {
             "limit-off-step",
             "a power limit lies between two steps of the control",
             LimitRules::limitOffStep),
-        error("level-unknown", "a level is none that the mode has", LimitRules::levelUnknown),
+        error(
+            "level-unknown",
+            "a level is one that the mode does not have",
+            LimitRules::levelUnknown),
         error(
             "setting-incomplete",
             "a setting leaves out a level or a power limit that the mode needs",
@@ -102,12 +105,12 @@ final class LimitRules {
         mode,
         Finding.at(
                 limit.at(),
-                "limit %s cannot be dialled: %s moves %s"
+                "limit %s cannot be set: %s goes %s"
                     .formatted(limit.value(), Wording.quoted(mode), steps))
             .note(range.at(), "the machine's description says " + range.value().text())
             .help("correct the limit, or the machine's description if that is wrong"),
         range.at(),
-        Wording.quoted(mode) + " does not move " + steps);
+        Wording.quoted(mode) + " does not go " + steps);
   }
 
   private static List<Finding> limits(
@@ -196,9 +199,9 @@ final class LimitRules {
         mode,
         Finding.at(
                 setting.mode().at(),
-                "%s is set by %s, and none is given here".formatted(Wording.quoted(mode), control))
+                "%s is set by %s, but none is given here".formatted(Wording.quoted(mode), control))
             .note(described, "the machine's description of this control")
-            .help("add what was approved"),
+            .help("add the approved value"),
         described,
         "%s is not set by %s".formatted(Wording.quoted(mode), control));
   }
@@ -233,9 +236,9 @@ final class LimitRules {
                 at,
                 "%s cannot be set: %s has no control for it".formatted(what, Wording.quoted(mode)))
             .note(mode.at(), "the machine's description of the mode")
-            .help("take it out, or add the control to the machine's description"),
+            .help("remove it, or add the control to the machine's description"),
         mode.name().at(),
-        "%s has %s after all".formatted(Wording.quoted(mode), control));
+        "%s does have %s".formatted(Wording.quoted(mode), control));
   }
 
   /** One finding for each misfit, or one for a mode whose settings are all misfits. */
@@ -271,7 +274,8 @@ final class LimitRules {
   private static Finding ofAll(List<Misfit> same) {
     Misfit first = same.get(0);
     return Finding.at(
-            first.described(), "%s: so say all %s profiles".formatted(first.all(), same.size()))
+            first.described(),
+            "according to all %s profiles, %s".formatted(same.size(), first.all()))
         .note(first.finding().at(), "the first of them: " + first.finding().message())
         .help("correct the machine's description, or the profiles if they are all wrong");
   }

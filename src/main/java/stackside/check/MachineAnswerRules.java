@@ -28,23 +28,23 @@ final class MachineAnswerRules {
     return List.of(
         error(
             "evidence-from-elsewhere",
-            "a machine's answer was observed on another machine or software",
+            "a machine's answer was observed on another machine or with other software",
             MachineAnswerRules::evidenceFromElsewhere),
         error(
             "answer-to-impossible-condition",
-            "a machine's description answers a condition that the machine cannot meet",
+            "a machine's description answers a condition that the machine cannot notice",
             MachineAnswerRules::answerToImpossibleCondition),
         error(
             "answer-impossible",
-            "a machine is said to give what it cannot give",
+            "a machine is described as doing what it cannot do",
             MachineAnswerRules::answerImpossible),
         error(
             "lit-without-mains",
-            "a lamp or the display of a machine is said to be lit with the mains off",
+            "a lamp or the display is described as lit with the mains off",
             MachineAnswerRules::litWithoutMains),
         note(
             "condition-unanswered",
-            "a machine's description leaves open how it answers a condition",
+            "a machine's description does not say how it answers a condition",
             MachineAnswerRules::conditionUnanswered));
   }
 
@@ -73,12 +73,12 @@ final class MachineAnswerRules {
       return Optional.of(
           Finding.at(
                   observation.asset().at(),
-                  "%s is no %s but a %s"
+                  "%s is not %s but %s"
                       .formatted(
                           observation.asset().value().slug(),
                           Wording.quoted(machine),
                           Wording.quoted(asset.orElseThrow().machine().value())))
-              .note(asset.orElseThrow().machine().at(), "where the asset's machine stands")
+              .note(asset.orElseThrow().machine().at(), "the asset's machine")
               .help("write the number of the generator that was looked at"));
     }
     String software = observation.software().value();
@@ -86,7 +86,7 @@ final class MachineAnswerRules {
       return Optional.of(
           Finding.at(
                   observation.software().at(),
-                  "this was observed with software %s, and the description is true of %s"
+                  "this was observed with software %s, but the description covers only %s"
                       .formatted(
                           software,
                           Wording.list(machine.software().stream().map(Fact::value).toList())))
@@ -116,7 +116,7 @@ final class MachineAnswerRules {
             answer.at(),
             "%s cannot notice this: %s"
                 .formatted(Wording.quoted(machine), reason(machine, condition)))
-        .help("take the answer out, or correct the description");
+        .help("remove the answer, or correct the description");
   }
 
   private static String reason(Machine machine, Condition condition) {
@@ -145,7 +145,7 @@ final class MachineAnswerRules {
                 seen ->
                     Finding.at(
                             seen.at(),
-                            "'%s' lets no current through, and the output is said to be %s"
+                            "'%s' lets no current through, but the output is given as %s"
                                 .formatted(condition.spoken(), seen.value().spoken()))
                         .help("correct the output to 'none'"));
     Stream<Finding> tone =
@@ -155,7 +155,7 @@ final class MachineAnswerRules {
                 heard ->
                     Finding.at(
                             heard.at(),
-                            "without mains nothing sounds, and the tone is said to be "
+                            "with the mains off nothing sounds, but the tone is given as "
                                 + heard.value().spoken())
                         .help("correct the tone to 'none'"));
     return Stream.concat(output, tone);
@@ -183,7 +183,7 @@ final class MachineAnswerRules {
         found.add(
             Finding.at(
                     machine.name().at(),
-                    "how %s answers %s is not described, and counts as unnoticed"
+                    "how %s answers %s is not described, so it counts as unnoticed"
                         .formatted(Wording.quoted(machine), Wording.list(open)))
                 .help("look at the machine or its instructions, and add it under 'answers'"));
       }
@@ -213,7 +213,7 @@ final class MachineAnswerRules {
             lamp ->
                 Finding.at(
                         lamp.getValue().at(),
-                        "without mains no lamp is lit, and '%s' is said to be %s"
+                        "with the mains off no lamp is lit, but '%s' is given as %s"
                             .formatted(lamp.getKey(), lamp.getValue().value()))
                     .help("write 'off', or leave the lamp out"));
   }
@@ -224,7 +224,7 @@ final class MachineAnswerRules {
             shown ->
                 Finding.at(
                         shown.at(),
-                        "without mains the display is dark, and it is said to show '%s'"
+                        "with the mains off the display is dark, but it is described as showing '%s'"
                             .formatted(shown.value()))
                     .help("leave the display out"));
   }

@@ -68,7 +68,7 @@ final class ModeRules {
                         mode.name().at(),
                         "neither a power limit nor a rated power is given for "
                             + Wording.quoted(mode))
-                    .help("add 'power-limit' if watts can be set, or else 'rated-power'"))
+                    .help("add 'power-limit' if watts can be set, otherwise 'rated-power'"))
         .toList();
   }
 
@@ -84,18 +84,17 @@ final class ModeRules {
       return Optional.of(
           Finding.at(
                   mode.waveform().at(),
-                  "%s is pulsed, and no times are given for its pulse"
-                      .formatted(Wording.quoted(mode)))
+                  "%s is pulsed, but no pulse times are given".formatted(Wording.quoted(mode)))
               .help("add 'pulse' from the manufacturer's instructions, or correct the waveform"));
     }
     if (!pulsed && mode.pulse().isPresent()) {
       return Optional.of(
           Finding.at(
                   mode.waveform().at(),
-                  "%s is %s, and times are given for a pulse"
+                  "%s is %s, but pulse times are given"
                       .formatted(Wording.quoted(mode), mode.waveform().value().word()))
               .note(mode.pulse().orElseThrow().at(), "the times")
-              .help("correct the waveform, or take the times out"));
+              .help("correct the waveform, or remove the times"));
     }
     return mode.pulse()
         .filter(pulse -> !pulse.isPulse())
@@ -103,10 +102,10 @@ final class ModeRules {
             pulse ->
                 Finding.at(
                         pulse.on().at(),
-                        "a pulse of %s that lasts %s and comes every %s is none"
+                        "%s cannot be on for %s in every %s"
                             .formatted(
                                 Wording.quoted(mode), pulse.on().value(), pulse.every().value()))
-                    .help("compare with the manufacturer's instructions; look at s and ms"));
+                    .help("compare with the manufacturer's instructions; check s and ms"));
   }
 
   private static List<Finding> publishedPointImpossible(CheckedUnit checked) {
@@ -148,12 +147,12 @@ final class ModeRules {
       OutputPoint point) {
     if (outsideLoadRange(machine, point)) {
       return Optional.of(
-          "a point at %s lies outside the machine's load range, %s"
+          "a point at %s is outside the machine's load range, %s"
               .formatted(point.load(), machine.loadRange().value().text()));
     }
     if (before.isPresent() && point.load().compareTo(before.orElseThrow().value().load()) <= 0) {
       return Optional.of(
-          "the point at %s stands behind the one at %s, and loads must rise"
+          "the point at %s comes after the one at %s, but loads must rise"
               .formatted(point.load(), before.orElseThrow().value().load()));
     }
     return published
@@ -186,7 +185,7 @@ final class ModeRules {
     return Optional.of(
         Finding.at(
                 mode.waveform().at(),
-                "%s is a %s, and its waveform is said to be %s"
+                "%s is %s, but its waveform is given as %s"
                     .formatted(Wording.quoted(mode), current.spoken(), waveform.spoken()))
             .note(mode.current().at(), "the kind of current")
             .help("correct the waveform, or the kind of current"));
@@ -209,10 +208,11 @@ final class ModeRules {
             over ->
                 Finding.at(
                         over.power().at(),
-                        "%s would give %s, and no such machine may give more than %s"
+                        "%s would give %s, but no such machine may give more than %s"
                             .formatted(
                                 Wording.quoted(over.mode()), over.power().value(), OverMost.MOST))
-                    .help("compare with the manufacturer's instructions; a digit may be too many"))
+                    .help(
+                        "compare with the manufacturer's instructions; there may be a digit too many"))
         .toList();
   }
 
@@ -260,6 +260,7 @@ final class ModeRules {
                     others,
                     first.machine().loadRange().value().text()))
         .note(mode.at(), "the machine's description of the mode")
-        .help("if voltage or current is mistyped there, correct it; else nothing need change");
+        .help(
+            "if voltage or current is mistyped there, correct it; otherwise nothing needs to change");
   }
 }

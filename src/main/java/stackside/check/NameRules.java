@@ -42,9 +42,9 @@ final class NameRules {
         error("name-twice", "two things of one kind have the same name", NameRules::nameTwice),
         warning(
             "look-alike-names",
-            "two names differ only in what looks the same",
+            "two names differ only in characters that look alike",
             NameRules::lookAlikeNames),
-        warning("never-used", "something is described and nothing uses it", NameRules::neverUsed));
+        warning("never-used", "something is described, but nothing uses it", NameRules::neverUsed));
   }
 
   private static List<Finding> nameTwice(CheckedUnit checked) {
@@ -66,7 +66,7 @@ final class NameRules {
     return Finding.at(
             name.at(),
             "the name '%s' is taken: %s has it too".formatted(name.words(), earlier.owner()))
-        .note(earlier.at(), "where the other one stands")
+        .note(earlier.at(), "the other one")
         .help("give each the name that people read on it");
   }
 
@@ -103,10 +103,10 @@ final class NameRules {
   private static Finding lookAlikeNames(Name name, Name earlier) {
     return Finding.at(
             name.at(),
-            "'%s' is easily taken for '%s', the name of %s"
+            "'%s' is easily mistaken for '%s', the name of %s"
                 .formatted(name.words(), earlier.words(), earlier.owner()))
-        .note(earlier.at(), "where the other one stands")
-        .help("let the names differ in a whole word");
+        .note(earlier.at(), "the other one")
+        .help("make the names differ by a whole word");
   }
 
   private static List<Finding> neverUsed(CheckedUnit checked) {
@@ -138,9 +138,9 @@ final class NameRules {
   private static Finding neverUsed(Thing thing) {
     return Finding.at(
             thing.at(),
-            "%s '%s' is described here, and nothing uses it"
+            "%s '%s' is described here, but nothing uses it"
                 .formatted(thing.id().kind().spoken(), thing.id().slug()))
-        .help("take it out, or name it where it belongs");
+        .help("remove it, or name it where it belongs");
   }
 
   /**

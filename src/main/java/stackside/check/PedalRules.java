@@ -40,15 +40,15 @@ final class PedalRules {
     return List.of(
         error(
             "mode-on-wrong-pedal",
-            "a mode stands on a pedal that does something else",
+            "a mode is on a pedal that does something else",
             PedalRules::modeOnWrongPedal),
         error(
             "pedal-not-on-foot-switch",
-            "a setting stands on a pedal that the room's foot switch does not have",
+            "a setting is on a pedal that the room's foot switch does not have",
             PedalRules::pedalNotOnFootSwitch),
         note(
             "pedal-colour-unusual",
-            "a foot switch has other colours than IEC 60601-2-2",
+            "the colours of a foot switch differ from IEC 60601-2-2",
             PedalRules::pedalColourUnusual),
         error(
             "one-pedal-unsaid",
@@ -85,7 +85,7 @@ final class PedalRules {
     return List.of(
         Finding.at(settings.yellow().at(), "the modes of the two pedals are swapped")
             .note(settings.blue().at(), "the other pedal")
-            .help("put each mode on the pedal that works it"));
+            .help("put each mode on its own pedal"));
   }
 
   private static Optional<Finding> modeOnWrongPedal(
@@ -106,7 +106,7 @@ final class PedalRules {
     Mode mode = setting.mode().value();
     return Finding.at(
             setting.mode().at(),
-            "%s is for the pedal for %s, and the %s pedal of %s is for %s"
+            "%s belongs on the pedal for %s, but the %s pedal of %s is for %s"
                 .formatted(
                     Wording.quoted(mode),
                     Wording.doing(mode.pedal().value()),
@@ -196,12 +196,12 @@ final class PedalRules {
   private static Finding pedalColourUnusual(FootSwitch footSwitch, Pedal pedal) {
     return Finding.at(
             pedal.colour().at(),
-            "the %s pedal of %s is for %s; IEC 60601-2-2 has yellow for cutting and blue for coagulation"
+            "the %s pedal of %s is for %s; in IEC 60601-2-2 yellow is for cutting and blue for coagulation"
                 .formatted(
                     pedal.colour().value().word(),
                     Wording.quoted(footSwitch),
                     Wording.doing(pedal.does().value())))
-        .help("look at the foot switch itself; if it is so, nothing needs to change");
+        .help("look at the foot switch itself; if this is right, nothing needs to change");
   }
 
   /**
@@ -231,7 +231,7 @@ final class PedalRules {
                         prose.at(),
                         "the words say the %s pedal only, but 'press-only' %s"
                             .formatted(
-                                said, marked.map(other -> "is " + other).orElse("is not written")))
+                                said, marked.map(other -> "is " + other).orElse("is missing")))
                     .help("write 'press-only: " + said + "' in the settings, or change the words"));
   }
 

@@ -67,12 +67,12 @@ final class PlateRules {
   private static Finding neutralElectrodeMissing(Unit unit, Settings settings, Mode mode) {
     return Finding.at(
             settings.instrument().at(),
-            "%s sends current through the patient, and no %s is named"
+            "%s sends current through the patient, but no %s is named"
                 .formatted(Wording.quoted(mode), unit.word(Term.NEUTRAL_ELECTRODE)))
         .note(
             mode.kind().at(),
             "where the machine's description says that the mode is " + mode.kind().value().spoken())
-        .help("add 'neutral-electrode' with the one that was approved");
+        .help("add 'neutral-electrode' with the approved one");
   }
 
   /** Source: AORN glossary 2012, read; the IEC definitions from memory. */
@@ -97,7 +97,7 @@ final class PlateRules {
   }
 
   private static String inOnePiece(List<NamedElectrode> named, Electrode electrode) {
-    return "%s is in one piece, and the contact-quality monitor of %s works only with a split one"
+    return "%s is in one piece, but the contact-quality monitor of %s works only with a split one"
         .formatted(Wording.quoted(electrode), machines(named));
   }
 
@@ -112,7 +112,7 @@ final class PlateRules {
 
   private static Finding notForPatients(Unit unit, NamedElectrode named) {
     return Finding.at(named.electrode().at(), otherPatients(unit, named))
-        .note(named.electrode().value().patients().at(), "where the electrode's patients stand")
+        .note(named.electrode().value().patients().at(), "the electrode's patients")
         .help(
             "name an electrode for these patients, or say under 'patients' whom the profile is for");
   }
@@ -131,7 +131,7 @@ final class PlateRules {
             .filter(it -> !band.covers(it.weight().value()))
             .findFirst()
             .orElseThrow();
-    return "%s is for patients of %s, and the profile holds for %s, %s"
+    return "%s is for patients of %s, but the profile is for %s, %s"
         .formatted(
             Wording.quoted(named.electrode().value()),
             band.text(),
@@ -147,7 +147,7 @@ final class PlateRules {
   private static Finding doesNotFit(NamedElectrode named) {
     Electrode electrode = named.electrode().value();
     return Finding.at(named.electrode().at(), otherPlug(List.of(named), electrode))
-        .note(electrode.plug().at(), "where the electrode's plug stands")
+        .note(electrode.plug().at(), "the electrode's plug")
         .help("name an electrode that fits, or add the adaptor to cables.yaml");
   }
 
@@ -159,7 +159,7 @@ final class PlateRules {
   }
 
   private static String otherPlug(List<NamedElectrode> named, Electrode electrode) {
-    return "the plug of %s, '%s', goes into no neutral socket of %s"
+    return "the plug of %s, '%s', fits no neutral socket of %s"
         .formatted(Wording.quoted(electrode), electrode.plug().value(), machines(named));
   }
 

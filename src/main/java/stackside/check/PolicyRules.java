@@ -44,11 +44,11 @@ final class PolicyRules {
     return List.of(
         error(
             "policy-implausible",
-            "a distance, an interval or a tolerance cannot be meant",
+            "a distance, an interval or a tolerance is implausible",
             PolicyRules::policyImplausible),
         warning(
             "tolerance-wider-than-standard",
-            "output checks forgive more than the standard does",
+            "output checks allow more than the standard does",
             PolicyRules::toleranceWiderThanStandard),
         error(
             "clinical-at-example-address",
@@ -79,7 +79,7 @@ final class PolicyRules {
                       .formatted(
                           every.value().text(),
                           months < 1 ? "shorter than a month" : "longer than five years"))
-              .help("look for a digit too many or too few"));
+              .help("check for a digit too many or too few"));
     }
   }
 
@@ -91,14 +91,14 @@ final class PolicyRules {
                   policy.tolerance().at(),
                   "a tolerance of %s lets a machine without any output pass"
                       .formatted(policy.tolerance().value().text()))
-              .help("look for a digit too many"));
+              .help("check for a digit too many"));
     }
     if (policy.above().value().share().value() >= WHOLE) {
       found.add(
           Finding.at(
                   policy.above().at(),
-                  "no output lies above %s".formatted(policy.above().value().text()))
-              .help("look for a digit too many"));
+                  "no output is above %s".formatted(policy.above().value().text()))
+              .help("check for a digit too many"));
     }
   }
 
@@ -114,12 +114,13 @@ final class PolicyRules {
       found.add(
           tooNear(
               distance.near().at(),
-              "a card on the stack is not read from as near as " + distance.near().value().text()));
+              "nobody reads a card on the stack from as near as "
+                  + distance.near().value().text()));
     } else if (far < LEAST_FAR_MM) {
       found.add(
           tooNear(
               distance.far().at(),
-              "%s is no far distance: who stands across the patient reads the card from farther"
+              "%s is too near for the far distance: people across the patient read the card from farther away"
                   .formatted(distance.far().value().text())));
     } else if (far > FARTHEST_MM) {
       found.add(outOfReach(distance.far().at(), distance.far().value().text()));
@@ -133,7 +134,7 @@ final class PolicyRules {
 
   private static Finding outOfReach(Location at, String text) {
     return Finding.at(at, "nobody reads a card from " + text)
-        .help("look for a digit too many or too few");
+        .help("check for a digit too many or too few");
   }
 
   private static List<Finding> toleranceWiderThanStandard(CheckedUnit checked) {
@@ -145,15 +146,15 @@ final class PolicyRules {
                   policy.tolerance().at(),
                   "a tolerance of %s is wider than the 20 percent of IEC 60601-2-2"
                       .formatted(policy.tolerance().value().text()))
-              .help("look for a mistyped digit, or ask medical physics whether it is meant"));
+              .help("check for a mistyped digit, or ask medical physics whether this is intended"));
     }
     if (isWider(policy.above().value().share().value(), STANDARD_ABOVE)) {
       found.add(
           Finding.at(
                   policy.above().at(),
-                  "outputs up to %s are not judged, and IEC 60601-2-2 judges from 10 percent"
+                  "outputs up to %s are not judged, but IEC 60601-2-2 judges them from 10 percent"
                       .formatted(policy.above().value().text()))
-              .help("look for a mistyped digit, or ask medical physics whether it is meant"));
+              .help("check for a mistyped digit, or ask medical physics whether this is intended"));
     }
     return found;
   }
@@ -172,10 +173,11 @@ final class PolicyRules {
         ? List.of(
             Finding.at(
                     details.status().at(),
-                    "the unit is said to be clinical, and its address '%s' is for examples only"
+                    "the unit is clinical, but its address '%s' is for examples only"
                         .formatted(host))
                 .note(details.address().at(), "the address")
-                .help("write the address at which the site is served, or 'demonstration'"))
+                .help(
+                    "give the real web address of the site, or set the status to 'demonstration'"))
         : List.of();
   }
 

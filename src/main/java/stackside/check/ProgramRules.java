@@ -52,10 +52,10 @@ final class ProgramRules {
 
     List<String> differences(SlotContents other) {
       List<String> found = new ArrayList<>();
-      compare(found, "another name on the display", shownAs, other.shownAs);
-      compare(found, "another socket", socket, other.socket);
-      compare(found, "another setting on yellow", yellow, other.yellow);
-      compare(found, "another setting on blue", blue, other.blue);
+      compare(found, "a different name on the display", shownAs, other.shownAs);
+      compare(found, "a different socket", socket, other.socket);
+      compare(found, "a different setting on yellow", yellow, other.yellow);
+      compare(found, "a different setting on blue", blue, other.blue);
       return found;
     }
 
@@ -76,7 +76,7 @@ final class ProgramRules {
             ProgramRules::programMissing),
         error(
             "slot-outside-programs",
-            "a program slot is none that the machine has",
+            "a program slot is one that the machine does not have",
             ProgramRules::slotOutsidePrograms),
         error(
             "slot-with-two-contents",
@@ -84,7 +84,7 @@ final class ProgramRules {
             ProgramRules::slotWithTwoContents),
         error(
             "program-not-of-socket",
-            "the profile's program belongs to the plug in another socket",
+            "the profile's program belongs to another socket",
             ProgramRules::programNotOfSocket));
   }
 
@@ -111,7 +111,7 @@ final class ProgramRules {
             settings ->
                 Finding.at(
                         settings.socket().at(),
-                        "%s makes a socket live %s, and no program is named"
+                        "%s makes a socket live %s, but no program is named"
                             .formatted(
                                 Wording.quoted(machine), machine.selectsSocket().value().spoken()))
                     .note(machine.selectsSocket().at(), "where the machine's description says so")
@@ -172,10 +172,10 @@ final class ProgramRules {
       return Finding.at(
               first.slot().at(),
               machine
-                  + " has no stored programs, and one is named here"
+                  + " has no stored programs, but one is named here"
                   + (same.size() == 1 ? "" : " and in " + (same.size() - 1) + " more places"))
           .note(first.machine().at(), "the machine's description")
-          .help("take the program out, or add 'programs' to the machine's description");
+          .help("remove the program, or add 'programs' to the machine's description");
     }
     Fact<SlotRange> programs = first.machine().programs().orElseThrow();
     return Finding.at(
@@ -236,8 +236,8 @@ final class ProgramRules {
     StoredProgram other = usual.settings().orElseThrow().program().orElseThrow();
     return Finding.at(
             program.slot().at(),
-            "profile '%s' expects slot %s with %s, and a slot holds one program"
-                .formatted(usual.id().slug(), program.slot().value(), Wording.list(differences)))
+            "profile '%s' expects %s in slot %s, but a slot holds one program"
+                .formatted(usual.id().slug(), Wording.list(differences), program.slot().value()))
         .note(other.slot().at(), "the other profile")
         .help("give one of them a slot of its own, or make the two agree");
   }
@@ -277,7 +277,7 @@ final class ProgramRules {
   private static Finding programNotOfSocket(Socket socket, Fact<Integer> slot, Socket other) {
     return Finding.at(
             slot.at(),
-            "the profile names program %s in socket %s, and a plug in %s brings up program %s"
+            "the profile names program %s for socket %s, but plugging into %s brings up program %s"
                 .formatted(
                     slot.value(), Wording.quoted(socket), Wording.quoted(other), slot.value()))
         .note(

@@ -30,19 +30,19 @@ final class RecordRules {
     return List.of(
         error(
             "reading-cannot-be",
-            "a program reading shows what the machine cannot be set to",
+            "a program reading shows a setting that the machine cannot have",
             RecordRules::readingCannotBe),
         error(
             "slot-read-two-ways",
-            "one slot was read in two ways on one day",
+            "one slot has two different readings on one day",
             RecordRules::slotReadTwoWays),
         warning(
             "slot-read-in-part",
-            "one pedal of a slot was read, and both of the other slots",
+            "only one pedal of a slot was read, but both of the other slots",
             RecordRules::slotReadInPart),
         error(
             "output-check-cannot-be",
-            "an output check was made at what the machine cannot be set to",
+            "an output check was made at a setting that the machine cannot have",
             RecordRules::outputCheckCannotBe),
         error(
             "update-without-version",
@@ -76,7 +76,7 @@ final class RecordRules {
     return Optional.of(
         Finding.at(
                 mode.at(),
-                "slot %s was read with %s for socket %s, and a %s mode does not come out there"
+                "slot %s was read with %s for socket %s, but a %s mode cannot come out there"
                     .formatted(
                         reading.slot().value(),
                         Wording.quoted(mode.value()),
@@ -205,14 +205,14 @@ final class RecordRules {
       ProgramReading row, Fact<?> later, Fact<?> earlier, String difference) {
     return Finding.at(
             later.at(),
-            "slot %s of %s was read in two ways on %s: %s"
+            "slot %s of %s has two different readings on %s: %s"
                 .formatted(
                     row.slot().value(),
                     Wording.quoted(row.asset().value()),
                     row.date().value(),
                     difference))
-        .note(earlier.at(), "the other reading of that day")
-        .help("read the slot again, and keep the lines that the machine shows");
+        .note(earlier.at(), "the other reading from that day")
+        .help("read the slot again, and keep the lines that match the machine");
   }
 
   private static List<Finding> slotReadInPart(CheckedUnit checked) {
@@ -234,13 +234,13 @@ final class RecordRules {
   private static Finding slotReadInPart(ProgramReading row) {
     return Finding.at(
             row.slot().at(),
-            "of slot %s of %s only the %s pedal was read on %s, and of other slots both"
+            "only the %s pedal of slot %s of %s was read on %s, but both pedals of other slots"
                 .formatted(
+                    row.pedal().value().word(),
                     row.slot().value(),
                     Wording.quoted(row.asset().value()),
-                    row.pedal().value().word(),
                     row.date().value()))
-        .help("look for a mistyped slot, or read the other pedal too, be it unassigned");
+        .help("check for a mistyped slot, or read the other pedal too, even if it is unassigned");
   }
 
   private static List<Finding> outputCheckCannotBe(CheckedUnit checked) {
@@ -279,7 +279,7 @@ final class RecordRules {
                 "the output was measured in %s%s%s, which cannot be set like that"
                     .formatted(Wording.quoted(check.mode().value()), level, limit))
             .note(check.mode().value().at(), "the machine's description of the mode")
-            .help("look the setting up in the record of the measurement, and correct the line"));
+            .help("look up the setting in the record of the measurement, and correct the line"));
   }
 
   private static List<Finding> updateWithoutVersion(CheckedUnit checked) {
@@ -290,7 +290,7 @@ final class RecordRules {
             event ->
                 Finding.at(
                         event.event().at(),
-                        "the software of %s was updated on %s, and to which version is not said"
+                        "the software of %s was updated on %s, but the new version is not given"
                             .formatted(Wording.quoted(event.asset().value()), event.date().value()))
                     .help("write the version under 'software-after'"))
         .toList();
@@ -321,9 +321,9 @@ final class RecordRules {
     String more = same.size() == 1 ? "" : " (" + same.size() + " measurements)";
     return Finding.at(
             first.load().at(),
-            "at %s the output of %s is not published, so nothing can be compared with it%s"
+            "at %s no output of %s is published, so there is nothing to compare the measurement with%s"
                 .formatted(first.load().value(), Wording.quoted(machine(first)), more))
         .note(range.at(), "the machine's description says " + range.value().text())
-        .help("correct the load or the range if mistyped, or measure at a load in the range");
+        .help("correct the load or the range if it is mistyped, or measure at a load in the range");
   }
 }

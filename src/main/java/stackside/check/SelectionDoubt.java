@@ -24,7 +24,7 @@ final class SelectionDoubt {
               "none of its sockets senses a plug");
       case FIXED ->
           withoutMeans(
-              active(machine).size() > 1, "it has more than one socket that current leaves");
+              active(machine).size() > 1, "it has more than one socket that delivers current");
       case BY_BUTTON, BY_FOOT_SWITCH -> plugs(machine);
     };
   }
@@ -32,7 +32,7 @@ final class SelectionDoubt {
   private static Optional<String> plugs(Machine machine) {
     return withoutMeans(
         machine.sockets().stream().anyMatch(socket -> socket.programOnPlugging().isPresent()),
-        "its sockets are said to bring up a program when plugged into");
+        "its sockets are described as bringing up a program when plugged into");
   }
 
   private static Optional<String> withoutMeans(boolean missing, String reason) {

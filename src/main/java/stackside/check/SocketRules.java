@@ -25,7 +25,7 @@ final class SocketRules {
     return List.of(
         error(
             "sockets-in-one-place",
-            "two sockets of a machine stand in one place",
+            "two sockets of a machine are in one place",
             SocketRules::socketsInOnePlace),
         error(
             "socket-label-twice",
@@ -70,11 +70,10 @@ final class SocketRules {
   private static Finding socketLabelTwice(Socket socket, Socket first) {
     return Finding.at(
             socket.label().at(),
-            "the label '%s' is that of socket '%s' already"
+            "the label '%s' already belongs to socket '%s'"
                 .formatted(socket.label().value(), first.id().local()))
         .note(first.label().at(), "the other socket")
-        .help(
-            "write the label as it is printed on the machine; if both are alike, add where it is");
+        .help("write the label as printed on the machine; if both are the same, add where it is");
   }
 
   private static List<Finding> plugNotDescribed(CheckedUnit checked) {
@@ -98,7 +97,7 @@ final class SocketRules {
         .help(
             known.isEmpty()
                 ? "add it with its pins under 'plugs'"
-                : "add it with its pins under 'plugs', which holds " + Wording.list(known));
+                : "add it with its pins under 'plugs', which has " + Wording.list(known));
   }
 
   private static List<Finding> neutralSocketMissing(CheckedUnit checked) {
@@ -116,13 +115,13 @@ final class SocketRules {
   private static Finding neutralSocketMissing(Unit unit, Machine machine, Mode mode) {
     return Finding.at(
             machine.name().at(),
-            "%s has %s and no socket for a %s"
+            "%s has %s but no socket for a %s"
                 .formatted(
                     Wording.quoted(machine),
                     Wording.quoted(mode),
                     unit.word(Term.NEUTRAL_ELECTRODE)))
         .note(mode.kind().at(), "a mode that needs one")
-        .help("add the socket with 'kind: neutral', or correct the kind of one that is there");
+        .help("add the socket with 'kind: neutral', or correct the kind of an existing one");
   }
 
   private static List<Finding> selectionImpossible(CheckedUnit checked) {

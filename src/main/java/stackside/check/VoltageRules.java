@@ -107,17 +107,17 @@ final class VoltageRules {
         same.stream().min(Comparator.comparing(it -> it.weakest().rated().value())).orElseThrow();
     return Finding.at(
             first.peak().at(),
-            "%s reaches %s, and %s parts are rated for less, the weakest %s for %s"
+            "%s reaches %s, but %s parts are rated for less, the weakest %s for %s"
                 .formatted(
                     mode(first),
                     first.peak().value(),
                     distinct(same, it -> it.weakest().part().id()),
                     Wording.quoted(weakest.weakest().part()),
                     weakest.weakest().rated().value()))
-        .note(weakest.weakest().rated().at(), "where that rating stands")
+        .note(weakest.weakest().rated().at(), "that rating")
         .note(first.pedal().mode().at(), "a profile that uses the mode")
         .help(
-            "compare with the manufacturer's instructions; see whether it is peak or peak to peak");
+            "compare with the manufacturer's instructions; check whether it is peak or peak to peak");
   }
 
   private static Finding ofRating(List<VoltageCheck> same) {
@@ -127,7 +127,7 @@ final class VoltageRules {
         same.stream().map(it -> it.peak().value()).max(Comparator.naturalOrder()).orElseThrow();
     return Finding.at(
             rated.at(),
-            "%s is rated for %s, and %s settings of profiles reach more, up to %s"
+            "%s is rated for %s, but %s settings in profiles go higher, up to %s"
                 .formatted(
                     Wording.quoted(first.weakest().part()),
                     rated.value(),
@@ -136,7 +136,7 @@ final class VoltageRules {
         .note(
             first.pedal().mode().at(),
             "the first is %s with %s".formatted(mode(first), first.peak().value()))
-        .help("look at what is printed on the part, then correct its rating or the profiles");
+        .help("check what is printed on the part, then correct its rating or the profiles");
   }
 
   private static Finding ofSetting(VoltageCheck check) {
@@ -144,14 +144,14 @@ final class VoltageRules {
     Location at = check.pedal().level().map(Fact::at).orElse(check.pedal().mode().at());
     return Finding.at(
             at,
-            "%s reaches %s, and %s is rated for %s"
+            "%s reaches %s, but %s is rated for %s"
                 .formatted(
                     mode(check),
                     check.peak().value(),
                     Wording.quoted(check.weakest().part()),
                     rated.value()))
         .note(check.peak().at(), "where the machine's description says so")
-        .note(rated.at(), "where the rating stands")
+        .note(rated.at(), "the rating")
         .help("name another level, mode, instrument or cable, or correct what is mistyped");
   }
 
@@ -201,7 +201,7 @@ final class VoltageRules {
             .toList();
     return Finding.at(
             mode.peakVoltage().map(ByLevel::at).orElse(mode.name().at()),
-            "no peak voltage is given for %s%s, and so no rating can be compared with it"
+            "no peak voltage is given for %s%s, so it cannot be compared with any rating"
                 .formatted(
                     Wording.quoted(mode), levels.isEmpty() ? "" : " at " + Wording.list(levels)))
         .note(same.get(0).mode().at(), "a profile that uses it")
@@ -258,13 +258,13 @@ final class VoltageRules {
   private static Finding softModeCanSpark(SparkQuestion question) {
     return Finding.at(
             question.peak().at(),
-            "%s is a soft mode, and from about %s it can spark: it is described with %s"
+            "%s is a soft mode, but from about %s it can spark: it is described with %s"
                 .formatted(
                     Wording.quoted(question.mode()),
                     SparkQuestion.SPARKS_FROM,
                     question.peak().value()))
-        .note(question.mode().current().at(), "where its kind of current stands")
-        .help("see whether this is peak or peak to peak, and which kind of current it is");
+        .note(question.mode().current().at(), "its kind of current")
+        .help("check whether this is peak or peak to peak, and which kind of current it is");
   }
 
   private static List<Finding> cutCannotSpark(CheckedUnit checked) {
@@ -276,13 +276,13 @@ final class VoltageRules {
   private static Finding cutCannotSpark(SparkQuestion question) {
     return Finding.at(
             question.peak().at(),
-            "%s is a cutting mode, and below about %s it cannot cut: it is described with %s"
+            "%s is a cutting mode, but below about %s it cannot cut: it is described with %s"
                 .formatted(
                     Wording.quoted(question.mode()),
                     SparkQuestion.SPARKS_FROM,
                     question.peak().value()))
-        .note(question.mode().current().at(), "where its kind of current stands")
-        .help("see whether this is a peak voltage, and which kind of current it is");
+        .note(question.mode().current().at(), "its kind of current")
+        .help("check whether this is a peak voltage, and which kind of current it is");
   }
 
   /** Whether a soft mode can spark or a cut cannot, by its description. */

@@ -38,11 +38,11 @@ final class ColourRules {
     return List.of(
         error(
             "text-contrast-too-low",
-            "words on a card stand out too little from their ground",
+            "words on a card stand out too little from their background",
             ColourRules::textContrastTooLow),
         error(
             "long-reversed-text",
-            "more than five light words stand on a dark ground",
+            "more than five light words are on a dark background",
             ColourRules::longReversedText),
         error(
             "swatch-without-outline",
@@ -50,7 +50,7 @@ final class ColourRules {
             ColourRules::swatchWithoutOutline),
         error(
             "colour-without-word",
-            "a colour on a card is not also said in words",
+            "a colour on a card is not also given in words",
             ColourRules::colourWithoutWord),
         error(
             "fills-alike-in-grey",
@@ -58,7 +58,7 @@ final class ColourRules {
             ColourRules::fillsAlikeInGrey),
         error(
             "colour-out-of-place",
-            "colour stands elsewhere than in the drawings of sockets and pedals",
+            "colour is used outside the drawings of sockets and pedals",
             ColourRules::colourOutOfPlace));
   }
 
@@ -74,7 +74,7 @@ final class ColourRules {
                     + words.text()
                     + "' stands out "
                     + Height.number(contrast)
-                    + " to 1 from its ground"));
+                    + " to 1 from its background"));
       }
     }
     return found;

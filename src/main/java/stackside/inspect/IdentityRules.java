@@ -151,7 +151,7 @@ final class IdentityRules {
               card.at(),
               "the code leads to "
                   + code.text()
-                  + ", and the card's own address is "
+                  + ", but the card's own address is "
                   + card.plan().held()));
     }
     if (!card.seen().text().contains(address)) {
@@ -170,10 +170,10 @@ final class IdentityRules {
       found.add(
           Finding.at(
               card.at(),
-              "only " + Height.number(code.clear()) + " modules are clear round the code"));
+              "only " + Height.number(code.clear()) + " modules are clear around the code"));
     }
     if (code.level().equals("L")) {
-      found.add(Finding.at(card.at(), "the code forgives only few spoilt modules"));
+      found.add(Finding.at(card.at(), "the code tolerates only a few damaged modules"));
     }
     return found;
   }

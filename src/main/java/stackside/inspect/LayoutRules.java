@@ -47,23 +47,23 @@ final class LayoutRules {
             "card-not-one-page", "a card is not exactly one A4 page", LayoutRules::cardNotOnePage),
         error(
             "words-overlap",
-            "words on a card lie over other words or cross a line",
+            "words on a card overlap other words or cross a line",
             LayoutRules::wordsOverlap),
         error(
             "ink-outside-margin",
-            "ink on a card lies where printers do not print",
+            "ink on a card is where printers do not print",
             LayoutRules::inkOutsideMargin),
         warning(
             "words-near-edge",
-            "words on a card stand where a thumb or a clip covers them",
+            "words on a card are where a thumb or a clip covers them",
             LayoutRules::wordsNearEdge),
         error(
             "value-far-from-label",
-            "a value stands far from its label, with nothing to lead the eye",
+            "a value is far from its label, with nothing to lead the eye",
             LayoutRules::valueFarFromLabel),
         error(
             "fixed-part-moved",
-            "what a nurse finds by habit stands elsewhere on this card",
+            "what a nurse finds by habit is elsewhere on this card",
             LayoutRules::fixedPartMoved),
         warning(
             "card-crowded",
@@ -87,7 +87,7 @@ final class LayoutRules {
                   + Height.words(seen.width())
                   + " by "
                   + Height.words(seen.height())
-                  + ", and A4 is 210 mm by 297 mm"));
+                  + ", but A4 is 210 mm by 297 mm"));
     }
     return found;
   }
@@ -152,7 +152,7 @@ final class LayoutRules {
         .map(
             words ->
                 Finding.at(
-                    card.at(words), "'" + words.text() + "' stands less than 10 mm from the edge"))
+                    card.at(words), "'" + words.text() + "' is less than 10 mm from the edge"))
         .toList();
   }
 
@@ -171,7 +171,7 @@ final class LayoutRules {
                   card.at(label),
                   "'"
                       + value.text()
-                      + "' stands "
+                      + "' is "
                       + Height.words(value.box().left() - label.box().right())
                       + " from '"
                       + label.text()
@@ -223,9 +223,9 @@ final class LayoutRules {
               card.at(),
               "'"
                   + phrase.words()
-                  + "' stands elsewhere on "
+                  + "' is in a different place on "
                   + card.name()
-                  + ", than on most cards of "
+                  + " from most cards of "
                   + card.plan().room().location().value().title()));
     }
   }
@@ -275,7 +275,6 @@ final class LayoutRules {
         ? List.of()
         : List.of(
             Finding.at(
-                card.at(),
-                card.name() + " is covered to " + Math.round(covered * 100) + " percent"));
+                card.at(), card.name() + " is " + Math.round(covered * 100) + " percent covered"));
   }
 }

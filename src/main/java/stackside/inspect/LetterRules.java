@@ -35,15 +35,15 @@ final class LetterRules {
     return List.of(
         error(
             "near-letters-too-low",
-            "capitals on a card are too low to read at arm's length",
+            "capitals on a card are too small to read at arm's length",
             LetterRules::nearLettersTooLow),
         error(
             "far-letters-too-low",
-            "what must be read from afar is set too low",
+            "what must be read from afar is too small",
             LetterRules::farLettersTooLow),
         error(
             "small-letters-too-low",
-            "small letters on a card are lower than 2.54 mm",
+            "small letters on a card are less than 2.54 mm high",
             LetterRules::smallLettersTooLow),
         error(
             "type-too-small",
@@ -51,7 +51,7 @@ final class LetterRules {
             LetterRules::typeTooSmall),
         error(
             "lines-too-close",
-            "lines on a card are closer than 1.25 sizes of their type",
+            "lines on a card are closer than 1.25 times their type size",
             LetterRules::linesTooClose),
         error(
             "card-line-too-long",
@@ -63,7 +63,7 @@ final class LetterRules {
             LetterRules::slantedOrTurnedWords),
         error(
             "font-not-embedded",
-            "a card uses a font that it does not carry, or more than two families",
+            "a card uses a font that is not embedded, or more than two families",
             LetterRules::fontNotEmbedded));
   }
 
@@ -161,7 +161,7 @@ final class LetterRules {
           found.add(
               Finding.at(
                   card.at(lower),
-                  "'" + lower.text() + "' is too close under '" + upper.text() + "'"));
+                  "'" + lower.text() + "' is too close below '" + upper.text() + "'"));
         }
       }
     }
@@ -210,7 +210,7 @@ final class LetterRules {
     List<Finding> found = new ArrayList<>();
     for (EmbeddedFont font : card.seen().fonts()) {
       if (!font.embedded()) {
-        found.add(Finding.at(card.at(), card.name() + " does not carry its font " + font.bare()));
+        found.add(Finding.at(card.at(), card.name() + " does not embed its font " + font.bare()));
       }
     }
     List<String> families =

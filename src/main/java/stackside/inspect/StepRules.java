@@ -77,7 +77,7 @@ final class StepRules {
             StepRules::makeSafeTooLong),
         error(
             "step-without-verb",
-            "a step does not begin with what to do",
+            "a step does not begin with an action",
             StepRules::stepWithoutVerb),
         error(
             "step-with-two-actions",
@@ -89,11 +89,11 @@ final class StepRules {
             "too-many-steps", "a list on a card has more than nine steps", StepRules::tooManySteps),
         warning(
             "many-steps",
-            "a list on a card has more steps than are easily kept in mind",
+            "a list on a card has more steps than people easily remember",
             StepRules::manySteps),
         error(
             "too-many-drills-on-card",
-            "a card holds more than two drills",
+            "a card has more than two drills",
             StepRules::tooManyDrillsOnCard),
         error(
             "drill-without-sign",
@@ -123,7 +123,7 @@ final class StepRules {
       found.add(
           Finding.at(
                   lines.get(MAKE_SAFE_LINES).at(), "there are " + lines.size() + " make-safe lines")
-              .help("say it in two lines; what else there is to do belongs in a drill"));
+              .help("say it in two lines; anything else belongs in a drill"));
     }
     lines.stream()
         .filter(line -> line.words().length() > MAKE_SAFE_LETTERS)
@@ -136,7 +136,7 @@ final class StepRules {
                                 + line.words()
                                 + "' has "
                                 + line.words().length()
-                                + " letters, and a line read from afar has room for "
+                                + " letters, but a line read from afar has room for "
                                 + MAKE_SAFE_LETTERS)
                         .help("say it in fewer words, or use the second line")));
     return found;
@@ -155,10 +155,10 @@ final class StepRules {
                             step.action().at(),
                             "the step '"
                                 + step.action().words()
-                                + "' does not begin with something to do")
+                                + "' does not begin with an action")
                         .help(
-                            "begin with what hands, eyes or voice do, such as look, trace, read;"
-                                + " a verb of your own goes into `verbs:` in unit.yaml")));
+                            "begin with what hands, eyes or voice do, such as look, trace or read;"
+                                + " add verbs of your own under `verbs:` in unit.yaml")));
     return found;
   }
 
@@ -184,7 +184,7 @@ final class StepRules {
                 found.add(
                     Finding.at(
                             action.at(), "the step '" + action.words() + "' asks for two actions")
-                        .help("make a step of each")));
+                        .help("make each a step of its own")));
     return found;
   }
 
@@ -247,7 +247,7 @@ final class StepRules {
                     + "' has "
                     + steps.size()
                     + " steps; from here on it is too long")
-            .help("leave out what is obvious on sight, or make two lists"));
+            .help("leave out what is obvious at a glance, or make two lists"));
   }
 
   private static List<Finding> tooManyDrillsOnCard(InspectedCard card) {
@@ -258,10 +258,10 @@ final class StepRules {
             Finding.at(
                     drills.get(MOST_DRILLS).title().at(),
                     card.name()
-                        + " holds "
+                        + " has "
                         + drills.size()
-                        + " drills, and an A4 page has room for 2")
-                .help("say `on-card: yes` in two drills of this machine only"));
+                        + " drills, but an A4 page has room for 2")
+                .help("write `on-card: yes` in only two drills for this machine"));
   }
 
   private static List<Finding> drillWithoutSign(InspectedCard card) {

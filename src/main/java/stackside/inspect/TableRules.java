@@ -227,13 +227,13 @@ final class TableRules {
     for (PrintedWords words : cells) {
       if (refuses(words, refusals)
           && grounds.stream().noneMatch(ground -> ground.holds(words.box()))) {
-        found.add(Finding.at(card.at(words), "'" + words.text().strip() + "' stands on white"));
+        found.add(Finding.at(card.at(words), "'" + words.text().strip() + "' is on white"));
       }
     }
     for (Box ground : grounds) {
       List<PrintedWords> on = cells.stream().filter(words -> ground.overlaps(words.box())).toList();
       if (on.stream().noneMatch(words -> refuses(words, refusals))) {
-        found.add(Finding.at(card.at(), card.name() + " shades what is not refused"));
+        found.add(Finding.at(card.at(), card.name() + " shades a cell that refuses nothing"));
       }
     }
     return found;

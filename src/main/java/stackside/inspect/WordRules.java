@@ -32,7 +32,7 @@ final class WordRules {
               "put a space before the unit"),
           new Misreading(
               Pattern.compile("\\d " + UNIT + "\\b"),
-              "can be parted from its unit at the end of a line",
+              "can be separated from its unit at the end of a line",
               "use one of the units that the content format knows"),
           new Misreading(
               Pattern.compile("\\b\\d+\\.\\d*0\\b"),
@@ -72,7 +72,7 @@ final class WordRules {
     return List.of(
         error(
             "capitals-in-row",
-            "more than three words in a row stand in capitals",
+            "more than three words in a row are in capitals",
             WordRules::capitalsInRow),
         error(
             "number-badly-written",
@@ -80,7 +80,7 @@ final class WordRules {
             WordRules::numberBadlyWritten),
         error(
             "banned-token-on-card",
-            "a step or a cell holds a sign or a word that can be misread or says nothing",
+            "a step or a cell contains a sign or a word that can be misread or says nothing",
             WordRules::bannedTokenOnCard),
         error(
             "answer-missing-from-card",
@@ -100,7 +100,7 @@ final class WordRules {
                 Finding.at(
                         phrase.at(),
                         "'" + phrase.words() + "' has more than three words in capitals")
-                    .help("write it in small letters, with a capital where a sentence begins"))
+                    .help("write it in small letters, with a capital at the start of a sentence"))
         .toList();
   }
 
@@ -140,7 +140,8 @@ final class WordRules {
     Matcher match = banned.matcher(phrase.words());
     if (match.find()) {
       found.add(
-          Finding.at(phrase.at(), "'" + phrase.words() + "' holds '" + match.group() + "', " + why)
+          Finding.at(
+                  phrase.at(), "'" + phrase.words() + "' contains '" + match.group() + "', " + why)
               .help("say it in words, exactly"));
     }
   }
@@ -159,7 +160,7 @@ final class WordRules {
                     parts.get(0).at(),
                     "no card of "
                         + card.plan().room().title()
-                        + " holds '"
+                        + " has '"
                         + cell.lesion().title()
                         + "' at '"
                         + cell.site().title()
@@ -177,7 +178,7 @@ final class WordRules {
         .map(
             answers ->
                 Finding.at(card.at(), card.name() + " has " + answers.rows().size() + " rows")
-                    .help("share the rows out over several cards with `cards:` in the room"))
+                    .help("divide the rows between several cards with `cards:` in the room"))
         .toList();
   }
 
@@ -212,9 +213,9 @@ final class WordRules {
 
   private static Finding namesAlike(Phrase name, Phrase other) {
     return Finding.at(
-            name.at(), "'" + name.words() + "' is easily taken for '" + other.words() + "'")
-        .note(other.at(), "the other stands here")
-        .help("give them names that differ in more than two letters");
+            name.at(), "'" + name.words() + "' is easily mistaken for '" + other.words() + "'")
+        .note(other.at(), "the other one")
+        .help("give them names that differ by more than two letters");
   }
 
   /** Letters to add, take away or change until one word is the other. */

@@ -69,7 +69,7 @@ final class IdentityRulesTest {
         Inspection.of(Overpaint.with(UNIT.file(CARD), Overpaint.words(156, 270, "close", 14.6)));
     assertThat(finds("code-unreadable", UNIT.card(CARD, seen)))
         .extracting(Problem::message)
-        .anyMatch(message -> message.endsWith("modules are clear round the code"));
+        .anyMatch(message -> message.endsWith("modules are clear around the code"));
   }
 
   @Test

@@ -117,7 +117,7 @@ final class TableRulesTest {
     Inspection seen = Facts.of(Inspection.of(UNIT.file(CARD))).withoutAreas().inspection();
     assertThat(finds("refusal-like-setting", UNIT.card(CARD, seen)))
         .isNotEmpty()
-        .allSatisfy(problem -> assertThat(problem.message()).contains("stands on white"));
+        .allSatisfy(problem -> assertThat(problem.message()).contains("is on white"));
   }
 
   @Test
