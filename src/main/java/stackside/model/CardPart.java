@@ -19,7 +19,7 @@ public record CardPart(
   public CardPart {
     if (!name.value().matches("[a-z0-9]+([ -][a-z0-9]+)*") || name.value().length() > 30) {
       throw new UnreadableText(
-          "'" + name.value() + "' is no name of a card",
+          "'" + name.value() + "' is not a valid card name",
           "use small letters and digits, as in 'lower' or 'left colon'");
     }
     sites = List.copyOf(sites);

@@ -99,7 +99,7 @@ public record ContactHours(String words, List<Stretch> stretches) {
 
   private static UnreadableText unreadable(String text) {
     return new UnreadableText(
-        "'" + text + "' does not say hours of the week",
+        "'" + text + "' does not give hours of the week",
         "write days and hours as in 'Monday to Friday 08:00 to 17:00', or 'at all times', or 'all other"
             + " hours'");
   }

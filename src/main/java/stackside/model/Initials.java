@@ -13,7 +13,7 @@ public record Initials(String text) {
   public Initials {
     if (!are(text)) {
       throw new UnreadableText(
-          "'" + text + "' are no initials", "write " + FORM_IN_WORDS + ", and no name of a person");
+          "'" + text + "' are not initials", "write " + FORM_IN_WORDS + ", not a name");
     }
   }
 

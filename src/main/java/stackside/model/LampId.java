@@ -13,7 +13,7 @@ public record LampId(String slug) implements Comparable<LampId> {
   static void requireSlug(String slug, String what) {
     if (!slug.matches("[a-z0-9]+(-[a-z0-9]+)*") || slug.length() > 60) {
       throw new UnreadableText(
-          "'" + slug + "' is no id of " + what,
+          "'" + slug + "' is not a valid id for " + what,
           "use small letters, digits and single hyphens, as in 'three-pin'");
     }
   }

@@ -23,7 +23,7 @@ public record LevelScale(
     boolean named = from.isEmpty() && to.isEmpty() && !names.isEmpty();
     if (!numbered && !named) {
       throw new UnreadableText(
-          "a level needs either 'from' and 'to', or 'names'", "keep one of the two ways");
+          "a level needs either 'from' and 'to', or 'names'", "use one form or the other");
     }
     if (numbered && from.orElseThrow().value() > to.orElseThrow().value()) {
       throw new UnreadableText(

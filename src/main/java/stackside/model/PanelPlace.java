@@ -19,8 +19,8 @@ public record PanelPlace(int row, int column) implements Comparable<PanelPlace> 
     Matcher form = FORM.matcher(text.strip());
     if (!form.matches()) {
       throw new UnreadableText(
-          "'" + text + "' is no place on a front panel",
-          "write it in the form 'row 1 column 2', counted from the top left, seen from the front");
+          "'" + text + "' is not a place on a front panel",
+          "write it as 'row 1 column 2', counted from the top left, seen from the front");
     }
     return new PanelPlace(Integer.parseInt(form.group(1)), Integer.parseInt(form.group(2)));
   }

@@ -60,6 +60,6 @@ final class ProseText {
     if (piece instanceof Prose.WebLink link) {
       return inline(link.words());
     }
-    throw new IllegalStateException("a piece of prose without a text: " + piece);
+    throw new IllegalStateException("prose without a text: " + piece);
   }
 }

@@ -17,7 +17,7 @@ public record ShareOfRatedPower(Percent share) {
     if (!words.endsWith(TAIL)) {
       throw new UnreadableText(
           "'" + text + "' does not say what it is a share of",
-          "write it in the form 'SHARE percent of rated power'");
+          "write it as 'SHARE percent of rated power'");
     }
     return new ShareOfRatedPower(
         Percent.MEASURE.parse(words.substring(0, words.length() - TAIL.length())));

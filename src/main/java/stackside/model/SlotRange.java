@@ -16,7 +16,7 @@ public record SlotRange(int from, int to) {
     Matcher form = FORM.matcher(text.strip());
     if (!form.matches()) {
       throw new UnreadableText(
-          "'" + text + "' is no range of program numbers", "write it in the form '1 to 20'");
+          "'" + text + "' is not a range of program numbers", "write it in the form '1 to 20'");
     }
     int from = Integer.parseInt(form.group(1));
     int to = Integer.parseInt(form.group(2));

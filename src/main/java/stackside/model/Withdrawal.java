@@ -13,19 +13,20 @@ import java.util.regex.Pattern;
 public record Withdrawal(LocalDate date, Initials by, String reason) {
   private static final Pattern FORM = Pattern.compile("(\\S+)\\s+([^:\\s]+)\\s*:\\s*(\\S.*)");
   private static final String HINT =
-      "write the day, initials and why, as in: 2026-03-01 AB: read on the wrong generator";
+      "write the date, the initials and the reason, as in: 2026-03-01 AB: read on the wrong generator";
 
   /** Reads {@code 2026-03-01 AB: read on the wrong generator}. */
   public static Withdrawal parse(String text) {
     Matcher form = FORM.matcher(text.strip());
     if (!form.matches() || !Initials.are(form.group(2))) {
-      throw new UnreadableText("'" + text + "' does not say when and by whom and why", HINT);
+      throw new UnreadableText(
+          "'" + text + "' does not give the date, the initials and the reason", HINT);
     }
     try {
       return new Withdrawal(
           LocalDate.parse(form.group(1)), Initials.parse(form.group(2)), form.group(3));
     } catch (DateTimeException e) {
-      throw new UnreadableText("'" + form.group(1) + "' is no day of the calendar", HINT);
+      throw new UnreadableText("'" + form.group(1) + "' is not a valid date", HINT);
     }
   }
 }

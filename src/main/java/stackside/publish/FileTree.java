@@ -44,7 +44,7 @@ record FileTree(SortedMap<String, OutputFile> files) {
         String other = folded.get(fold(folder));
         if (other != null) {
           throw new IllegalArgumentException(
-              "'" + other + "' stands where '" + path + "' needs a folder");
+              "'" + other + "' is where '" + path + "' needs a folder");
         }
       }
     }
@@ -59,7 +59,7 @@ record FileTree(SortedMap<String, OutputFile> files) {
         String other = folded.put(fold(folder), folder);
         if (other != null && !other.equals(folder)) {
           throw new IllegalArgumentException(
-              "the folders '" + folder + "' and '" + other + "' differ in capitals only");
+              "the folders '" + folder + "' and '" + other + "' differ only in capitals");
         }
       }
     }

@@ -71,7 +71,7 @@ public final class LocalDisk implements Disk {
     try {
       Files.createLink(second, existing);
     } catch (UnsupportedOperationException e) {
-      throw new IOException("this file system gives a file one name only", e);
+      throw new IOException("this file system does not support hard links", e);
     }
   }
 

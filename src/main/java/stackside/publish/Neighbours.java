@@ -20,7 +20,7 @@ record Neighbours(Path target, Path staged, Path previous, Path discarded, Path 
     Path target = folder.toAbsolutePath().normalize();
     if (target.getFileName() == null) {
       throw PublishFailure.notOurs(
-          target + " is the root of a disk; name a folder that Stackside may make");
+          target + " is the root of a disk; name a folder that Stackside may create");
     }
     String name = target.getFileName().toString();
     return new Neighbours(

@@ -33,14 +33,14 @@ public final class NewFolder {
       throw e;
     } catch (IOException e) {
       throw PublishFailure.disk(
-          e, names.target(), "What was written so far is in " + staged.root() + "; delete it");
+          e, names.target(), "The unfinished files are in " + staged.root() + "; delete them");
     }
   }
 
   private static void refuseWhatStandsThere(Tree tree) throws IOException {
     if (!tree.isAbsent() && !tree.isEmptyFolder()) {
       throw PublishFailure.notOurs(
-          tree.root() + " holds something already and was left alone; name a new folder");
+          tree.root() + " is not empty and was left unchanged; name a new folder");
     }
   }
 

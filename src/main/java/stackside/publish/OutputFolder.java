@@ -118,7 +118,10 @@ public final class OutputFolder implements AutoCloseable {
     try {
       lock.close();
     } catch (IOException e) {
-      notices.add("the lock " + names.lock() + " could not be given back; the system does it soon");
+      notices.add(
+          "the lock "
+              + names.lock()
+              + " could not be released; the system will release it shortly");
     }
   }
 
@@ -244,16 +247,15 @@ public final class OutputFolder implements AutoCloseable {
     }
     if (!target.isAbsent()) {
       throw PublishFailure.notOurs(
-          "an earlier run was cut short, and its files wait whole in "
+          "an earlier run was interrupted; its files are safe in "
               + names.previous()
-              + ", but something else stands at "
+              + ", but something else is at "
               + target.root()
-              + "; move that to another place");
+              + "; move that elsewhere");
     }
     disk.move(names.previous(), target.root());
     disk.flush(names.parent());
-    notices.add(
-        "an earlier run was cut short; " + target.root() + " was restored to what it was before");
+    notices.add("an earlier run was interrupted; " + target.root() + " has been restored");
   }
 
   private void deleteLeftover(Path folder) throws IOException {
@@ -277,15 +279,15 @@ public final class OutputFolder implements AutoCloseable {
     if (!target.isOurs()) {
       throw PublishFailure.notOurs(
           target.root()
-              + " was left alone, for Stackside did not make it;"
-              + " name a new or an empty folder with --out");
+              + " was left unchanged because Stackside did not make it;"
+              + " give --out a new or an empty folder");
     }
     Optional<String> foreign = target.foreign(marker(target));
     if (foreign.isPresent()) {
       throw PublishFailure.notOurs(
           target.root().resolve(foreign.get())
               + " was not put there by Stackside, and a build replaces the whole folder;"
-              + " move that file to another place");
+              + " move that file elsewhere");
     }
   }
 
@@ -298,15 +300,15 @@ public final class OutputFolder implements AutoCloseable {
             () ->
                 PublishFailure.notOurs(
                     target.root()
-                        + " was left alone, for its file "
+                        + " was left unchanged: its file "
                         + Marker.NAME
-                        + " is damaged or of a newer Stackside;"
-                        + " move the folder to another place, or name another with --out"));
+                        + " is damaged or was made by a newer version of Stackside;"
+                        + " move the folder elsewhere, or give --out another one"));
   }
 
   private static PublishFailure inTheWay(Path path) {
     return PublishFailure.notOurs(
-        path + " is in the way, and Stackside did not make it; move it to another place");
+        path + " is in the way and was not made by Stackside; move it elsewhere");
   }
 
   private Tree tree(Path root) {
@@ -328,16 +330,14 @@ public final class OutputFolder implements AutoCloseable {
         return inPlace ? "The files that were there are unchanged" : "Nothing was changed";
       }
       return inPlace
-          ? "The new files are in place; the earlier ones are whole in " + names.previous()
-          : "The earlier files are whole in "
-              + names.previous()
-              + "; the next run puts them back in their place";
+          ? "The new files are in place; the earlier ones are safe in " + names.previous()
+          : "The earlier files are whole in " + names.previous() + "; the next run restores them";
     } catch (IOException e) {
-      return "The earlier files are whole, in "
+      return "The earlier files are safe in "
           + names.target()
           + " or in "
           + names.previous()
-          + "; the next run puts them in their place";
+          + "; the next run restores them";
     }
   }
 }

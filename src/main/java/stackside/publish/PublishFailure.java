@@ -29,7 +29,7 @@ public final class PublishFailure extends IOException {
           Map.entry("no space left", "the disk is full"),
           Map.entry("not enough space", "the disk is full"),
           Map.entry("quota exceeded", "the disk quota is used up"),
-          Map.entry("read-only file system", "the disk can only be read"),
+          Map.entry("read-only file system", "the disk is read-only"),
           Map.entry("device or resource busy", "something else is using the folder"));
 
   private final Reason reason;
@@ -49,7 +49,7 @@ public final class PublishFailure extends IOException {
         file
             + " is "
             + SizeLimit.MADE.exceeded()
-            + ", and Stackside makes no such file; bring it back from a copy");
+            + ", and Stackside makes no file that large; restore it from a copy");
   }
 
   static PublishFailure busy(Path folder) {

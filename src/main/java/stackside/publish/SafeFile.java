@@ -54,8 +54,7 @@ public final class SafeFile implements AutoCloseable {
       disk.move(staged, file);
       disk.flush(folder);
     } catch (IOException e) {
-      throw PublishFailure.disk(
-          e, file, "What it held before, or all of what is new, stands in it");
+      throw PublishFailure.disk(e, file, "It holds either the old contents or the new, complete");
     }
   }
 

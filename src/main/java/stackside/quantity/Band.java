@@ -11,7 +11,7 @@ public record Band<Q extends Quantity & Comparable<Q>>(Optional<Q> from, Optiona
   public Band {
     if (from.isPresent() && below.isPresent() && from.get().compareTo(below.get()) >= 0) {
       throw new IllegalArgumentException(
-          "the band from " + from.get().text() + " to " + below.get().text() + " holds nothing");
+          "the range from " + from.get().text() + " to " + below.get().text() + " is empty");
     }
   }
 
@@ -36,14 +36,14 @@ public record Band<Q extends Quantity & Comparable<Q>>(Optional<Q> from, Optiona
     int to = words.indexOf(" to ");
     if (to < 0) {
       throw new UnreadableQuantity(
-          "'" + text + "' is not a band of " + measure.noun().replaceFirst("^an? ", "") + "s",
+          "'" + text + "' is not a range of " + measure.noun().replaceFirst("^an? ", "") + "s",
           "write 'under A', 'A to B', 'B and over' or 'any', each with its unit");
     }
     Q from = measure.parse(words.substring(0, to));
     Q below = measure.parse(words.substring(to + 4));
     if (from.compareTo(below) >= 0) {
       throw new UnreadableQuantity(
-          "'" + text + "' holds nothing: its upper end is not above its lower end",
+          "'" + text + "' is an empty range: its upper end is not above its lower end",
           "write the smaller end first");
     }
     return new Band<>(Optional.of(from), Optional.of(below));

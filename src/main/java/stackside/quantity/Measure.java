@@ -40,7 +40,7 @@ public record Measure<Q extends Quantity>(
     }
     String number = form.group("number");
     if (number.matches("0\\d.*")) {
-      throw unreadable("'" + text + "' starts with a zero too many");
+      throw unreadable("'" + text + "' has an unnecessary leading zero");
     }
     String unit = form.group("unit");
     if (unit == null) {
@@ -49,7 +49,7 @@ public record Measure<Q extends Quantity>(
     UnitName written = unitNamed(text, unit.strip().replaceAll("\\s+", " "));
     double value = Double.parseDouble(number);
     if (value > HUGEST) {
-      throw unreadable("'" + text + "' is absurdly large for " + noun);
+      throw unreadable("'" + text + "' is far too large for " + noun);
     }
     return make.apply(scaled(value, written.size()));
   }
@@ -66,7 +66,7 @@ public record Measure<Q extends Quantity>(
       return "'" + text + "' does not say which voltage it is: peak, peak to peak or another";
     }
     if (unit.matches("k?V ?(pp|p-p|peak.to.peak)")) {
-      return "'" + text + "' is peak to peak, and a peak voltage is asked for";
+      return "'" + text + "' is peak to peak; give a peak voltage";
     }
     return "'" + text + "' is not " + noun + ": its unit '" + unit + "' is not " + unitWords();
   }

@@ -23,7 +23,7 @@ public record PowerRange(Watts from, Watts to, Watts step) {
     Matcher form = FORM.matcher(text.strip());
     if (!form.matches()) {
       throw new UnreadableQuantity(
-          "'" + text + "' is not a range of powers with its steps",
+          "'" + text + "' is not a power range with a step",
           "write 'LOWEST to HIGHEST in steps of STEP', each with W");
     }
     Watts from = Watts.MEASURE.parse(form.group(1));
@@ -31,8 +31,7 @@ public record PowerRange(Watts from, Watts to, Watts step) {
     Watts step = Watts.MEASURE.parse(form.group(3));
     if (from.value() >= to.value() || step.value() <= 0) {
       throw new UnreadableQuantity(
-          "'" + text + "' holds no power to choose",
-          "write the lower power first and a step over 0 W");
+          "'" + text + "' contains no power", "write the lower power first, with a step over 0 W");
     }
     return new PowerRange(from, to, step);
   }

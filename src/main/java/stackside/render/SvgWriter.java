@@ -78,7 +78,7 @@ public final class SvgWriter {
     } else if (shape instanceof Shape.Words words) {
       words(words);
     } else {
-      throw new IllegalStateException("a shape that nobody paints: " + shape);
+      throw new IllegalStateException("unknown shape: " + shape);
     }
   }
 

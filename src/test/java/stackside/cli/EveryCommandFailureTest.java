@@ -138,7 +138,7 @@ final class EveryCommandFailureTest {
     SortedMap<String, Fingerprint> there = SmallOffice.contents(target);
     if (!there.equals(before) && !there.equals(after)) {
       assertThat(SmallOffice.contents(recovery)).as(told).isEqualTo(before);
-      assertThat(told).contains(recovery.toString(), "the next run puts them");
+      assertThat(told).contains(recovery.toString(), "the next run restores them");
     }
     try (OutputFolder folder = OutputFolder.hold(new LocalDisk(), target)) {
       SortedMap<String, Fingerprint> restored = SmallOffice.contents(target);

@@ -69,8 +69,8 @@ class HugeFilesTest {
     assertThat(ended.code()).as(ended.told()).isEqualTo(2);
     assertThat(ended.err())
         .contains(
-            "register.json is larger than 50 MB, and Stackside makes no such file;"
-                + " bring it back from a copy");
+            "register.json is larger than 50 MB, and Stackside makes no file that large;"
+                + " restore it from a copy");
   }
 
   @Test

@@ -132,7 +132,7 @@ final class RealDiskTest {
       system("mount", "-o", "remount,ro", disk.toString());
       SmallOffice.Ended ended = command.run(here);
       assertThat(ended.code()).as(ended.told()).isEqualTo(3);
-      assertThat(ended.err()).as(ended.told()).contains("the disk can only be read");
+      assertThat(ended.err()).as(ended.told()).contains("the disk is read-only");
       assertThat(SmallOffice.contents(here.resolve(command.target())))
           .isEqualTo(of(command).before());
       system("mount", "-o", "remount,rw", disk.toString());
@@ -317,7 +317,7 @@ final class RealDiskTest {
         assertThat(SmallOffice.contents(recovery)).as(told).isEqualTo(of(command).before());
         SmallOffice.Ended next =
             Writing.DRAFT == command ? command.run(here) : Writing.WITHDRAW.run(here);
-        assertThat(next.told()).as(told).contains("was restored to what it was before");
+        assertThat(next.told()).as(told).contains("has been restored");
         restored++;
       }
       goesOn(command, here);

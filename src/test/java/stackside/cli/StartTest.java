@@ -153,7 +153,7 @@ final class StartTest {
     Path target = Files.createDirectory(folder.resolve("mine"));
     Files.writeString(target.resolve("unit.yaml"), "mine");
     assertThat(run(target)).isEqualTo(2);
-    assertThat(err.toString(UTF_8)).contains("left alone; name a new folder");
+    assertThat(err.toString(UTF_8)).contains("left unchanged; name a new folder");
     assertThat(target.resolve("unit.yaml")).hasContent("mine");
     assertThat(target.resolve("README.md")).doesNotExist();
   }

@@ -223,6 +223,6 @@ final class RecordBinderTest {
                     "continuous, level: {name: rung, from: 1, to: 4, names: [low]}, power-limit:")
                 .problems())
         .containsExactly(
-            "machines/cordgrass.yaml:10:98+42: a level needs either 'from' and 'to', or 'names' [no-sense] | keep one of the two ways");
+            "machines/cordgrass.yaml:10:98+42: a level needs either 'from' and 'to', or 'names' [no-sense] | use one form or the other");
   }
 }

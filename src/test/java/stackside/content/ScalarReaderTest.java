@@ -73,7 +73,7 @@ final class ScalarReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:91+15: '20000000 V peak' is absurdly large for a peak voltage [not-a-quantity] | write a peak voltage as a plain number, a space and V peak or kV peak");
+            "instruments.yaml:1:91+15: '20000000 V peak' is far too large for a peak voltage [not-a-quantity] | write a peak voltage as a plain number, a space and V peak or kV peak");
   }
 
   @Test
@@ -180,7 +180,7 @@ final class ScalarReaderTest {
   void bandWithoutAnEnd_isRefused() {
     assertThat(Trial.bare().with("unit.yaml", Trial.unitFile().replace("any", "30 kg")).problems())
         .containsExactly(
-            "unit.yaml:12:32+5: '30 kg' is not a band of weights [not-a-quantity] | write 'under A', 'A to B', 'B and over' or 'any', each with its unit");
+            "unit.yaml:12:32+5: '30 kg' is not a range of weights [not-a-quantity] | write 'under A', 'A to B', 'B and over' or 'any', each with its unit");
   }
 
   @Test
@@ -190,14 +190,14 @@ final class ScalarReaderTest {
                 .with("unit.yaml", Trial.unitFile().replace("at all times", "sometimes"))
                 .problems())
         .containsExactly(
-            "unit.yaml:10:73+9: 'sometimes' does not say hours of the week [no-sense] | write days and hours as in 'Monday to Friday 08:00 to 17:00', or 'at all times', or 'all other hours'");
+            "unit.yaml:10:73+9: 'sometimes' does not give hours of the week [no-sense] | write days and hours as in 'Monday to Friday 08:00 to 17:00', or 'at all times', or 'all other hours'");
   }
 
   @Test
   void placeThatIsNone_isRefused() {
     assertThat(Trial.machine("row 1 column 1", "top left").problems())
         .containsExactly(
-            "machines/cordgrass.yaml:7:54+8: 'top left' is no place on a front panel [no-sense] | write it in the form 'row 1 column 2', counted from the top left, seen from the front");
+            "machines/cordgrass.yaml:7:54+8: 'top left' is not a place on a front panel [no-sense] | write it as 'row 1 column 2', counted from the top left, seen from the front");
   }
 
   @Test

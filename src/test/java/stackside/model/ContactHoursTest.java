@@ -49,6 +49,6 @@ class ContactHoursTest {
   void otherWords_areRefused(String text) {
     assertThatThrownBy(() -> ContactHours.parse(text))
         .isInstanceOf(UnreadableText.class)
-        .hasMessage("'" + text + "' does not say hours of the week");
+        .hasMessage("'" + text + "' does not give hours of the week");
   }
 }

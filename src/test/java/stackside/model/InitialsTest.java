@@ -37,8 +37,8 @@ final class InitialsTest {
         .asInstanceOf(type(UnreadableText.class))
         .satisfies(
             e -> {
-              assertThat(e.problem()).contains("are no initials");
-              assertThat(e.hint()).contains("no name of a person");
+              assertThat(e.problem()).contains("are not initials");
+              assertThat(e.hint()).contains("not a name");
             });
   }
 }

@@ -92,8 +92,8 @@ final class OutputFolderTest {
         .asString()
         .isEqualTo(
             target()
-                + " was left alone, for Stackside did not make it;"
-                + " name a new or an empty folder with --out");
+                + " was left unchanged because Stackside did not make it;"
+                + " give --out a new or an empty folder");
     assertThat(target().resolve("thesis.txt")).hasContent("ten years");
   }
 
@@ -103,7 +103,7 @@ final class OutputFolderTest {
     Files.writeString(target().resolve("rooms/notes.txt"), "mine");
     assertThatThrownBy(() -> build(List.of()))
         .hasMessageStartingWith(target().resolve("rooms/notes.txt").toString())
-        .hasMessageEndingWith("move that file to another place");
+        .hasMessageEndingWith("move that file elsewhere");
     assertThat(target().resolve("rooms/notes.txt")).hasContent("mine");
     assertThat(target().resolve("index.html")).hasContent("start");
   }
@@ -119,7 +119,7 @@ final class OutputFolderTest {
   @Test
   void file_isNotAFolder() throws IOException {
     Files.writeString(target(), "a file");
-    assertThatThrownBy(() -> build(FILES)).hasMessageContaining("was left alone");
+    assertThatThrownBy(() -> build(FILES)).hasMessageContaining("was left unchanged");
     assertThat(target()).hasContent("a file");
   }
 
@@ -127,7 +127,7 @@ final class OutputFolderTest {
   void linkToAFolder_isLeftAlone() throws IOException {
     Path real = Files.createDirectory(base.resolve("real"));
     Files.createSymbolicLink(target(), real);
-    assertThatThrownBy(() -> build(FILES)).hasMessageContaining("was left alone");
+    assertThatThrownBy(() -> build(FILES)).hasMessageContaining("was left unchanged");
     assertThat(real).isEmptyDirectory();
   }
 
@@ -141,7 +141,8 @@ final class OutputFolderTest {
   void damagedMarker_isNamed() throws IOException {
     build(FILES);
     Files.writeString(target().resolve(Marker.NAME), "format 9");
-    assertThatThrownBy(() -> build(FILES)).hasMessageContaining("damaged or of a newer Stackside");
+    assertThatThrownBy(() -> build(FILES))
+        .hasMessageContaining("damaged or was made by a newer version of Stackside");
   }
 
   @Test
@@ -163,8 +164,7 @@ final class OutputFolderTest {
     Files.move(target(), Neighbours.of(target()).previous());
     try (OutputFolder folder = hold()) {
       assertThat(folder.notices())
-          .containsExactly(
-              "an earlier run was cut short; " + target() + " was restored to what it was before");
+          .containsExactly("an earlier run was interrupted; " + target() + " has been restored");
       assertThat(folder.files().values()).containsExactlyElementsOf(FILES);
     }
   }
@@ -201,7 +201,7 @@ final class OutputFolderTest {
   @ParameterizedTest
   @CsvSource({
     "No space left on device, the disk is full",
-    "Read-only file system, the disk can only be read",
+    "Read-only file system, the disk is read-only",
     "Disk quota exceeded, the disk quota is used up",
     "something odd, something odd"
   })

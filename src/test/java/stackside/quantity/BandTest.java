@@ -56,9 +56,9 @@ class BandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "20 mm to 10 mm | '20 mm to 10 mm' holds nothing: its upper end is not above its lower end",
+        "20 mm to 10 mm | '20 mm to 10 mm' is an empty range: its upper end is not above its lower end",
         "10 to 20 mm | '10' has no unit",
-        "about 10 mm | 'about 10 mm' is not a band of lengths"
+        "about 10 mm | 'about 10 mm' is not a range of lengths"
       })
   void unreadableBand_saysWhy(String text, String problem) {
     assertThatThrownBy(() -> band(text)).hasMessage(problem);

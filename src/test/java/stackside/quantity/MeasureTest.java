@@ -40,13 +40,13 @@ class MeasureTest {
       delimiter = '|',
       value = {
         "60 | '60' has no unit",
-        "060 W | '060 W' starts with a zero too many",
+        "060 W | '060 W' has an unnecessary leading zero",
         ".5 W | '.5 W' is not a power",
         "1e3 W | '1e3 W' is not a power: its unit 'e3 W' is not W",
         "1,5 W | '1,5 W' is not a power: its unit ',5 W' is not W",
         "-5 W | '-5 W' is not a power",
         "60 V | '60 V' is not a power: its unit 'V' is not W",
-        "99999999 W | '99999999 W' is absurdly large for a power",
+        "99999999 W | '99999999 W' is far too large for a power",
         "NaN W | 'NaN W' is not a power"
       })
   void unreadablePower_saysWhy(String text, String problem) {

@@ -27,12 +27,12 @@ class PowerRangeTest {
   @Test
   void rangeWithoutSteps_isRefused() {
     assertThatThrownBy(() -> PowerRange.parse("10 W to 120 W"))
-        .hasMessage("'10 W to 120 W' is not a range of powers with its steps");
+        .hasMessage("'10 W to 120 W' is not a power range with a step");
   }
 
   @Test
   void backwardRange_isRefused() {
     assertThatThrownBy(() -> PowerRange.parse("120 W to 10 W in steps of 5 W"))
-        .hasMessage("'120 W to 10 W in steps of 5 W' holds no power to choose");
+        .hasMessage("'120 W to 10 W in steps of 5 W' contains no power");
   }
 }

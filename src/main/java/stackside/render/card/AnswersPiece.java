@@ -172,7 +172,7 @@ final class AnswersPiece implements Piece {
       settings.pedals().forEach(pedal -> cells.add(pedal(pedal, width(cells.size()))));
       return cells;
     }
-    throw new IllegalStateException("an answer that nobody sets: " + told);
+    throw new IllegalStateException("unknown answer: " + told);
   }
 
   private Paragraph inWords(AnswerRow.InWords words) {

@@ -168,7 +168,7 @@ final class Canvas {
     } else if (shape instanceof Shape.Words words) {
       words(words, left, top);
     } else {
-      throw new IllegalStateException("a shape that nobody paints: " + shape);
+      throw new IllegalStateException("unknown shape: " + shape);
     }
     content.restoreState();
   }

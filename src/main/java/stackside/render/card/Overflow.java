@@ -25,7 +25,7 @@ final class Overflow {
                 + plan.asset().title()
                 + " is "
                 + Millimetre.words(page.overflow())
-                + " higher than its page");
+                + " too high for its page");
     return plan.face() == Face.SETTINGS
         ? problem.help(rows(plan, page))
         : problem.help(steps(plan));
@@ -37,12 +37,12 @@ final class Overflow {
     double all = heights.stream().mapToDouble(Double::doubleValue).sum();
     List<SharedOut> cards = SharedOut.of(plan, rows, heights, all - page.overflow());
     return cards.size() > 1
-        ? "share the rows out over "
+        ? "divide the rows between "
             + cards.size()
             + " cards with `cards:` in the room: "
             + cards.stream().map(SharedOut::words).collect(Collectors.joining("; "))
-        : "all rows answer one lesion at one site: shorten their cautions and alternatives, or take"
-            + " an alternative out of the profiles";
+        : "all rows answer one lesion at one site: shorten their cautions and alternatives, or remove"
+            + " an alternative from the profiles";
   }
 
   private static String steps(CardPlan plan) {
@@ -50,8 +50,8 @@ final class Overflow {
         plan.blocks(Block.Drilled.class).stream()
             .map(drill -> "'" + drill.title().words() + "'")
             .collect(Collectors.joining(", "));
-    return "shorten steps that take two lines, or take a drill off the card with `on-card: no`; it"
-        + " holds "
+    return "shorten steps that take two lines, or remove a drill with `on-card: no`; the card"
+        + " has "
         + drills;
   }
 }

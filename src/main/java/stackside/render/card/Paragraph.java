@@ -173,7 +173,7 @@ final class Paragraph {
                 + Typeface.shown(piece.words())
                 + "' is "
                 + Millimetre.words(line.width - width)
-                + " wider than its place on the card")
+                + " too wide for its space on the card")
         .help("use a shorter name");
   }
 
@@ -184,7 +184,7 @@ final class Paragraph {
           CardFaults.LETTER_NOT_IN_FONT
               .at(
                   piece.run().source().at(),
-                  "the typeface of the cards has no '" + missing + "', which would not be printed")
+                  "the card typeface has no '" + missing + "', so it would be missing")
               .help("write it in words"));
     }
   }

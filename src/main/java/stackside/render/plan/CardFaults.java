@@ -11,19 +11,19 @@ public final class CardFaults {
       new Fault(
           "card-overflows-page",
           Severity.ERROR,
-          "what stands on a card is higher than its page at the size that can be read");
+          "the contents of a card do not fit its page at a readable size");
 
   public static final Fault WORDS_TOO_WIDE_FOR_CARD =
       new Fault(
           "words-too-wide-for-card",
           Severity.ERROR,
-          "words on a card are wider than their place at the size that can be read");
+          "words on a card do not fit their space at a readable size");
 
   public static final Fault LETTER_NOT_IN_FONT =
       new Fault(
           "letter-not-in-font",
           Severity.ERROR,
-          "a card holds a letter that its typeface cannot print");
+          "a card contains a letter that its typeface cannot print");
 
   public static final Fault ADDRESS_TOO_LONG_FOR_CODE =
       new Fault(

@@ -40,7 +40,7 @@ final class ProseHtml {
           .append(escaped(here.say("figure.out-of-place", figure.name())))
           .append("</p>\n");
     } else {
-      throw new IllegalStateException("a block of prose that nobody prints: " + block);
+      throw new IllegalStateException("unknown block of prose: " + block);
     }
   }
 
@@ -119,7 +119,7 @@ final class ProseHtml {
     } else if (piece instanceof Prose.WebLink link) {
       link(link.address(), link.words());
     } else {
-      throw new IllegalStateException("a piece of prose that nobody prints: " + piece);
+      throw new IllegalStateException("unknown piece of prose: " + piece);
     }
   }
 

@@ -40,7 +40,7 @@ final class CardRendererTest {
               assertThat(problem.at().file()).isEqualTo("rooms/room-1.yaml");
               assertThat(problem.message())
                   .matches(
-                      "the card 'Set up, and when it fails' of Room 1, EQ-1 is \\d+ mm higher than its"
+                      "the card 'Set up, and when it fails' of Room 1, EQ-1 is \\d+ mm too high for its"
                           + " page");
               assertThat(problem.help().orElseThrow()).contains("'Alarm sounds'", "on-card: no");
             });
@@ -110,7 +110,7 @@ final class CardRendererTest {
     String big = UPPER_SITES + bigRoom(List.of("caecum", "rectum", "stomach", "duodenum"));
     String advice = advice(EditedUnit.after(big));
     assertThat(advice)
-        .startsWith("share the rows out over 2 cards with `cards:` in the room: ")
+        .startsWith("divide the rows between 2 cards with `cards:` in the room: ")
         .contains(
             "{name: lower, sites: [colon]} takes 'Flat, under 10\u00a0mm: resection, adult only, Caecum'",
             "{name: upper, sites: [stomach, duodenum]} takes");
