@@ -51,6 +51,23 @@ public final class ContentRules {
   }
 
   /**
+   * Checks a unit, and leaves out what only comes of a mistake of reading.
+   *
+   * @param reading what reading found
+   */
+  public static List<Problem> judge(Analysis analysis, LocalDate day, List<Problem> reading) {
+    return judge(analysis, day).stream()
+        .filter(found -> reading.stream().noneMatch(error -> explains(error, found)))
+        .toList();
+  }
+
+  /** What an unknown reference may mean is not unused. */
+  private static boolean explains(Problem error, Problem found) {
+    return found.fault().id().equals("never-used")
+        && error.notes().stream().anyMatch(note -> note.at().equals(found.at()));
+  }
+
+  /**
    * Checks a unit.
    *
    * @param day the day as of which it is checked

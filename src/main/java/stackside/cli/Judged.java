@@ -50,8 +50,8 @@ record Judged(
     List<Problem> found = new ArrayList<>(ledger.problems());
     analysis.ifPresent(
         each -> {
-          found.addAll(ContentRules.judge(each, on));
-          found.addAll(approvals.problems(each.unit(), on));
+          found.addAll(ContentRules.judge(each, on, reading.problems()));
+          found.addAll(approvals.problems(on));
         });
     Optional<Standing> standing =
         analysis.map(each -> Standing.of(each.unit(), on, SignedFacts.fingerprints(each.unit())));

@@ -4,8 +4,10 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stackside.source.Location;
 import stackside.source.Problem;
@@ -21,6 +23,8 @@ final class CsvTable {
   private final List<Piece> rows = new ArrayList<>();
 
   private record Column(String name, int index) {}
+
+  private record Repeated(Location at, Location earlier) {}
 
   private CsvTable(TextFile file, RecordForm form, Findings findings) {
     this.file = file;
@@ -72,21 +76,66 @@ final class CsvTable {
     if (columns.isEmpty()) {
       return false;
     }
+    RowMistakes mistakes = new RowMistakes(file, form, header.getFields());
+    Map<List<String>, Location> first = new HashMap<>();
+    first.put(words(header), header(header));
+    List<Repeated> repeated = new ArrayList<>();
     while (records.hasNext()) {
-      row(records.next(), columns, header.getFieldCount());
+      CsvRecord row = records.next();
+      List<Location> cells = places.recordAt((int) row.getStartingLineNumber());
+      Location whole = file.toEndOfLine(cells.get(0).line(), 1);
+      if (words(row).stream().allMatch(String::isEmpty)) {
+        continue;
+      }
+      Location earlier = first.putIfAbsent(words(row), whole);
+      if (earlier != null) {
+        repeated.add(new Repeated(whole, earlier));
+      } else if (row.getFieldCount() != header.getFieldCount()) {
+        rows.add(new Piece.Refused(whole, mistakes.of(row.getFields(), cells, whole)));
+      } else {
+        rows.add(row(row, columns, cells, whole));
+      }
     }
+    refuse(repeated);
     return true;
+  }
+
+  private static List<String> words(CsvRecord row) {
+    return row.getFields().stream().map(String::strip).toList();
+  }
+
+  private Location header(CsvRecord header) {
+    return file.toEndOfLine((int) header.getStartingLineNumber(), 1);
+  }
+
+  /** Rows that say the same come of one slip of a hand, however many they are. */
+  private void refuse(List<Repeated> repeated) {
+    if (repeated.isEmpty()) {
+      return;
+    }
+    Repeated first = repeated.get(0);
+    int more = repeated.size() - 1;
+    String message =
+        "this row stands in the sheet before, on line "
+            + first.earlier().line()
+            + (more == 0 ? "" : ", and so do %d more rows".formatted(more));
+    findings.add(
+        ReadingFaults.WRITTEN_TWICE
+            .at(first.at(), more == 1 ? message.replace("so do 1 more rows", "so does 1 more") : message)
+            .note(first.earlier(), "where it stands first")
+            .help(
+                more == 0
+                    ? "remove one of the two, or correct it"
+                    : "remove the rows that were pasted a second time"));
   }
 
   /** The columns that the program knows, empty if one that it needs is missing. */
   private List<Column> columns(CsvRecord header) {
     List<Location> cells = places.recordAt((int) header.getStartingLineNumber());
     Location whole = file.toEndOfLine(cells.get(0).line(), 1);
-    if (header.getFieldCount() == 1 && header.getField(0).contains(";")) {
-      findings.add(
-          ReadingFaults.NOT_CSV
-              .at(whole, "the columns are separated by semicolons")
-              .help("save the sheet as CSV with commas"));
+    Optional<Problem> separated = RowMistakes.otherSeparator(file, header.getFields(), whole);
+    if (separated.isPresent()) {
+      findings.add(separated.orElseThrow());
       return List.of();
     }
     List<Column> columns = new ArrayList<>();
@@ -137,31 +186,10 @@ final class CsvTable {
     return missing;
   }
 
-  private void row(CsvRecord row, List<Column> columns, int width) {
-    List<Location> cells = places.recordAt((int) row.getStartingLineNumber());
-    if (row.getFields().stream().allMatch(String::isBlank)) {
-      return;
-    }
-    Location whole = file.toEndOfLine(cells.get(0).line(), 1);
-    if (row.getFieldCount() != width) {
-      Piece.Refused refused =
-          new Piece.Refused(
-              whole,
-              ReadingFaults.NOT_CSV
-                  .at(
-                      whole,
-                      "this row has "
-                          + row.getFieldCount()
-                          + " cells and the header row has "
-                          + width)
-                  .help(
-                      "put a text with a comma in double quotes, and keep a comma for each empty cell"));
-      rows.add(refused);
-      return;
-    }
-    List<Piece.Entry> entries =
-        columns.stream().flatMap(column -> entry(row, cells, column).stream()).toList();
-    rows.add(new Piece.Mapping(whole, entries));
+  private Piece row(
+      CsvRecord row, List<Column> columns, List<Location> cells, Location whole) {
+    return new Piece.Mapping(
+        whole, columns.stream().flatMap(column -> entry(row, cells, column).stream()).toList());
   }
 
   private Optional<Piece.Entry> entry(CsvRecord row, List<Location> cells, Column column) {

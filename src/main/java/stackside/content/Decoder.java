@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stackside.source.Location;
+import stackside.source.Problem;
 import stackside.source.Utf8;
 
 /** Turns the bytes of a file into text, or says in words why they are none. */
@@ -39,7 +40,7 @@ final class Decoder {
       return new Decoded(loose, false);
     }
     TextFile file = TextFile.of(name, plain(text.orElseThrow()));
-    return new Decoded(file, allVisible(file) && notEmpty(file) && noEndlessLine(file));
+    return new Decoded(file, allVisible(file) && notEmpty(file) && noEndlessLine(file) && merged(file));
   }
 
   private static boolean looksLikeUtf16(byte[] bytes) {
@@ -79,6 +80,12 @@ final class Decoder {
             .at(Location.startOf(file.name()), "the file is empty")
             .help("write its content, or remove the file"));
     return false;
+  }
+
+  private boolean merged(TextFile file) {
+    List<Problem> unfinished = MergeMarks.in(file);
+    unfinished.forEach(findings::add);
+    return unfinished.isEmpty();
   }
 
   private boolean noEndlessLine(TextFile file) {

@@ -1,15 +1,41 @@
 package stackside.content;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import stackside.model.Kind;
+import stackside.model.Thing;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
 /** Collects the problems of one reading in the order in which they are met. */
 final class Findings {
   private final List<Problem> met = new ArrayList<>();
+  private final Map<Problem, Missing> missing = new HashMap<>();
+
+  /**
+   * What an unknown reference looks for.
+   *
+   * @param name with its owner
+   * @param near the only thing of a near name, if there is just one
+   */
+  record Missing(List<Kind> kinds, String name, Optional<Thing> near) {
+    Missing {
+      kinds = List.copyOf(kinds);
+    }
+
+    boolean mayBe(Missing other) {
+      return name.equals(other.name) && kinds.stream().anyMatch(other.kinds::contains);
+    }
+  }
+
+  /** A reference to what is not there: one problem, however many places name it. */
+  void add(Problem problem, Missing what) {
+    missing.put(problem, what);
+    met.add(problem);
+  }
 
   void add(Problem problem) {
     met.add(problem);
@@ -29,29 +55,60 @@ final class Findings {
 
   /** All problems by place, each once; what is missing is told once, wherever it is named. */
   List<Problem> sorted() {
-    Map<String, List<Problem>> missing = new LinkedHashMap<>();
+    List<List<Problem>> groups = new ArrayList<>();
     List<Problem> all = new ArrayList<>();
     for (Problem problem : met.stream().distinct().sorted().toList()) {
-      if (problem.fault().equals(ReadingFaults.UNKNOWN_REFERENCE)) {
-        missing.computeIfAbsent(problem.message(), message -> new ArrayList<>()).add(problem);
-      } else {
+      Optional<Missing> what = Optional.ofNullable(missing.get(problem));
+      if (what.isEmpty()) {
         all.add(problem);
+        continue;
       }
+      groups.stream()
+          .filter(group -> missing(group).mayBe(what.orElseThrow()))
+          .findFirst()
+          .orElseGet(
+              () -> {
+                groups.add(new ArrayList<>());
+                return groups.get(groups.size() - 1);
+              })
+          .add(problem);
     }
-    missing.values().forEach(same -> all.add(told(same)));
+    groups.forEach(same -> all.add(told(same)));
     return all.stream().sorted().toList();
   }
 
-  private static Problem told(List<Problem> same) {
-    if (same.size() == 1) {
-      return same.get(0);
+  private Missing missing(List<Problem> group) {
+    return group.isEmpty()
+        ? new Missing(List.of(), "", Optional.empty())
+        : Optional.ofNullable(missing.get(group.get(0))).orElseThrow();
+  }
+
+  /**
+   * Told where the thing of the near name stands if it is named there too, or else in a list rather
+   * than in a sheet or on a page, for these follow the lists.
+   */
+  private Problem told(List<Problem> same) {
+    Optional<String> home = missing(same).near().map(thing -> thing.at().file());
+    Problem first =
+        same.stream()
+            .filter(problem -> home.filter(problem.at().file()::equals).isPresent())
+            .findFirst()
+            .or(() -> same.stream().filter(each -> each.at().file().endsWith(".yaml")).findFirst())
+            .orElse(same.get(0));
+    List<Problem> others = same.stream().filter(problem -> problem != first).toList();
+    if (others.isEmpty()) {
+      return first;
     }
-    int more = same.size() - 2;
-    return same.get(0)
-        .note(
-            same.get(1).at(),
+    int more = others.size() - 1;
+    Problem told =
+        first.note(
+            others.get(0).at(),
             more == 0
                 ? "it is named here too"
-                : "it is named here too, and " + more + " times more");
+                : "it is named here too, and " + more + (more == 1 ? " time" : " times") + " more");
+    return missing(same)
+        .near()
+        .map(thing -> told.note(thing.at(), Quote.of(thing.id().local()) + " stands here"))
+        .orElse(told);
   }
 }

@@ -6,13 +6,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Finds the names that somebody may have meant: at most four, at most a third of the letters apart.
- * Digits are never guessed.
+ * Finds the names that somebody may have meant: at most four, at most a third of the letters apart,
+ * cut short or with their words in another order. Digits are never guessed.
  */
 public final class NearNames {
   private static final int MOST = 4;
+  private static final int SHORTEST_PART = 5;
   private static final Pattern NO_DIGIT = Pattern.compile("\\D");
 
   private NearNames() {}
@@ -25,9 +27,8 @@ public final class NearNames {
     int reach = word.length() / 3;
     String digits = digits(word);
     return known.stream()
-        .filter(name -> Math.abs(name.length() - word.length()) <= reach)
         .filter(name -> digits(name).equals(digits))
-        .map(name -> new Near(name, distance(word, name.toLowerCase(Locale.ROOT))))
+        .map(name -> new Near(name, steps(word, name.toLowerCase(Locale.ROOT), reach)))
         .filter(near -> near.distance() <= reach)
         .sorted(Comparator.comparingInt(Near::distance).thenComparing(Near::name))
         .map(Near::name)
@@ -56,6 +57,28 @@ public final class NearNames {
         : marked.stream().limit(count - 1L).collect(Collectors.joining(", "))
             + last
             + marked.get(count - 1);
+  }
+
+  /** How far apart two names are; more than the reach where that is all that matters. */
+  private static int steps(String written, String name, int reach) {
+    if (words(written).equals(words(name)) || isMostOf(written, name) || isMostOf(name, written)) {
+      return Math.min(1, reach);
+    }
+    return Math.abs(name.length() - written.length()) > reach
+        ? reach + 1
+        : distance(written, name);
+  }
+
+  /** The words of a name in the order of the alphabet: two may have been swapped. */
+  private static List<String> words(String name) {
+    return Stream.of(name.split("-", -1)).sorted().toList();
+  }
+
+  /** Whether a name is the beginning of another, and at least half of it. */
+  private static boolean isMostOf(String part, String whole) {
+    return part.length() >= SHORTEST_PART
+        && whole.startsWith(part)
+        && part.length() * 2 >= whole.length();
   }
 
   private static String digits(String text) {

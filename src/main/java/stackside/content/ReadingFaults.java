@@ -25,6 +25,8 @@ public final class ReadingFaults {
   public static final Fault NOT_UTF_8 = error("not-utf-8", "a file is not saved as UTF-8 text");
   public static final Fault HIDDEN_CHARACTER =
       error("hidden-character", "a text holds a character that nobody can see");
+  public static final Fault UNFINISHED_MERGE =
+      error("unfinished-merge", "a file holds two versions of the same lines");
   public static final Fault UNKNOWN_FORMAT =
       error("unknown-format", "the content is written for another version of the program");
   public static final Fault FILE_NAME_DIFFERS =
@@ -33,6 +35,10 @@ public final class ReadingFaults {
   // YAML
   public static final Fault NOT_YAML = error("not-yaml", "a line cannot be read as YAML");
   public static final Fault TAB = error("tab-in-yaml", "a tab stands in a YAML file");
+  public static final Fault CURLY_QUOTATION_MARK =
+      error("curly-quotation-mark", "a curly quotation mark stands where a straight one belongs");
+  public static final Fault TEXT_CUT_SHORT =
+      error("text-cut-short", "the sign '#' cuts off the end of a text");
   public static final Fault SEVERAL_DOCUMENTS =
       error("several-documents", "a YAML file holds more than one document");
   public static final Fault ALIAS =
@@ -100,10 +106,13 @@ public final class ReadingFaults {
         EMPTY_FILE,
         NOT_UTF_8,
         HIDDEN_CHARACTER,
+        UNFINISHED_MERGE,
         UNKNOWN_FORMAT,
         FILE_NAME_DIFFERS,
         NOT_YAML,
         TAB,
+        CURLY_QUOTATION_MARK,
+        TEXT_CUT_SHORT,
         SEVERAL_DOCUMENTS,
         ALIAS,
         TAG,

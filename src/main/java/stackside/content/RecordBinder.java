@@ -162,7 +162,7 @@ final class RecordBinder {
           ReadingFaults.WRITTEN_TWICE
               .at(
                   key.at(),
-                  Quote.of(key.text()) + " is written twice, first on line " + earlier.line())
+                  "duplicate key " + Quote.of(key.text()) + ", first on line " + earlier.line())
               .note(earlier, "first written here")
               .help("keep one of the two lines"));
     }

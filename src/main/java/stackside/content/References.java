@@ -83,7 +83,10 @@ final class References {
       return Optional.empty();
     }
     if (found.isEmpty() && kinds.stream().noneMatch(scope::isIncomplete)) {
-      findings.add(unknown(kinds, text, at, owner));
+      String whole = owner.map(each -> each.slug() + "/").orElse("") + text;
+      findings.add(
+          unknown(kinds, text, at, owner),
+          new Findings.Missing(kinds, whole, only(kinds, near(kinds, text, owner), owner)));
     }
     return found.stream().filter(thing -> !(thing instanceof Broken)).findFirst().map(each -> each);
   }
@@ -148,6 +151,13 @@ final class References {
         + kinds.stream().map(Layout::home).distinct().collect(Collectors.joining(" or "));
   }
 
+  /** The thing that a near name means, where no other is near. */
+  private Optional<Thing> only(List<Kind> kinds, List<String> near, Optional<ThingId> owner) {
+    return near.size() == 1
+        ? kinds.stream().flatMap(kind -> id(kind, near.get(0), owner).flatMap(scope::find).stream()).findFirst()
+        : Optional.empty();
+  }
+
   /** Near names of a text are asked for often where one id is wrong in many places. */
   private List<String> near(List<Kind> kinds, String text, Optional<ThingId> owner) {
     return nearNames.computeIfAbsent(
@@ -170,7 +180,9 @@ final class References {
             .help(
                 near.isEmpty()
                     ? homes(List.of(id.kind()), noun(id.kind()))
-                    : NearNames.question(links)));
+                    : NearNames.question(links)),
+        new Findings.Missing(
+            List.of(id.kind()), id.slug(), only(List.of(id.kind()), near, Optional.empty())));
   }
 
   private boolean ownerIsNotWhole(ThingId id) {

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import stackside.model.CrestFactor;
 import stackside.model.Level;
 import stackside.model.UnreadableText;
 import stackside.model.Word;
@@ -90,6 +91,9 @@ final class ScalarReader {
               .at(at, "the text of " + Quote.of(key) + " is " + text.length() + " characters long")
               .help("look for a quote or a line end that is missing"));
     }
+    if (isNumeric(type) && DecimalComma.in(text)) {
+      return report(DecimalComma.problem(at, text));
+    }
     if (type instanceof ParameterizedType band && band.getRawType() == Band.class) {
       return attempt(at, () -> band(text, (Class<?>) band.getActualTypeArguments()[0]));
     }
@@ -113,6 +117,14 @@ final class ScalarReader {
       return level(text, at);
     }
     return attempt(at, () -> parsed(plain, text));
+  }
+
+  private static boolean isNumeric(Type type) {
+    return type instanceof ParameterizedType
+        || (type instanceof Class<?> plain
+            && (Quantity.class.isAssignableFrom(plain)
+                || plain == Integer.class
+                || plain == CrestFactor.class));
   }
 
   /** Whether a text stands only for what the unit has to write. */

@@ -181,11 +181,8 @@ final class ThingRegister {
     return ReadingFaults.WRITTEN_TWICE
         .at(
             id.at(),
-            References.withArticle(References.noun(kind))
-                + " "
-                + Quote.of(id.value().local())
-                + " was there before, "
-                + where)
+            "duplicate %s %s, first %s"
+                .formatted(References.noun(kind), Quote.of(id.value().local()), where))
         .note(earlier, "the first of this id")
         .help("give one of the two another id, or remove it");
   }

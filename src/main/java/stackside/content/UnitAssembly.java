@@ -1,9 +1,11 @@
 package stackside.content;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Stream;
+import java.util.Set;
+import java.util.HashSet;
+import java.util.Arrays;
 import java.util.Optional;
 import stackside.model.Asset;
 import stackside.model.AtLeastOne;
@@ -243,25 +245,47 @@ final class UnitAssembly {
       markIncomplete(file);
     }
     List<T> whole = new ArrayList<>();
-    Map<String, Location> first = new HashMap<>();
+    Set<List<String>> halfRead = new HashSet<>();
     for (Piece row : rows.orElse(List.of())) {
       if (LoggedRecord.class.isAssignableFrom(type) && row instanceof Piece.Mapping written) {
         records.add(asWritten(written));
       }
-      int mark = findings.mark();
-      Location earlier = first.putIfAbsent(row.words(), row.at());
-      if (earlier != null && row instanceof Piece.Mapping && type != Asset.class) {
-        findings.add(ReadingFaults.repeated(row, earlier));
-        continue;
+      if (row instanceof Piece.Refused) {
+        markIncomplete(file);
       }
+      int mark = findings.mark();
       Piece readable =
           file == Layout.Single.PROGRAM_READINGS ? PedalRow.readable(row, findings) : row;
       Optional<T> bound = item(type, readable);
       if (findings.errorsSince(mark).isEmpty()) {
         bound.ifPresent(whole::add);
+      } else {
+        halfRead.add(slot(text.orElseThrow(), row));
       }
     }
+    whole.removeIf(each -> each instanceof ProgramReading read && halfRead.contains(slot(read)));
     return whole;
+  }
+
+  /** Asset, day and slot of a row: where one pedal cannot be read, the slot was not read back. */
+  private static List<String> slot(TextFile file, Piece row) {
+    List<String> header = cells(file, 1);
+    List<String> cells = cells(file, row.at().line());
+    return Stream.of("asset", "date", "slot")
+        .map(header::indexOf)
+        .map(column -> column >= 0 && column < cells.size() ? cells.get(column) : "")
+        .toList();
+  }
+
+  private static List<String> cells(TextFile file, int line) {
+    return Arrays.stream(file.source().line(line).split(",", -1)).map(String::strip).toList();
+  }
+
+  private static List<String> slot(ProgramReading read) {
+    return List.of(
+        read.asset().value().id().slug(),
+        read.date().value().toString(),
+        read.slot().value().toString());
   }
 
   private static Row asWritten(Piece.Mapping row) {

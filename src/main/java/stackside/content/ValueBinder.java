@@ -254,7 +254,7 @@ final class ValueBinder {
     if (earlier != null) {
       findings.add(
           ReadingFaults.WRITTEN_TWICE
-              .at(id.at(), Quote.of(id.text()) + " was there before, on line " + earlier.line())
+              .at(id.at(), "duplicate id " + Quote.of(id.text()) + ", first on line " + earlier.line())
               .note(earlier, "the first of this id")
               .help("give one of the two another id, or remove it"));
     }
@@ -303,7 +303,7 @@ final class ValueBinder {
         ReadingFaults.WRITTEN_TWICE
             .at(
                 key.at(),
-                Quote.of(key.text()) + " is written twice, first on line " + earlier.line())
+                "duplicate key " + Quote.of(key.text()) + ", first on line " + earlier.line())
             .note(earlier, "first written here")
             .help("keep one of the two lines"));
   }

@@ -1,7 +1,9 @@
 package stackside.content;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
@@ -59,6 +61,14 @@ record YamlMistake(
     String text = file.source().line(line);
     int count = text.codePointCount(0, text.length());
     return text.offsetByCodePoints(0, Math.min(characters, count));
+  }
+
+  /** The lines where its cause may stand, the likeliest first. */
+  List<Integer> lines() {
+    return Stream.of(open.map(Location::line), Optional.of(at.line()), Optional.of(at.line() - 1))
+        .flatMap(Optional::stream)
+        .filter(line -> line > 0)
+        .toList();
   }
 
   Problem problem() {

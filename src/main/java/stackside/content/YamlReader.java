@@ -60,7 +60,8 @@ final class YamlReader {
     } catch (Unreadable e) {
       findings.add(e.problem);
     } catch (YAMLException e) {
-      findings.add(YamlMistake.in(file, e).problem());
+      YamlMistake mistake = YamlMistake.in(file, e);
+      findings.add(LooseText.culprit(file, mistake.lines()).orElseGet(mistake::problem));
     }
     return Optional.empty();
   }
@@ -192,14 +193,26 @@ final class YamlReader {
         whole(event), event.getValue(), style, event.getEndMark().getLine() + 1);
   }
 
+  /** The text, unless it is not all that its author wrote. */
+  private Piece unlessLoose(Piece piece, Event event) {
+    if (!(piece instanceof Piece.Scalar scalar) || scalar.style() != Piece.Style.PLAIN) {
+      return piece;
+    }
+    Location end = place(event.getEndMark(), event.getEndMark());
+    Optional<Problem> loose = LooseText.problem(file, scalar, end);
+    return loose.isPresent() ? new Piece.Refused(scalar.at(), loose.orElseThrow()) : scalar;
+  }
+
   private Piece.Sequence sequence(SequenceStartEvent start, int depth) throws Unreadable {
     List<Piece> items = new ArrayList<>();
     Event event = next();
     while (!(event instanceof SequenceEndEvent)) {
-      items.add(piece(event, depth + 1));
+      items.add(unlessLoose(piece(event, depth + 1), event));
       event = next();
     }
-    return new Piece.Sequence(collection(start.isFlow(), start, event, List.of()), items);
+    Location at = collection(start.isFlow(), start, event, List.of());
+    List<Piece> whole = items.stream().map(TornText::withoutPair).toList();
+    return new Piece.Sequence(at, start.isFlow() ? TornText.joined(file, whole) : whole);
   }
 
   private Piece.Mapping mapping(MappingStartEvent start, int depth) throws Unreadable {
@@ -207,17 +220,24 @@ final class YamlReader {
     Event event = next();
     while (!(event instanceof MappingEndEvent)) {
       Piece key = piece(event, depth + 1);
-      entries.add(entry(key, piece(next(), depth + 1)));
+      Event value = next();
+      entries.add(entry(key, unlessLoose(piece(value, depth + 1), value)));
       event = next();
     }
-    return new Piece.Mapping(collection(start.isFlow(), start, event, entries), entries);
+    Location at = collection(start.isFlow(), start, event, entries);
+    return new Piece.Mapping(at, start.isFlow() ? TornText.rejoined(file, entries) : entries);
   }
 
   private static Piece.Entry entry(Piece key, Piece value) {
+    if (key instanceof Piece.Scalar name
+        && name.style() == Piece.Style.PLAIN
+        && CurlyMarks.begin(name.text())) {
+      return new Piece.Entry(
+          nameless(key), new Piece.Refused(key.at(), CurlyMarks.problem(key.at())));
+    }
     if (key instanceof Piece.Scalar name) {
       return new Piece.Entry(name, name.text().equals("<<") ? mergeKey(name) : value);
     }
-    Piece.Scalar nameless = new Piece.Scalar(key.at(), "", Piece.Style.PLAIN, key.at().line());
     Problem problem =
         key.refusal()
             .orElseGet(
@@ -225,7 +245,11 @@ final class YamlReader {
                     ReadingFaults.WRONG_SHAPE
                         .at(key.at(), "a key is a single word, and this is a list or a group")
                         .help("look for a bracket that stands too early"));
-    return new Piece.Entry(nameless, new Piece.Refused(key.at(), problem));
+    return new Piece.Entry(nameless(key), new Piece.Refused(key.at(), problem));
+  }
+
+  private static Piece.Scalar nameless(Piece key) {
+    return new Piece.Scalar(key.at(), "", Piece.Style.PLAIN, key.at().line());
   }
 
   private static Piece.Refused mergeKey(Piece.Scalar name) {

@@ -52,7 +52,9 @@ public record Judged(ContentEdit edit, List<Problem> problems, Sources sources) 
   private static Judged judge(ContentEdit edit, Reading reading) {
     Stream<Problem> found =
         reading.unit().stream()
-            .flatMap(unit -> ContentRules.judge(Analysis.of(unit), DAY).stream());
+            .flatMap(
+                unit ->
+                    ContentRules.judge(Analysis.of(unit), DAY, reading.problems()).stream());
     return new Judged(
         edit,
         Stream.concat(reading.problems().stream(), found).distinct().sorted().toList(),

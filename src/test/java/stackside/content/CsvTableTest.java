@@ -76,7 +76,66 @@ final class CsvTableTest {
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:1:1+35: the columns are separated by semicolons [not-csv] | save the sheet as CSV with commas");
+            "assets.csv:1:1+35: semicolons stand between the cells, not commas, here and in 1 more line [not-csv] | save the sheet as CSV with commas");
+  }
+
+  @Test
+  void tabsAndSemicolonsInManyRows_areOneMistakeWithTheirNumber() {
+    String rows = "EQ-1;cordgrass;2.1;in use;2024-05-02\nEQ-2;cordgrass;2.1;in use;2024-05-02\n";
+    assertThat(Trial.assets("asset,machine,software,status,since\n" + rows).problems())
+        .containsExactly(
+            "assets.csv:2:1+36: semicolons stand between the cells, not commas, here and in 1 more line [not-csv] | save the sheet as CSV with commas");
+    assertThat(
+            Trial.assets("asset,machine,software,status,since\n" + rows.replace(';', ','))
+                .with(
+                    "output-checks.csv",
+                    ("asset,date,mode,level,limit,load,watts,method,initials\n"
+                            + "EQ-1,2026-05-20,cut,,40 W,500 ohm,38 W,Analyser,NT\n")
+                        .replace(',', '\t'))
+                .problems())
+        .contains(
+            "output-checks.csv:1:1+54: tabs stand between the cells, not commas, here and in 1 more line [not-csv] | save the sheet as CSV with commas");
+  }
+
+  @Test
+  void rowsPastedTwice_areOneMistakeWithTheirNumber() {
+    String sheet =
+        "asset,machine,software,status,since\n"
+            + "EQ-1,cordgrass,2.1,in use,2024-05-02\n"
+            + "EQ-2,cordgrass,2.1,in use,2024-05-02\n";
+    assertThat(Trial.assets(sheet.repeat(400)).problems())
+        .containsExactly(
+            "assets.csv:4:1+35: this row stands in the sheet before, on line 1, and so do 1196 more rows [written-twice] (where it stands first: assets.csv:1:1) | remove the rows that were pasted a second time");
+  }
+
+  @Test
+  void aDecimalComma_isNamedThoughItMakesACellTooMany() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "output-checks.csv",
+                    """
+              asset,date,mode,level,limit,load,watts,method,initials
+              EQ-1,2026-05-20,cut,2,60 W,500 ohm,57,5 W,Analyser,NT
+              """)
+                .problems())
+        .containsExactly(
+            "output-checks.csv:2:36+6: '57,5 W' has a decimal comma [not-a-quantity] | write '57.5 W': a point, not a comma");
+  }
+
+  @Test
+  void aTextInCurlyMarks_isNamedThoughItMakesACellTooMany() {
+    assertThat(
+            Trial.bare()
+                .with(
+                    "output-checks.csv",
+                    """
+              asset,date,mode,level,limit,load,watts,method,initials
+              EQ-1,2026-05-20,cut,2,60 W,500 ohm,57 W,“Analyser, new”,NT
+              """)
+                .problems())
+        .containsExactly(
+            "output-checks.csv:2:41+9: a curly quotation mark stands here, where a straight one belongs [curly-quotation-mark] | put the text between straight quotation marks, \" or '");
   }
 
   @Test

@@ -132,6 +132,40 @@ final class ReferencesTest {
   }
 
   @Test
+  void aRenamedRole_isToldOnceBesideItsNewName() {
+    String row = "2026-03-04,drill:no-effect,3f9a,lead-nurse,EF,19bd\n";
+    assertThat(
+            Trial.bare()
+                .with("unit.yaml", Trial.unitFile().replace("id: lead-nurse", "id: nurse-lead"))
+                .with(Trial.DRILL_FILE, Trial.DRILL)
+                .with("approvals.csv", "date,thing,fingerprint,role,initials,seal\n" + row + row.replace("19bd", "20be") + row.replace("19bd", "21bf"))
+                .problems())
+        .hasSize(1)
+        .allMatch(problem -> problem.contains("there is no role 'lead-nurse'"))
+        .allMatch(problem -> problem.contains("more"))
+        .allMatch(problem -> problem.contains("'nurse-lead' stands here"))
+        .allMatch(problem -> problem.endsWith("did you mean 'nurse-lead'?"));
+  }
+
+  @Test
+  void whatIsNamedAsOneKindAndAsOneOfSeveral_isMissingOnce() {
+    assertThat(
+            Trial.drill("{do: Look at the plug}", "{do: Look at the plug, needs: [lead]}")
+                .with(
+                    "rooms/room-1.yaml",
+                    """
+              id: room-1
+              name: Room 1
+              location: shore
+              patients: [adult]
+              keeps: {cables: [lead]}
+              """)
+                .problems())
+        .filteredOn(problem -> problem.contains("'lead'"))
+        .hasSize(1);
+  }
+
+  @Test
   void unknownRoleOfASignature_isAProblem() {
     assertThat(
             Trial.bare()

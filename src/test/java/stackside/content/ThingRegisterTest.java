@@ -42,7 +42,7 @@ final class ThingRegisterTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:2:8+13: an instrument 'oval-snare-15' was there before, on line 1 [written-twice] (the first of this id: instruments.yaml:1:3) | give one of the two another id, or remove it");
+            "instruments.yaml:2:8+13: duplicate instrument 'oval-snare-15', first on line 1 [written-twice] (the first of this id: instruments.yaml:1:3) | give one of the two another id, or remove it");
   }
 
   @Test
@@ -65,7 +65,7 @@ final class ThingRegisterTest {
               """)
                 .problems())
         .containsExactly(
-            "profiles/b.yaml:3:10+4: a profile 'flat' was there before, in profiles/a.yaml on line 3 [written-twice] (the first of this id: profiles/a.yaml:3:5) | give one of the two another id, or remove it");
+            "profiles/b.yaml:3:10+4: duplicate profile 'flat', first in profiles/a.yaml on line 3 [written-twice] (the first of this id: profiles/a.yaml:3:5) | give one of the two another id, or remove it");
   }
 
   @Test
@@ -76,7 +76,7 @@ final class ThingRegisterTest {
                     "monopolar}\n  - {id: mono-1, label: \"2\", name: Monopolar, place: row 1 column 2, kind: monopolar}\nselects-socket:")
                 .problems())
         .containsExactly(
-            "machines/cordgrass.yaml:8:10+6: a socket 'mono-1' was there before, on line 7 [written-twice] (the first of this id: machines/cordgrass.yaml:7:5) | give one of the two another id, or remove it");
+            "machines/cordgrass.yaml:8:10+6: duplicate socket 'mono-1', first on line 7 [written-twice] (the first of this id: machines/cordgrass.yaml:7:5) | give one of the two another id, or remove it");
   }
 
   @Test
@@ -89,7 +89,7 @@ final class ThingRegisterTest {
                         + "lamps:\n  - {id: plate-lamp, name: Plate}\n  - {id: plate-lamp, name: Mains}\n")
                 .problems())
         .containsExactly(
-            "machines/cordgrass.yaml:13:10+10: 'plate-lamp' was there before, on line 12 [written-twice] (the first of this id: machines/cordgrass.yaml:12:10) | give one of the two another id, or remove it");
+            "machines/cordgrass.yaml:13:10+10: duplicate id 'plate-lamp', first on line 12 [written-twice] (the first of this id: machines/cordgrass.yaml:12:10) | give one of the two another id, or remove it");
   }
 
   @Test

@@ -21,7 +21,7 @@ final class YamlReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:5:3+4: 'name' is written twice, first on line 2 [written-twice] (first written here: instruments.yaml:2:3) | keep one of the two lines");
+            "instruments.yaml:5:3+4: duplicate key 'name', first on line 2 [written-twice] (first written here: instruments.yaml:2:3) | keep one of the two lines");
   }
 
   @Test
@@ -31,7 +31,7 @@ final class YamlReaderTest {
                 .with("unit.yaml", Trial.unitFile() + "words: {socket: jack, socket: outlet}\n")
                 .problems())
         .containsExactly(
-            "unit.yaml:17:23+6: 'socket' is written twice, first on line 17 [written-twice] (first written here: unit.yaml:17:9) | keep one of the two lines");
+            "unit.yaml:17:23+6: duplicate key 'socket', first on line 17 [written-twice] (first written here: unit.yaml:17:9) | keep one of the two lines");
   }
 
   @Test

@@ -73,18 +73,18 @@ public record Approvals(Ledger ledger, SortedMap<String, Json.Members> kept) {
   }
 
   /** What is wrong with single signatures, as seen from a day. */
-  public List<Problem> problems(Unit unit, LocalDate on) {
+  public List<Problem> problems(LocalDate on) {
     List<Problem> problems = new ArrayList<>();
     int number = 1;
     for (Ledger.Line line : ledger.lines()) {
       number++;
       Location at = new Location(Ledger.FILE, number, 1, 0);
-      problemsOf(line.entry(), at, unit, on).forEach(problems::add);
+      problemsOf(line.entry(), at, on).forEach(problems::add);
     }
     return problems;
   }
 
-  private List<Problem> problemsOf(Ledger.Entry entry, Location at, Unit unit, LocalDate on) {
+  private List<Problem> problemsOf(Ledger.Entry entry, Location at, LocalDate on) {
     List<Problem> problems = new ArrayList<>();
     if (entry.date().isAfter(on)) {
       problems.add(
@@ -101,17 +101,7 @@ public record Approvals(Ledger ledger, SortedMap<String, Json.Members> kept) {
                       + " is in 'approved'")
               .help("bring the file back from a copy, or let the role sign again"));
     }
-    if (unit.details().roles().stream().noneMatch(role -> isIn(entry, role))) {
-      problems.add(
-          LedgerFaults.UNKNOWN_ROLE
-              .at(at, "unit.yaml has no role '" + entry.role() + "'")
-              .help("a role stays in 'roles' as long as signatures in it stand in the ledger"));
-    }
     return problems;
-  }
-
-  private static boolean isIn(Ledger.Entry entry, Role role) {
-    return role.id().slug().equals(entry.role());
   }
 
   /** Whether a role has signed a thing as it is now. */

@@ -14,15 +14,12 @@ public final class LedgerFaults {
       error("signature-dated-ahead", "a signature carries a date that is still to come");
   public static final Fault NEVER_SIGNED =
       error("fingerprint-unknown", "a signature covers facts of which no copy was kept");
-  public static final Fault UNKNOWN_ROLE =
-      error(
-          "signature-role-unknown", "a signature was given in a role that the unit does not have");
 
   private LedgerFaults() {}
 
   /** Every kind, in the order of this list. */
   public static List<Fault> all() {
-    return List.of(ALTERED, SHORTENED, DATED_AHEAD, NEVER_SIGNED, UNKNOWN_ROLE);
+    return List.of(ALTERED, SHORTENED, DATED_AHEAD, NEVER_SIGNED);
   }
 
   private static Fault error(String id, String summary) {
