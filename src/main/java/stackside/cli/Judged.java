@@ -60,8 +60,24 @@ record Judged(
         .with(found);
   }
 
-  /** What does not stand as it should on the day. */
+  /** What does not stand as it should on the day, as far as that can be judged. */
   List<Matter> matters() {
+    List<Unread> unread = unread().toList();
+    return allMatters().stream()
+        .filter(matter -> unread.stream().noneMatch(each -> each.mayExplain(matter)))
+        .toList();
+  }
+
+  /** What cannot be judged on the day, in sentences: each cause once, with a count. */
+  List<String> notJudged() {
+    return unread().flatMap(unread -> unread.words(allMatters()).stream()).toList();
+  }
+
+  private Stream<Unread> unread() {
+    return analysis.stream().map(each -> Unread.in(each.unit(), this));
+  }
+
+  private List<Matter> allMatters() {
     return analysis
         .flatMap(each -> standing.map(stands -> Matter.of(each.unit(), stands, approvals)))
         .orElse(List.of());

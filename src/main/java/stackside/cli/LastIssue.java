@@ -65,10 +65,13 @@ record LastIssue(Register register, Path site) {
   }
 
   private static boolean covers(Judged judged, Problem error, Problem lost) {
-    return lost.fault().equals(RecordFaults.REMOVED)
-        ? judged.records().stream().noneMatch(row -> Judged.isOn(error, row))
-            && mayBeAbout(judged, generator(judged, error.at()), lost)
-        : error.at().isOnLineOf(lost.at());
+    if (!lost.fault().equals(RecordFaults.REMOVED)) {
+      return error.at().isOnLineOf(lost.at());
+    }
+    String file = lost.at().file();
+    return judged.records().stream().noneMatch(row -> row.at().file().equals(file))
+        || (judged.records().stream().noneMatch(row -> Judged.isOn(error, row))
+            && mayBeAbout(judged, generator(judged, error.at()), lost));
   }
 
   private static boolean mayBeAbout(Judged judged, String generator, Problem lost) {

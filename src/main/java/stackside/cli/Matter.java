@@ -26,17 +26,25 @@ import stackside.quantity.Watts;
  * measured. It keeps cards from being issued, and is no mistake in the content.
  *
  * @param about the thing
+ * @param basis by what it is judged
  * @param words what is the matter, as the end of a sentence about the thing
  * @param details what changed, one a line
  */
-record Matter(ThingId about, String words, List<String> details) {
+record Matter(ThingId about, Basis basis, String words, List<String> details) {
+
+  /** By what it is judged. */
+  enum Basis {
+    SIGNATURES,
+    READINGS,
+    OUTPUT_CHECKS
+  }
 
   Matter {
     details = List.copyOf(details);
   }
 
-  private Matter(ThingId about, String words) {
-    this(about, words, List.of());
+  private Matter(ThingId about, Basis basis, String words) {
+    this(about, basis, words, List.of());
   }
 
   /** Everything that is the matter on the day of the standing. */
@@ -52,17 +60,17 @@ record Matter(ThingId about, String words, List<String> details) {
     ThingId thing = signed.thing().id();
     return switch (signed.state()) {
       case SIGNED -> Optional.empty();
-      case UNSIGNED -> Optional.of(new Matter(thing, "not signed by " + roles(signed)));
+      case UNSIGNED -> Optional.of(new Matter(thing, Basis.SIGNATURES, "not signed by " + roles(signed)));
       case CHANGED_SINCE ->
           Optional.of(
               new Matter(
-                  thing,
+                  thing, Basis.SIGNATURES,
                   "changed since it was signed, and not signed again by " + roles(signed),
                   changes(unit, signed, approvals)));
       case REVIEW_OVERDUE ->
           Optional.of(
               new Matter(
-                  thing,
+                  thing, Basis.SIGNATURES,
                   "overdue for review" + signed.reviewBy().map(day -> " since " + day).orElse("")));
     };
   }
@@ -96,11 +104,11 @@ record Matter(ThingId about, String words, List<String> details) {
     String slot = "slot " + check.program().slot().value();
     return switch (check.verdict()) {
       case AGREES -> Optional.empty();
-      case NEVER_READ -> Optional.of(new Matter(asset, slot + " was never read back"));
+      case NEVER_READ -> Optional.of(new Matter(asset, Basis.READINGS, slot + " was never read back"));
       case NO_LONGER_COUNTS ->
           Optional.of(
               new Matter(
-                  asset,
+                  asset, Basis.READINGS,
                   slot
                       + " was not read back since "
                       + check
@@ -116,7 +124,7 @@ record Matter(ThingId about, String words, List<String> details) {
                   .orElseGet(
                       () ->
                           new Matter(
-                              asset,
+                              asset, Basis.READINGS,
                               slot + " does not hold what is approved",
                               check.mismatches().stream().map(Matter::words).toList())));
     };
@@ -124,7 +132,7 @@ record Matter(ThingId about, String words, List<String> details) {
 
   private static Matter swapped(ThingId asset, int slot, int other) {
     return new Matter(
-        asset,
+        asset, Basis.READINGS,
         "slots %s and %s are swapped: each holds what is approved for the other"
             .formatted(Math.min(slot, other), Math.max(slot, other)));
   }
@@ -161,7 +169,7 @@ record Matter(ThingId about, String words, List<String> details) {
                       + check.dueBy().map(d -> " since " + d).orElse(""));
         };
     List<String> details = check.last().stream().flatMap(each -> words(each).stream()).toList();
-    return words.map(each -> new Matter(check.asset().id(), each, details));
+    return words.map(each -> new Matter(check.asset().id(), Basis.OUTPUT_CHECKS, each, details));
   }
 
   private static Optional<String> words(Measured measured) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stackside.source.Problem;
 import stackside.source.Severity;
 import stackside.source.Sources;
@@ -57,7 +58,8 @@ record Outcome(
 
   /** The same outcome, with what happened on the way. */
   Outcome with(List<String> happened) {
-    return new Outcome(command, on, sources, problems, matters, happened, written);
+    List<String> all = Stream.concat(notices.stream(), happened.stream()).toList();
+    return new Outcome(command, on, sources, problems, matters, all, written);
   }
 
   /** The outcome of judging alone. */
@@ -68,7 +70,7 @@ record Outcome(
         judged.sources(),
         judged.problems(),
         judged.matters(),
-        List.of(),
+        judged.notJudged(),
         Optional.empty());
   }
 }
