@@ -36,6 +36,10 @@ final class AssetRules {
             "a room lists a generator that is not in use",
             AssetRules::assetNotFitForUse),
         warning("asset-in-no-room", "a generator in use is in no room", AssetRules::assetInNoRoom),
+        error(
+            "asset-in-two-rooms",
+            "two rooms of one location list a generator that is not mobile",
+            AssetRules::assetInTwoRooms),
         warning(
             "asset-in-two-hospitals",
             "rooms of two locations list one generator",
@@ -103,7 +107,7 @@ final class AssetRules {
 
   private static boolean inUse(AssetStatus status) {
     return switch (status) {
-      case IN_USE, ON_LOAN -> true;
+      case IN_USE, ON_LOAN, MOBILE -> true;
       case SPARE, QUARANTINED -> false;
     };
   }
@@ -136,6 +140,36 @@ final class AssetRules {
                             .formatted(asset.id().slug(), asset.status().value().spoken()))
                     .help("add it to its room, or correct its status"))
         .toList();
+  }
+
+  private static List<Finding> assetInTwoRooms(CheckedUnit checked) {
+    List<Finding> found = new ArrayList<>();
+    for (Asset asset : checked.unit().assets()) {
+      List<Room> rooms = checked.unit().roomsWith(asset);
+      if (rooms.size() < 2 || asset.status().value() == AssetStatus.MOBILE) {
+        continue;
+      }
+      Room first = rooms.get(0);
+      rooms.stream()
+          .skip(1)
+          .filter(room -> room.location().value().id().equals(first.location().value().id()))
+          .findFirst()
+          .ifPresent(
+              room ->
+                  found.add(
+                      Finding.at(
+                              listing(room, asset).at(),
+                              "%s is listed in %s and in %s"
+                                  .formatted(
+                                      asset.id().slug(),
+                                      Wording.quoted(room),
+                                      Wording.quoted(first)))
+                          .note(listing(first, asset).at(), "the other room")
+                          .help(
+                              "write the number that stands on the generator in this room; if one"
+                                  + " generator serves both, give it the status 'mobile'")));
+    }
+    return found;
   }
 
   private static List<Finding> assetInTwoHospitals(CheckedUnit checked) {

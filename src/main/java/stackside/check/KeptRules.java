@@ -1,10 +1,12 @@
 package stackside.check;
 
 import static stackside.check.Rule.error;
+import static stackside.check.Rule.warning;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -15,12 +17,14 @@ import stackside.model.Cable;
 import stackside.model.Drill;
 import stackside.model.Fact;
 import stackside.model.Fitted;
+import stackside.model.Instrument;
 import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.model.Settings;
 import stackside.model.Socket;
 import stackside.model.SocketKind;
 import stackside.model.Thing;
+import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.source.Location;
 
@@ -76,6 +80,14 @@ final class KeptRules {
             "cable-not-kept",
             "a room lacks the cable from an instrument or electrode to its socket",
             KeptRules::cableNotKept),
+        warning(
+            "kept-instrument-unreached",
+            "a room keeps an instrument that none of its cables joins to a socket",
+            KeptRules::keptInstrumentUnreached),
+        warning(
+            "cable-into-socket-of-other-kind",
+            "a room's cables let an instrument into a socket of another kind",
+            KeptRules::cableIntoSocketOfOtherKind),
         error("spare-not-kept", "a room lacks a spare that a drill needs", KeptRules::spareNotKept),
         error(
             "spares-place-missing",
@@ -114,6 +126,86 @@ final class KeptRules {
       }
     }
     return needs;
+  }
+
+  /** An instrument that an answer uses here is told of by its missing cable. */
+  private static List<Finding> keptInstrumentUnreached(CheckedUnit checked) {
+    Unit unit = checked.unit();
+    List<Finding> found = new ArrayList<>();
+    for (Room room : unit.rooms()) {
+      List<Fact<Instrument>> used =
+          unit.profilesServing(room).stream()
+              .flatMap(profile -> profile.settings().map(Settings::instrument).stream())
+              .toList();
+      room.keeps().instruments().stream()
+          .filter(it -> !keeps(used, it.value()))
+          .filter(it -> sockets(unit, room).noneMatch(socket -> reaches(room, it.value(), socket)))
+          .map(
+              it ->
+                  Finding.at(
+                          it.at(),
+                          "%s is kept in %s, and nothing kept there joins it to a socket"
+                              .formatted(Wording.quoted(it.value()), Wording.quoted(room)))
+                      .note(it.value().connector().at(), "its connector")
+                      .help(
+                          "look at connector and cables; add the cable that is kept for it, or take the instrument out"))
+          .forEach(found::add);
+    }
+    return found;
+  }
+
+  private static Stream<Socket> sockets(Unit unit, Room room) {
+    return unit.machinesIn(room).stream().flatMap(machine -> machine.sockets().stream());
+  }
+
+  private static boolean reaches(Room room, Instrument instrument, Socket socket) {
+    return Chains.in(room).shortest(instrument, socket).isPresent();
+  }
+
+  private static List<Finding> cableIntoSocketOfOtherKind(CheckedUnit checked) {
+    Unit unit = checked.unit();
+    Map<List<ThingId>, Finding> found = new LinkedHashMap<>();
+    for (Room room : unit.rooms()) {
+      for (Fact<Instrument> kept : room.keeps().instruments()) {
+        sockets(unit, room)
+            .filter(socket -> isOfOtherKind(socket, kept.value()))
+            .forEach(
+                socket ->
+                    Chains.in(room).between(kept.value(), socket).stream()
+                        .filter(chain -> !chain.cables().isEmpty())
+                        .map(chain -> chain.cables().get(chain.cables().size() - 1))
+                        .forEach(
+                            cable ->
+                                found.putIfAbsent(
+                                    List.of(cable.id(), socket.id()),
+                                    intoOtherKind(cable, kept.value(), socket))));
+      }
+    }
+    return List.copyOf(found.values());
+  }
+
+  private static boolean isOfOtherKind(Socket socket, Instrument instrument) {
+    return socket
+        .kind()
+        .value()
+        .energy()
+        .filter(kind -> kind != instrument.kind().value())
+        .isPresent();
+  }
+
+  private static Finding intoOtherKind(Cable cable, Instrument instrument, Socket socket) {
+    return Finding.at(
+            cable.at(),
+            "%s lets %s, which is %s, into socket %s, which is %s"
+                .formatted(
+                    Wording.quoted(cable),
+                    Wording.quoted(instrument),
+                    instrument.kind().value().spoken(),
+                    Wording.quoted(socket),
+                    socket.kind().value().spoken()))
+        .note(socket.kind().at(), "the socket's kind")
+        .help(
+            "look at the plug and the connector of the cable; if it fits there, keep it out of the room");
   }
 
   private static List<Finding> cableNotKept(CheckedUnit checked) {

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stackside.model.Fact;
 import stackside.model.Kind;
 import stackside.model.Lesion;
@@ -16,11 +18,17 @@ import stackside.model.Room;
 import stackside.model.Site;
 import stackside.model.SiteChoice;
 import stackside.model.Unit;
+import stackside.quantity.Band;
 import stackside.quantity.Kilograms;
 import stackside.quantity.Millimetres;
 
 /** Sizes, weights and sites: each once, and none left out. */
 final class LesionRules {
+
+  private static final int FEWEST_NEIGHBOURS = 2;
+  private static final Pattern SIZE_IN_NAME =
+      Pattern.compile(
+          "under \\d+(?:\\.\\d+)? [mc]m|\\d+(?:\\.\\d+)? [mc]m (?:and over|to \\d+(?:\\.\\d+)? [mc]m)");
 
   private LesionRules() {}
 
@@ -42,6 +50,14 @@ final class LesionRules {
             "patient-groups-leave-hole",
             "a weight between two patient groups belongs to none",
             LesionRules::patientGroupsLeaveHole),
+        error(
+            "lesion-name-of-other-size",
+            "a lesion's name says another size than the lesion has",
+            LesionRules::lesionNameOfOtherSize),
+        warning(
+            "site-in-no-group",
+            "a site is in no group, and all others of its tract are in one",
+            LesionRules::siteInNoGroup),
         warning(
             "site-named-twice", "a list names the same site twice", LesionRules::siteNamedTwice),
         warning(
@@ -146,6 +162,72 @@ final class LesionRules {
         .help("make the groups meet");
   }
 
+  private static List<Finding> lesionNameOfOtherSize(CheckedUnit checked) {
+    List<SizeClasses> classes = SizeClasses.of(checked.unit());
+    return checked.unit().lesions().stream()
+        .filter(lesion -> classes.stream().noneMatch(it -> it.doubts(lesion)))
+        .filter(lesion -> lesion.size().filter(size -> saysOther(lesion, size.value())).isPresent())
+        .map(
+            lesion ->
+                Finding.at(
+                        lesion.name().at(),
+                        "the name %s says another size than the lesion's, which is %s"
+                            .formatted(
+                                Wording.quoted(lesion), lesion.size().orElseThrow().value().text()))
+                    .note(lesion.size().orElseThrow().at(), "its size")
+                    .help("ask which of the two was decided, and correct the other"))
+        .toList();
+  }
+
+  private static boolean saysOther(Lesion lesion, Band<Millimetres> size) {
+    Matcher band = SIZE_IN_NAME.matcher(lesion.name().value());
+    if (!band.find()) {
+      return false;
+    }
+    Band<Millimetres> named = Band.parse(band.group(), Millimetres.MEASURE);
+    return !(named.covers(size) && size.covers(named));
+  }
+
+  private static List<Finding> siteInNoGroup(CheckedUnit checked) {
+    Unit unit = checked.unit();
+    if (unit.anyBroken(Kind.SITE) || unit.anyBroken(Kind.SITE_GROUP)) {
+      return List.of();
+    }
+    return unit.sites().stream()
+        .filter(site -> !isInGroup(unit, site) && isNamed(unit, site))
+        .filter(
+            site -> {
+              List<Site> others =
+                  unit.sites().stream().filter(it -> isNeighbour(it, site)).toList();
+              return others.size() >= FEWEST_NEIGHBOURS
+                  && others.stream().allMatch(other -> isInGroup(unit, other));
+            })
+        .map(
+            site ->
+                Finding.at(
+                        site.at(),
+                        "%s is in no group, and every other site of its tract is in one"
+                            .formatted(Wording.quoted(site)))
+                    .help("add it to the groups that should hold it"))
+        .toList();
+  }
+
+  /** A site that nothing names is told of as that. */
+  private static boolean isNamed(Unit unit, Site site) {
+    return unit.profiles().stream().anyMatch(profile -> profile.allSites().contains(site))
+        || unit.rooms().stream()
+            .flatMap(room -> room.offers().stream())
+            .anyMatch(offer -> offer.allSites().contains(site));
+  }
+
+  private static boolean isNeighbour(Site other, Site site) {
+    return !other.id().equals(site.id()) && other.tract().value() == site.tract().value();
+  }
+
+  private static boolean isInGroup(Unit unit, Site site) {
+    return unit.siteGroups().stream().anyMatch(group -> group.sites().contains(site));
+  }
+
   private static List<Finding> siteNamedTwice(CheckedUnit checked) {
     Unit unit = checked.unit();
     List<Finding> found = new ArrayList<>();
@@ -216,6 +298,17 @@ final class LesionRules {
 
   /** Lesions of one shape and kind that have a size: together they should hold each size once. */
   private record SizeClasses(String what, Bands<Millimetres> sizes) {
+    /** Whether a lesion is one of these, and they overlap or leave a size out. */
+    boolean doubts(Lesion lesion) {
+      List<Bands.Entry<Millimetres>> entries = sizes.entries();
+      boolean fit =
+          sizes.overlaps().isEmpty()
+              && sizes.holes().isEmpty()
+              && entries.get(0).from().filter(from -> from.value() > 0).isEmpty()
+              && entries.stream().anyMatch(entry -> entry.below().isEmpty());
+      return !fit && entries.stream().anyMatch(entry -> entry.thing().id().equals(lesion.id()));
+    }
+
     /** All groups of sized lesions, in the order of the content. */
     static List<SizeClasses> of(Unit unit) {
       Map<String, List<Bands.Entry<Millimetres>>> groups = new LinkedHashMap<>();

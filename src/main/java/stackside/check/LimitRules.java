@@ -1,13 +1,16 @@
 package stackside.check;
 
 import static stackside.check.Rule.error;
+import static stackside.check.Rule.question;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.model.Fact;
@@ -15,8 +18,10 @@ import stackside.model.Level;
 import stackside.model.LevelScale;
 import stackside.model.Mode;
 import stackside.model.PedalSetting;
+import stackside.model.Profile;
 import stackside.model.PublishedOutput;
 import stackside.model.Sentence;
+import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.quantity.PowerRange;
 import stackside.quantity.Watts;
@@ -43,6 +48,11 @@ final class LimitRules {
     Misfit misfit(Mode mode, Fact<Watts> limit, Fact<PowerRange> range);
   }
 
+  private static final int FEWEST_OTHERS = 2;
+
+  /** Ten times, less what rounding to a step may take off. */
+  private static final double FAR = 8;
+
   private LimitRules() {}
 
   static List<Rule<CheckedUnit>> rules() {
@@ -66,7 +76,11 @@ final class LimitRules {
         error(
             "setting-without-control",
             "a setting gives a level or a power limit that the mode has no control for",
-            LimitRules::settingWithoutControl));
+            LimitRules::settingWithoutControl),
+        question(
+            "limit-ten-times-others",
+            "a power limit is about ten times, or a tenth of, all others of its mode",
+            LimitRules::limitTenTimesOthers));
   }
 
   private static List<Finding> limitOutsideRange(CheckedUnit checked) {
@@ -90,6 +104,62 @@ final class LimitRules {
             .help("correct the limit, or the machine's description if that is wrong"),
         range.at(),
         Wording.quoted(mode) + " is set outside " + lowest + " to " + highest);
+  }
+
+  /** A digit too many or too few shows only beside what other answers say. */
+  private static List<Finding> limitTenTimesOthers(
+      CheckedUnit checked, Predicate<Profile> unanswered) {
+    Map<ThingId, List<Fact<Watts>>> ofModes = new LinkedHashMap<>();
+    checked.unit().profiles().stream()
+        .flatMap(LimitRules::assigned)
+        .forEach(
+            it ->
+                it.limit()
+                    .ifPresent(
+                        limit ->
+                            ofModes
+                                .computeIfAbsent(it.mode().value().id(), id -> new ArrayList<>())
+                                .add(limit)));
+    List<Finding> found = new ArrayList<>();
+    checked.unit().profiles().stream()
+        .filter(unanswered)
+        .flatMap(LimitRules::assigned)
+        .forEach(
+            it ->
+                it.limit()
+                    .filter(limit -> isFarOff(limit, others(ofModes, it)))
+                    .ifPresent(limit -> found.add(tenTimes(it, limit, others(ofModes, it)))));
+    return found;
+  }
+
+  private static Stream<PedalSetting> assigned(Profile profile) {
+    return profile.settings().stream().flatMap(settings -> settings.assigned().stream());
+  }
+
+  private static List<Fact<Watts>> others(
+      Map<ThingId, List<Fact<Watts>>> ofModes, PedalSetting setting) {
+    return ofModes.getOrDefault(setting.mode().value().id(), List.of()).stream()
+        .filter(other -> !Optional.of(other).equals(setting.limit()))
+        .toList();
+  }
+
+  private static boolean isFarOff(Fact<Watts> limit, List<Fact<Watts>> others) {
+    double value = limit.value().value();
+    return others.size() >= FEWEST_OTHERS
+        && (others.stream().allMatch(it -> value >= FAR * it.value().value())
+            || others.stream().allMatch(it -> FAR * value <= it.value().value()));
+  }
+
+  private static Finding tenTimes(
+      PedalSetting setting, Fact<Watts> limit, List<Fact<Watts>> others) {
+    return Finding.at(
+            limit.at(),
+            "limit %s is far from every other limit of %s: another answer says %s"
+                .formatted(
+                    limit.value(), Wording.quoted(setting.mode().value()), others.get(0).value()))
+        .note(others.get(0).at(), "another limit of this mode")
+        .help(
+            "look for a digit too many or too few; if the limit is meant, say why under 'because'");
   }
 
   private static List<Finding> limitOffStep(CheckedUnit checked) {

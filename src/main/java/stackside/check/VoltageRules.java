@@ -26,6 +26,11 @@ import stackside.source.Location;
 /** Peak voltage against ratings, sparks and levels. */
 final class VoltageRules {
 
+  private static final int FEWEST_LEVELS = 3;
+
+  /** Ten times, less what rounding may take off. */
+  private static final double FAR = 8;
+
   private VoltageRules() {}
 
   static List<Rule<CheckedUnit>> rules() {
@@ -42,6 +47,10 @@ final class VoltageRules {
             "voltage-falls-with-level",
             "a higher level has a lower peak voltage",
             VoltageRules::voltageFallsWithLevel),
+        warning(
+            "voltage-ten-times-others",
+            "one level's peak voltage is about ten times, or a tenth of, the others",
+            VoltageRules::voltageTenTimesOthers),
         warning(
             "soft-mode-can-spark",
             "a soft mode has a peak voltage that can spark",
@@ -213,9 +222,64 @@ final class VoltageRules {
         .filter(
             mode ->
                 !sparksDoubted(checked.analysis(), mode)
-                    && !ratingExceeded(checked.analysis(), mode))
+                    && !ratingExceeded(checked.analysis(), mode)
+                    && tenTimes(mode).isEmpty())
         .flatMap(mode -> voltageFallsWithLevel(mode).stream())
         .toList();
+  }
+
+  private static List<Finding> voltageTenTimesOthers(CheckedUnit checked) {
+    return checked.unit().modes().stream()
+        .filter(
+            mode ->
+                !sparksDoubted(checked.analysis(), mode)
+                    && !ratingExceeded(checked.analysis(), mode))
+        .flatMap(mode -> tenTimes(mode).map(level -> voltageTenTimesOthers(mode, level)).stream())
+        .toList();
+  }
+
+  /** The level whose peak voltage lies far from that of every other level. */
+  private static Optional<Level> tenTimes(Mode mode) {
+    List<Level> levels =
+        mode.level().map(LevelScale::levels).orElse(List.of()).stream()
+            .filter(level -> volts(mode, level).isPresent())
+            .toList();
+    return levels.size() < FEWEST_LEVELS
+        ? Optional.empty()
+        : levels.stream().filter(level -> isFarOff(mode, level, levels)).findFirst();
+  }
+
+  private static boolean isFarOff(Mode mode, Level level, List<Level> levels) {
+    double value = peak(mode, level);
+    List<Double> others =
+        levels.stream().filter(it -> !it.equals(level)).map(it -> peak(mode, it)).toList();
+    return others.stream().allMatch(it -> value >= FAR * it)
+        || others.stream().allMatch(it -> FAR * value <= it);
+  }
+
+  private static double peak(Mode mode, Level level) {
+    return volts(mode, level).orElseThrow().value().value();
+  }
+
+  private static Finding voltageTenTimesOthers(Mode mode, Level level) {
+    Level other =
+        mode.level().map(LevelScale::levels).orElse(List.of()).stream()
+            .filter(it -> !it.equals(level) && volts(mode, it).isPresent())
+            .findFirst()
+            .orElseThrow();
+    Fact<PeakVolts> at = volts(mode, level).orElseThrow();
+    return Finding.at(
+            at.at(),
+            "%s at %s has %s, far from every other level: %s has %s"
+                .formatted(
+                    Wording.quoted(mode),
+                    Wording.level(mode, level),
+                    at.value(),
+                    Wording.level(mode, other),
+                    volts(mode, other).orElseThrow().value()))
+        .note(volts(mode, other).orElseThrow().at(), "another level")
+        .help(
+            "compare it with the manufacturer's instructions; a digit may be too many or too few");
   }
 
   private static Optional<Finding> voltageFallsWithLevel(Mode mode) {

@@ -60,17 +60,20 @@ record Matter(ThingId about, Basis basis, String words, List<String> details) {
     ThingId thing = signed.thing().id();
     return switch (signed.state()) {
       case SIGNED -> Optional.empty();
-      case UNSIGNED -> Optional.of(new Matter(thing, Basis.SIGNATURES, "not signed by " + roles(signed)));
+      case UNSIGNED ->
+          Optional.of(new Matter(thing, Basis.SIGNATURES, "not signed by " + roles(signed)));
       case CHANGED_SINCE ->
           Optional.of(
               new Matter(
-                  thing, Basis.SIGNATURES,
+                  thing,
+                  Basis.SIGNATURES,
                   "changed since it was signed, and not signed again by " + roles(signed),
                   changes(unit, signed, approvals)));
       case REVIEW_OVERDUE ->
           Optional.of(
               new Matter(
-                  thing, Basis.SIGNATURES,
+                  thing,
+                  Basis.SIGNATURES,
                   "overdue for review" + signed.reviewBy().map(day -> " since " + day).orElse("")));
     };
   }
@@ -104,11 +107,13 @@ record Matter(ThingId about, Basis basis, String words, List<String> details) {
     String slot = "slot " + check.program().slot().value();
     return switch (check.verdict()) {
       case AGREES -> Optional.empty();
-      case NEVER_READ -> Optional.of(new Matter(asset, Basis.READINGS, slot + " was never read back"));
+      case NEVER_READ ->
+          Optional.of(new Matter(asset, Basis.READINGS, slot + " was never read back"));
       case NO_LONGER_COUNTS ->
           Optional.of(
               new Matter(
-                  asset, Basis.READINGS,
+                  asset,
+                  Basis.READINGS,
                   slot
                       + " was not read back since "
                       + check
@@ -124,7 +129,8 @@ record Matter(ThingId about, Basis basis, String words, List<String> details) {
                   .orElseGet(
                       () ->
                           new Matter(
-                              asset, Basis.READINGS,
+                              asset,
+                              Basis.READINGS,
                               slot + " does not hold what is approved",
                               check.mismatches().stream().map(Matter::words).toList())));
     };
@@ -132,7 +138,8 @@ record Matter(ThingId about, Basis basis, String words, List<String> details) {
 
   private static Matter swapped(ThingId asset, int slot, int other) {
     return new Matter(
-        asset, Basis.READINGS,
+        asset,
+        Basis.READINGS,
         "slots %s and %s are swapped: each holds what is approved for the other"
             .formatted(Math.min(slot, other), Math.max(slot, other)));
   }

@@ -84,17 +84,12 @@ record Unread(Unit unit, Sources sources, List<Row> records, List<Problem> error
           case READINGS -> "programs stored in %s";
           case OUTPUT_CHECKS -> "output of %s";
         };
-    return "not judged until "
-        + String.join(" and ", causes)
-        + " can be read whole: "
-        + what;
+    return "not judged until " + String.join(" and ", causes) + " can be read whole: " + what;
   }
 
   private String counted(Set<ThingId> things) {
     return things.stream()
-        .collect(
-            Collectors.groupingBy(
-                this::noun, LinkedHashMap::new, Collectors.counting()))
+        .collect(Collectors.groupingBy(this::noun, LinkedHashMap::new, Collectors.counting()))
         .entrySet()
         .stream()
         .map(each -> counted(each.getKey(), each.getValue()))
@@ -108,7 +103,8 @@ record Unread(Unit unit, Sources sources, List<Row> records, List<Problem> error
   private String noun(ThingId thing) {
     return switch (thing.kind()) {
       case ASSET -> "generator";
-      case UNIT -> thing.equals(unit.sources().id()) ? "the list of sources" : "the unit's policies";
+      case UNIT ->
+          thing.equals(unit.sources().id()) ? "the list of sources" : "the unit's policies";
       default -> thing.kind().spoken();
     };
   }

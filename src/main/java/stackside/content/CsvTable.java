@@ -121,7 +121,9 @@ final class CsvTable {
             + (more == 0 ? "" : ", and so do %d more rows".formatted(more));
     findings.add(
         ReadingFaults.WRITTEN_TWICE
-            .at(first.at(), more == 1 ? message.replace("so do 1 more rows", "so does 1 more") : message)
+            .at(
+                first.at(),
+                more == 1 ? message.replace("so do 1 more rows", "so does 1 more") : message)
             .note(first.earlier(), "where it stands first")
             .help(
                 more == 0
@@ -186,8 +188,7 @@ final class CsvTable {
     return missing;
   }
 
-  private Piece row(
-      CsvRecord row, List<Column> columns, List<Location> cells, Location whole) {
+  private Piece row(CsvRecord row, List<Column> columns, List<Location> cells, Location whole) {
     return new Piece.Mapping(
         whole, columns.stream().flatMap(column -> entry(row, cells, column).stream()).toList());
   }

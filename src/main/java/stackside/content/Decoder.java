@@ -40,7 +40,8 @@ final class Decoder {
       return new Decoded(loose, false);
     }
     TextFile file = TextFile.of(name, plain(text.orElseThrow()));
-    return new Decoded(file, allVisible(file) && notEmpty(file) && noEndlessLine(file) && merged(file));
+    return new Decoded(
+        file, allVisible(file) && notEmpty(file) && noEndlessLine(file) && merged(file));
   }
 
   private static boolean looksLikeUtf16(byte[] bytes) {

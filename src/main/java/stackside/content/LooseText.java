@@ -17,7 +17,8 @@ final class LooseText {
   private static final Pattern COMMENT = Pattern.compile(" #.*");
   private static final Pattern CURLY =
       Pattern.compile("(?:[:\\[{,]|^ *-)\\s+([\u2018-\u201F])|[\\[{]([\u2018-\u201F])");
-  private static final Pattern CURLY_CLOSING = Pattern.compile("([\u2018-\u201F])\\s*(?:[,}\\]]|$)");
+  private static final Pattern CURLY_CLOSING =
+      Pattern.compile("([\u2018-\u201F])\\s*(?:[,}\\]]|$)");
   private static final Pattern HASH_IN_BRACKETS =
       Pattern.compile("[\\[{][^#]*[^\\s#,:\\[\\]{}] (#.*)");
 

@@ -59,8 +59,7 @@ final class MergeMarks {
             problems.add(
                 ReadingFaults.UNFINISHED_MERGE
                     .at(start, "a merge was not finished here" + twoVersions(start, end))
-                    .help(
-                        "keep the right lines, and delete the others and every line of marks")));
+                    .help("keep the right lines, and delete the others and every line of marks")));
     open = Optional.empty();
   }
 

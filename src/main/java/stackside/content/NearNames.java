@@ -64,9 +64,7 @@ public final class NearNames {
     if (words(written).equals(words(name)) || isMostOf(written, name) || isMostOf(name, written)) {
       return Math.min(1, reach);
     }
-    return Math.abs(name.length() - written.length()) > reach
-        ? reach + 1
-        : distance(written, name);
+    return Math.abs(name.length() - written.length()) > reach ? reach + 1 : distance(written, name);
   }
 
   /** The words of a name in the order of the alphabet: two may have been swapped. */

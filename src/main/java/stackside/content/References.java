@@ -154,7 +154,9 @@ final class References {
   /** The thing that a near name means, where no other is near. */
   private Optional<Thing> only(List<Kind> kinds, List<String> near, Optional<ThingId> owner) {
     return near.size() == 1
-        ? kinds.stream().flatMap(kind -> id(kind, near.get(0), owner).flatMap(scope::find).stream()).findFirst()
+        ? kinds.stream()
+            .flatMap(kind -> id(kind, near.get(0), owner).flatMap(scope::find).stream())
+            .findFirst()
         : Optional.empty();
   }
 

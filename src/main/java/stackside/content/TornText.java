@@ -20,12 +20,16 @@ final class TornText {
     while (next < entries.size()) {
       Piece.Entry entry = entries.get(next++);
       if (isCurly(entry.value()) && !closes(file, entry.value())) {
-        next = behindCurly(entries.subList(next, entries.size()).stream().map(TornText::last).toList(), next);
+        next =
+            behindCurly(
+                entries.subList(next, entries.size()).stream().map(TornText::last).toList(), next);
       } else if (next < entries.size()) {
         Optional<Problem> comma = decimalComma(file, entry.value(), entries.get(next));
         if (comma.isPresent()) {
           next++;
-          entry = new Piece.Entry(entry.key(), new Piece.Refused(entry.value().at(), comma.orElseThrow()));
+          entry =
+              new Piece.Entry(
+                  entry.key(), new Piece.Refused(entry.value().at(), comma.orElseThrow()));
         }
       }
       whole.add(entry);
@@ -45,7 +49,9 @@ final class TornText {
     while (next < items.size()) {
       Piece item = items.get(next++);
       if (isCurly(item) && !closes(file, item)) {
-        next = behindCurly(items.subList(next, items.size()).stream().map(Piece::words).toList(), next);
+        next =
+            behindCurly(
+                items.subList(next, items.size()).stream().map(Piece::words).toList(), next);
       }
       whole.add(item);
     }
@@ -71,7 +77,8 @@ final class TornText {
     Location at = piece.at();
     int start = at.column() - 1;
     String written = file.source().line(at.line());
-    return CurlyMarks.end(written.substring(start + 1, Math.min(written.length(), start + at.length())));
+    return CurlyMarks.end(
+        written.substring(start + 1, Math.min(written.length(), start + at.length())));
   }
 
   /** Where the closing mark stands, or nothing is skipped. */

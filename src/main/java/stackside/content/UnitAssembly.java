@@ -1,12 +1,12 @@
 package stackside.content;
 
 import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Stream;
-import java.util.Set;
-import java.util.HashSet;
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import stackside.model.Asset;
 import stackside.model.AtLeastOne;
 import stackside.model.Cable;

@@ -254,7 +254,9 @@ final class ValueBinder {
     if (earlier != null) {
       findings.add(
           ReadingFaults.WRITTEN_TWICE
-              .at(id.at(), "duplicate id " + Quote.of(id.text()) + ", first on line " + earlier.line())
+              .at(
+                  id.at(),
+                  "duplicate id " + Quote.of(id.text()) + ", first on line " + earlier.line())
               .note(earlier, "the first of this id")
               .help("give one of the two another id, or remove it"));
     }

@@ -49,7 +49,8 @@ class DemonstrationTest {
         .contains(MonitorKind.CONTACT_QUALITY, MonitorKind.CONTINUITY);
     assertThat(unit.assets())
         .extracting(asset -> asset.status().value())
-        .contains(AssetStatus.values());
+        .contains(
+            AssetStatus.IN_USE, AssetStatus.SPARE, AssetStatus.ON_LOAN, AssetStatus.QUARANTINED);
   }
 
   @Test

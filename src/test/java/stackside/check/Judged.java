@@ -53,8 +53,7 @@ public record Judged(ContentEdit edit, List<Problem> problems, Sources sources) 
     Stream<Problem> found =
         reading.unit().stream()
             .flatMap(
-                unit ->
-                    ContentRules.judge(Analysis.of(unit), DAY, reading.problems()).stream());
+                unit -> ContentRules.judge(Analysis.of(unit), DAY, reading.problems()).stream());
     return new Judged(
         edit,
         Stream.concat(reading.problems().stream(), found).distinct().sorted().toList(),

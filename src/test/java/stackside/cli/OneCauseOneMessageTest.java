@@ -25,9 +25,10 @@ import stackside.source.Fault;
 import stackside.source.Problem;
 
 /**
- * What cannot be read is told of once, and nothing else because of it: no record that would be gone,
- * nothing that would have been changed since it was signed, nothing that was never read or measured.
- * The demonstration with its ledger and its last issue is judged before and after one mistake.
+ * What cannot be read is told of once, and nothing else because of it: no record that would be
+ * gone, nothing that would have been changed since it was signed, nothing that was never read or
+ * measured. The demonstration with its ledger and its last issue is judged before and after one
+ * mistake.
  */
 final class OneCauseOneMessageTest {
   private static final Path CONTENT = Path.of("content");
@@ -99,7 +100,11 @@ final class OneCauseOneMessageTest {
         List.of("assets.csv", "output-checks.csv", "program-readings.csv", "service-events.csv")) {
       slips.add(slip("tabs", sheet, text -> text.replace(',', '\t')));
       slips.add(slip("semicolons", sheet, text -> text.replace(',', ';')));
-      slips.add(slip("semicolons in the rows", sheet, text -> below(text, rows -> rows.replace(',', ';'))));
+      slips.add(
+          slip(
+              "semicolons in the rows",
+              sheet,
+              text -> below(text, rows -> rows.replace(',', ';'))));
       slips.add(slip("pasted twice", sheet, text -> text + text));
       slips.add(slip("rows pasted often", sheet, text -> below(text, rows -> rows.repeat(100))));
     }
@@ -131,12 +136,15 @@ final class OneCauseOneMessageTest {
   /** The written mistakes that keep something from being read. */
   private static List<Slip> written() throws IOException {
     Map<String, List<String>> lines = new TreeMap<>();
-    demonstration().forEach((name, bytes) -> lines.put(name, new String(bytes, UTF_8).lines().toList()));
+    demonstration()
+        .forEach((name, bytes) -> lines.put(name, new String(bytes, UTF_8).lines().toList()));
     List<Slip> slips = new ArrayList<>();
     try (Stream<Path> edits = Files.list(MISTAKES)) {
       for (Path edit : edits.sorted().toList()) {
         String text = Files.readString(edit);
-        if (ReadingFaults.all().stream().map(Fault::id).anyMatch(id -> text.contains("[" + id + "]"))) {
+        if (ReadingFaults.all().stream()
+            .map(Fault::id)
+            .anyMatch(id -> text.contains("[" + id + "]"))) {
           Map<String, byte[]> changed = new TreeMap<>();
           ContentEdit.apply(lines, text.substring(text.indexOf("=== ")))
               .files()

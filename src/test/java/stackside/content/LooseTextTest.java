@@ -43,7 +43,8 @@ final class LooseTextTest {
             Trial.bare()
                 .with(
                     "unit.yaml",
-                    Trial.unitFile() + "make-safe: [“None: foot off, hold still.”, See an effect.]\n")
+                    Trial.unitFile()
+                        + "make-safe: [“None: foot off, hold still.”, See an effect.]\n")
                 .problems())
         .hasSize(1)
         .allMatch(problem -> problem.endsWith(CURLY));
@@ -60,8 +61,8 @@ final class LooseTextTest {
     assertThat(Trial.drill("make-safe: Foot off.", "make-safe: " + text).problems())
         .hasSize(1)
         .allMatch(
-            problem ->
-                problem.contains("'" + text.substring(text.indexOf('#')) + "'" + COMMENT), COMMENT);
+            problem -> problem.contains("'" + text.substring(text.indexOf('#')) + "'" + COMMENT),
+            COMMENT);
   }
 
   @Test
@@ -90,7 +91,9 @@ final class LooseTextTest {
   void aDecimalCommaInABand_isNamed() {
     assertThat(
             Trial.bare()
-                .with("lesions.yaml", Trial.LESIONS.replace("name: Flat,", "name: Flat, size: \"under 10,5 mm\","))
+                .with(
+                    "lesions.yaml",
+                    Trial.LESIONS.replace("name: Flat,", "name: Flat, size: \"under 10,5 mm\","))
                 .problems())
         .containsExactly(
             "lesions.yaml:2:40+15: 'under 10,5 mm' has a decimal comma [not-a-quantity] | write 'under 10.5 mm': a point, not a comma");

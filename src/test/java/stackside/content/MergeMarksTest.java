@@ -67,7 +67,9 @@ final class MergeMarksTest {
   @Test
   void aHeadingUnderlinedWithEqualsSigns_isNone() {
     assertThat(
-            Trial.bare().with("handbook/argon.md", "Argon\n=======\n\nArgon is a gas.\n").problems())
+            Trial.bare()
+                .with("handbook/argon.md", "Argon\n=======\n\nArgon is a gas.\n")
+                .problems())
         .isEmpty();
   }
 }

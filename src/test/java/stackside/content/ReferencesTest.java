@@ -138,7 +138,12 @@ final class ReferencesTest {
             Trial.bare()
                 .with("unit.yaml", Trial.unitFile().replace("id: lead-nurse", "id: nurse-lead"))
                 .with(Trial.DRILL_FILE, Trial.DRILL)
-                .with("approvals.csv", "date,thing,fingerprint,role,initials,seal\n" + row + row.replace("19bd", "20be") + row.replace("19bd", "21bf"))
+                .with(
+                    "approvals.csv",
+                    "date,thing,fingerprint,role,initials,seal\n"
+                        + row
+                        + row.replace("19bd", "20be")
+                        + row.replace("19bd", "21bf"))
                 .problems())
         .hasSize(1)
         .allMatch(problem -> problem.contains("there is no role 'lead-nurse'"))
