@@ -219,7 +219,7 @@ final class CsvTableTest {
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:25+3: 'in use, or so' is no choice for 'status' [unknown-word] | choose 'in use', 'spare', 'on loan' or 'quarantined'",
+            "assets.csv:2:25+3: 'in use, or so' is no choice for 'status' [unknown-word] | choose 'in use', 'spare', 'on loan', 'mobile' or 'quarantined'",
             "assets.csv:4:23+7: 'in user' is no choice for 'status' [unknown-word] | did you mean 'in use'?");
   }
 
