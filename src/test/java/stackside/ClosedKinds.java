@@ -109,7 +109,7 @@ final class ClosedKinds {
       if (type.getModifiers().getFlags().contains(Modifier.SEALED)) {
         sealed.add(name);
       }
-      return super.visitClass(type, nothing);
+      return super.visitClass(type, null);
     }
   }
 
@@ -126,7 +126,7 @@ final class ClosedKinds {
       Stream.concat(Stream.ofNullable(type.getExtendsClause()), type.getImplementsClause().stream())
           .flatMap(head -> resolved(unit, getCurrentPath(), head).stream())
           .forEach(above.get(nameOf(unit, getCurrentPath()))::add);
-      return super.visitClass(type, nothing);
+      return super.visitClass(type, null);
     }
   }
 
@@ -190,10 +190,10 @@ final class ClosedKinds {
     public Void visitMethod(MethodTree method, Void nothing) {
       Map<String, List<Asked>> outside = asked;
       asked = new LinkedHashMap<>();
-      super.visitMethod(method, nothing);
+      super.visitMethod(method, null);
       asked.forEach(this::judge);
       asked = outside;
-      return nothing;
+      return null;
     }
 
     @Override
@@ -210,7 +210,7 @@ final class ClosedKinds {
                                       test.getExpression() + " as " + root,
                                       any -> new ArrayList<>())
                                   .add(new Asked(path, kind))));
-      return super.visitInstanceOf(test, nothing);
+      return super.visitInstanceOf(test, null);
     }
 
     private void judge(String value, List<Asked> tests) {
