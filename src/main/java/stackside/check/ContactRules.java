@@ -1,13 +1,16 @@
 package stackside.check;
 
 import static stackside.check.Rule.error;
+import static stackside.check.Rule.warning;
 
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import stackside.model.Contact;
 import stackside.model.ContactHours;
@@ -30,7 +33,11 @@ final class ContactRules {
         error(
             "phone-unusable",
             "a phone number cannot be dialled, or belongs to two contacts",
-            ContactRules::phoneUnusable));
+            ContactRules::phoneUnusable),
+        warning(
+            "phone-of-other-location",
+            "contacts of two locations have one phone number",
+            ContactRules::phoneOfOtherLocation));
   }
 
   private static List<Finding> contactHoursHole(CheckedUnit checked) {
@@ -122,6 +129,36 @@ final class ContactRules {
       }
     }
     return found;
+  }
+
+  private static List<Finding> phoneOfOtherLocation(CheckedUnit checked) {
+    List<Finding> found = new ArrayList<>();
+    Map<String, Premises> known = new HashMap<>();
+    Map<String, Contact> first = new HashMap<>();
+    for (Premises location : checked.unit().details().locations()) {
+      for (Contact contact : location.contacts()) {
+        Premises elsewhere = known.putIfAbsent(number(contact), location);
+        Contact same = first.putIfAbsent(number(contact), contact);
+        if (elsewhere != null && same != null && !elsewhere.id().equals(location.id())) {
+          found.add(phoneOfOtherLocation(contact, location, same, elsewhere));
+        }
+      }
+    }
+    return found;
+  }
+
+  private static Finding phoneOfOtherLocation(
+      Contact contact, Premises location, Contact same, Premises elsewhere) {
+    return Finding.at(
+            contact.phone().at(),
+            "%s at %s has the same number as %s at %s"
+                .formatted(
+                    Wording.quoted(contact),
+                    Wording.quoted(location),
+                    Wording.quoted(same),
+                    Wording.quoted(elsewhere)))
+        .note(same.phone().at(), "the same number")
+        .help("write the number that is dialled in this hospital; if both share one, leave it");
   }
 
   private static boolean canBeDialled(Contact contact) {

@@ -95,7 +95,8 @@ final class Findings {
             .findFirst()
             .or(() -> same.stream().filter(each -> each.at().file().endsWith(".yaml")).findFirst())
             .orElse(same.get(0));
-    List<Problem> others = same.stream().filter(problem -> problem != first).toList();
+    List<Problem> others = new ArrayList<>(same);
+    others.remove(first);
     if (others.isEmpty()) {
       return first;
     }
