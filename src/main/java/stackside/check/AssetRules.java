@@ -166,7 +166,7 @@ final class AssetRules {
                                       Wording.quoted(first)))
                           .note(listing(first, asset).at(), "the other room")
                           .help(
-                              "write the number that stands on the generator in this room; if one"
+                              "write the number on the generator in this room; if one"
                                   + " generator serves both, give it the status 'mobile'")));
     }
     return found;

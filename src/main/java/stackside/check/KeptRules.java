@@ -144,11 +144,11 @@ final class KeptRules {
               it ->
                   Finding.at(
                           it.at(),
-                          "%s is kept in %s, and nothing kept there joins it to a socket"
+                          "%s is kept in %s, but nothing kept there joins it to a socket"
                               .formatted(Wording.quoted(it.value()), Wording.quoted(room)))
                       .note(it.value().connector().at(), "its connector")
                       .help(
-                          "look at connector and cables; add the cable that is kept for it, or take the instrument out"))
+                          "check the connector and the cables; add the cable that is kept for it, or remove the instrument"))
           .forEach(found::add);
     }
     return found;
@@ -205,7 +205,7 @@ final class KeptRules {
                     socket.kind().value().spoken()))
         .note(socket.kind().at(), "the socket's kind")
         .help(
-            "look at the plug and the connector of the cable; if it fits there, keep it out of the room");
+            "check the plug and the connector of the cable; if it does fit there, keep it out of the room");
   }
 
   private static List<Finding> cableNotKept(CheckedUnit checked) {

@@ -52,11 +52,11 @@ final class LesionRules {
             LesionRules::patientGroupsLeaveHole),
         error(
             "lesion-name-of-other-size",
-            "a lesion's name says another size than the lesion has",
+            "a lesion's name gives a size that is not the lesion's",
             LesionRules::lesionNameOfOtherSize),
         warning(
             "site-in-no-group",
-            "a site is in no group, and all others of its tract are in one",
+            "a site is in no group, but all others of its tract are",
             LesionRules::siteInNoGroup),
         warning(
             "site-named-twice", "a list names the same site twice", LesionRules::siteNamedTwice),
@@ -171,7 +171,7 @@ final class LesionRules {
             lesion ->
                 Finding.at(
                         lesion.name().at(),
-                        "the name %s says another size than the lesion's, which is %s"
+                        "the name %s does not match the lesion's size, which is %s"
                             .formatted(
                                 Wording.quoted(lesion), lesion.size().orElseThrow().value().text()))
                     .note(lesion.size().orElseThrow().at(), "its size")
@@ -206,7 +206,7 @@ final class LesionRules {
             site ->
                 Finding.at(
                         site.at(),
-                        "%s is in no group, and every other site of its tract is in one"
+                        "%s is in no group, but every other site of its tract is"
                             .formatted(Wording.quoted(site)))
                     .help("add it to the groups that should hold it"))
         .toList();

@@ -159,7 +159,7 @@ final class LimitRules {
                     limit.value(), Wording.quoted(setting.mode().value()), others.get(0).value()))
         .note(others.get(0).at(), "another limit of this mode")
         .help(
-            "look for a digit too many or too few; if the limit is meant, say why under 'because'");
+            "check for a digit too many or too few; if the limit is intended, say why under 'because'");
   }
 
   private static List<Finding> limitOffStep(CheckedUnit checked) {

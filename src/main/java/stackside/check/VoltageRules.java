@@ -279,7 +279,7 @@ final class VoltageRules {
                     volts(mode, other).orElseThrow().value()))
         .note(volts(mode, other).orElseThrow().at(), "another level")
         .help(
-            "compare it with the manufacturer's instructions; a digit may be too many or too few");
+            "compare it with the manufacturer's instructions; there may be a digit too many or too few");
   }
 
   private static Optional<Finding> voltageFallsWithLevel(Mode mode) {

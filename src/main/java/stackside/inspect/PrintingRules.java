@@ -70,7 +70,7 @@ final class PrintingRules {
 
   private static Finding finding(InspectedCard card, String words, Location at) {
     return Finding.at(
-            at, "'" + words + "' belongs on " + card.name() + ", and is not printed there")
-        .help("do not hang the card up; this is a mistake of the program, so report it");
+            at, "'" + words + "' belongs on " + card.name() + ", but is not printed there")
+        .help("do not hang up the card; this is a fault in the program, so report it");
   }
 }

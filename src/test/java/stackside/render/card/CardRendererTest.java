@@ -52,7 +52,7 @@ final class CardRendererTest {
     OutputFile file = unit.file("room-1-eq-1-set-up");
     assertThat(unit.cards().printed()).doesNotContain(file);
     assertThat(Inspection.of(file).text())
-        .contains("this card cannot be printed yet", "higher than its page")
+        .contains("this card cannot be printed yet", "too high for its page")
         .doesNotContain("Trace the cable");
   }
 

@@ -65,7 +65,7 @@ final class MachineAnswersTest {
             .filter(file -> file.path().startsWith("differences/"))
             .flatMap(file -> Jsoup.parse(text(file)).select("li").stream())
             .map(Element::text)
-            .filter(line -> line.startsWith("The mains is off:"))
+            .filter(line -> line.startsWith("The mains power is off:"))
             .toList();
     assertThat(answers)
         .isNotEmpty()
