@@ -27,6 +27,7 @@ public final class ContentRules {
           AssetRules.rules(),
           ContactRules.rules(),
           PolicyRules.rules(),
+          CardWordRules.rules(),
           NameRules.rules(),
           RecordRules.rules(),
           FailureSignRules.rules(),

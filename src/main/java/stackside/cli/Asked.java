@@ -19,11 +19,6 @@ record Asked(Path content, Optional<LocalDate> on, Format format) {
           "CONTENT", false, "The folder with the unit's content; 'content' if none is named.");
   static final Option ON =
       Form.option("on", "YYYY-MM-DD", "The day to work for; today if none is given.");
-  static final Option TEMPLATES =
-      Form.option(
-          "templates",
-          "FOLDER",
-          "Templates of the unit's own, in place of those with the same names.");
   private static final Option FORMAT =
       Form.option("format", "text|json", "For a person, or one JSON document on standard output.");
 

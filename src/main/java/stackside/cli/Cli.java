@@ -50,7 +50,7 @@ public final class Cli {
     try {
       code = answer(List.of(arguments));
     } catch (Exception e) {
-      code = failed(e);
+      code = failed(e, arguments);
     }
     return (desk.console().delivered() ? code : ExitCode.FAILED).number();
   }
@@ -61,7 +61,7 @@ public final class Cli {
     }
     String first = arguments.get(0);
     if (stands(Form.HELP, first)) {
-      return told(Help.of(COMMANDS.stream().map(Known::form).toList(), VERSION));
+      return told(Help.of(COMMANDS.stream().map(Known::form).toList(), VERSION, columns()));
     }
     if (stands(VERSION, first)) {
       return told(version());
@@ -69,7 +69,7 @@ public final class Cli {
     Known known = named(first);
     List<String> behind = arguments.subList(1, arguments.size());
     if (behind.stream().anyMatch(each -> stands(Form.HELP, each))) {
-      return told(Help.of(known.form()));
+      return told(Help.of(known.form(), columns()));
     }
     return known.maker().of(desk, known.form().read(behind)).run();
   }
@@ -92,6 +92,14 @@ public final class Cli {
             + NearNames.questionOr("'stackside --help' lists them", word, names));
   }
 
+  /** How many columns the terminal has, if it says so. */
+  private static int columns() {
+    String said = System.getenv("COLUMNS");
+    return said != null && said.matches("[1-9]\\d{0,3}")
+        ? Integer.parseInt(said)
+        : Integer.MAX_VALUE;
+  }
+
   private ExitCode told(String words) {
     words.lines().forEach(desk.console()::result);
     return ExitCode.CLEAN;
@@ -103,34 +111,38 @@ public final class Cli {
     return "Stackside " + (version == null ? "from its classes" : version);
   }
 
-  private ExitCode failed(Exception e) {
-    if (e instanceof UsageException) {
-      return say(words(e), ExitCode.USAGE);
+  private ExitCode failed(Exception e, String... arguments) {
+    ExitCode code = code(e);
+    if (Format.isJson(arguments)) {
+      desk.console().result(OutcomeJson.failure(arguments[0], code, sentence(e)));
+    } else {
+      desk.console().problem("stackside: " + sentence(e));
     }
-    if (e instanceof PublishFailure failure) {
-      return say(
-          words(failure),
-          failure.reason() == PublishFailure.Reason.NOT_OURS ? ExitCode.USAGE : ExitCode.FAILED);
-    }
-    if (e instanceof BrokenTemplate) {
-      return say(words(e), ExitCode.FAILED);
+    return code;
+  }
+
+  private static ExitCode code(Exception e) {
+    boolean usage =
+        e instanceof UsageException
+            || e instanceof BrokenTemplate
+            || (e instanceof PublishFailure failure
+                && failure.reason() == PublishFailure.Reason.NOT_OURS);
+    return usage ? ExitCode.USAGE : ExitCode.FAILED;
+  }
+
+  private static String sentence(Exception e) {
+    if (e instanceof UsageException || e instanceof BrokenTemplate || e instanceof PublishFailure) {
+      return words(e);
     }
     if (e instanceof IOException refused) {
       String reason = Printable.of(PublishFailure.words(refused)).text();
-      return say(
-          "the disk refused: " + reason + ". Mend that, then run the command again",
-          ExitCode.FAILED);
+      return "the disk refused: " + reason + ". Mend that, then run the command again";
     }
-    return say("Stackside itself failed, not your content. " + traceOf(e), ExitCode.FAILED);
+    return "Stackside itself failed, not your content. " + traceOf(e);
   }
 
   private static String words(Exception e) {
     return Printable.of(String.valueOf(e.getMessage())).text();
-  }
-
-  private ExitCode say(String sentence, ExitCode code) {
-    desk.console().problem("stackside: " + sentence);
-    return code;
   }
 
   /** Keeps the trace for whoever mends it, out of the reader's sight. */

@@ -1,22 +1,40 @@
 package stackside.cli;
 
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 
 /** The two streams of a command, in UTF-8 and with plain line ends whatever the system's habits. */
 final class Console {
-  private final PrintWriter out;
-  private final PrintWriter err;
+  private final Stream out;
+  private final Stream err;
 
   Console(OutputStream out, OutputStream err) {
-    this.out = writer(out);
-    this.err = writer(err);
+    this.out = new Stream(out);
+    this.err = new Stream(err);
   }
 
-  private static PrintWriter writer(OutputStream stream) {
-    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8));
+  /** One of the two, which remembers whether anything was refused. */
+  private static final class Stream {
+    private final OutputStream under;
+    private final PrintWriter writer;
+
+    Stream(OutputStream under) {
+      this.under = under;
+      this.writer = new PrintWriter(new OutputStreamWriter(under, StandardCharsets.UTF_8));
+    }
+
+    void print(String text) {
+      writer.print(text);
+    }
+
+    /** Java's own streams keep a failure to themselves until they are asked. */
+    boolean refused() {
+      return writer.checkError() || (under instanceof PrintStream stream && stream.checkError());
+    }
   }
 
   /** One line of the result. */
@@ -24,27 +42,54 @@ final class Console {
     out.print(line + "\n");
   }
 
-  /** A question that waits for an answer on the same line. */
-  void asking(String question) {
+  /**
+   * A question that waits for an answer on the same line.
+   *
+   * @throws IOException if it cannot be seen: nobody can answer then
+   */
+  void asking(String question) throws IOException {
     out.print(question);
-    out.flush();
+    if (out.refused()) {
+      throw new IOException("the question could not be shown");
+    }
   }
 
   /** One line about what went wrong. */
   void problem(String line) {
     err.print(line + "\n");
-    err.flush();
+    err.writer.flush();
   }
 
   /** Text that is overwritten by what comes next, for somebody who watches. */
   void passing(String text) {
     err.print(text);
-    err.flush();
+    err.writer.flush();
   }
 
-  /** Whether all results went out; a full disk behind a redirect must not look like success. */
+  /**
+   * Whether all went out; a full disk behind a redirect must not look like success. What was lost
+   * on one stream is said on the other.
+   */
   boolean delivered() {
-    err.flush();
-    return !out.checkError();
+    boolean lostResults = out.refused();
+    boolean lostProblems = err.refused();
+    if (lostResults) {
+      err.print(lost("the results"));
+    }
+    if (lostProblems) {
+      out.print(lost("the messages"));
+    }
+    if (lostResults || lostProblems) {
+      out.writer.flush();
+      err.writer.flush();
+    }
+    return !lostResults && !lostProblems;
+  }
+
+  private static String lost(String what) {
+    return "stackside: not all of "
+        + what
+        + " could be written, so some are lost; files that the command made stand as it made them."
+        + " Make room for the output, then run the command again\n";
   }
 }

@@ -1,18 +1,11 @@
 package stackside.cli;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import stackside.derive.edition.Register;
-import stackside.render.site.OwnTemplates;
-import stackside.source.SizeLimit;
-import stackside.source.Utf8;
 
 /** What all commands share: their console, their surroundings, and how they begin and end. */
 record Desk(Console console, Surroundings surroundings) {
@@ -36,7 +29,12 @@ record Desk(Console console, Surroundings surroundings) {
 
   /** The content that was asked for, read and judged. */
   Judged judged(Asked asked) throws IOException, UsageException {
-    return Judged.of(contentFolder(asked), surroundings.disk(), day(asked));
+    return judged(asked, Optional.empty());
+  }
+
+  /** The content that was asked for, with other templates than its own if some are to be tried. */
+  Judged judged(Asked asked, Optional<Path> templates) throws IOException, UsageException {
+    return Judged.of(contentFolder(asked), templates, surroundings.disk(), day(asked));
   }
 
   /** What was issued of this content before, as the site folder remembers it. */
@@ -66,41 +64,16 @@ record Desk(Console console, Surroundings surroundings) {
     return folder;
   }
 
-  /** The unit's own templates, if a folder with some was named. */
-  OwnTemplates templates(Optional<Path> given) throws IOException, UsageException {
+  /** A folder with templates to try, if one was named. */
+  Optional<Path> templates(Optional<Path> given) throws UsageException {
     if (given.isEmpty()) {
-      return OwnTemplates.none();
+      return given;
     }
     Path folder = path(given.get());
     if (!Files.isDirectory(folder)) {
       throw new UsageException("there is no folder '" + given.get() + "' with templates");
     }
-    List<OwnTemplates.Template> templates = new ArrayList<>();
-    try (Stream<Path> walk = Files.walk(folder)) {
-      for (Path file : walk.filter(Files::isRegularFile).filter(Desk::named).sorted().toList()) {
-        String name = folder.relativize(file).toString().replace(File.separatorChar, '/');
-        if (!OwnTemplates.replaceable(name)) {
-          throw new UsageException(
-              "'" + name + "' under '" + given.get() + "' replaces no template of the program");
-        }
-        templates.add(new OwnTemplates.Template(name, text(file, name)));
-      }
-    }
-    return new OwnTemplates(templates);
-  }
-
-  private String text(Path file, String name) throws IOException, UsageException {
-    Optional<byte[]> bytes = surroundings.disk().read(file, SizeLimit.WRITTEN);
-    if (bytes.isEmpty()) {
-      throw new UsageException("the template '" + name + "' is " + SizeLimit.WRITTEN.exceeded());
-    }
-    return Utf8.text(bytes.get())
-        .orElseThrow(() -> new UsageException("the template '" + name + "' is not in UTF-8"));
-  }
-
-  /** Not one of the hidden files that a desktop leaves behind. */
-  private static boolean named(Path file) {
-    return !file.getFileName().toString().startsWith(".");
+    return Optional.of(folder);
   }
 
   LocalDate day(Asked asked) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.apache.commons.cli.Option;
 import stackside.derive.edition.Editions;
 import stackside.publish.OutputFolder;
-import stackside.render.site.OwnTemplates;
 
 /** Builds a marked preview, even with problems. */
 final class DraftCommand implements Command {
@@ -19,6 +18,11 @@ final class DraftCommand implements Command {
           "The site folder of the last issue, which the preview follows; 'site' if none is named.");
   private static final Option OUT =
       Form.option("out", "FOLDER", "Where the preview goes; 'target/draft' if none is named.");
+  private static final Option TEMPLATES =
+      Form.option(
+          "templates",
+          "FOLDER",
+          "Templates and words to try in the preview, in place of those in the content.");
   static final Form FORM =
       Asked.form(
           "draft",
@@ -26,7 +30,7 @@ final class DraftCommand implements Command {
               + " problems is built too; they stand on a page of their own.",
           SITE,
           OUT,
-          Asked.TEMPLATES);
+          TEMPLATES);
 
   private final Desk desk;
   private final Asked asked;
@@ -39,29 +43,34 @@ final class DraftCommand implements Command {
     this.asked = Asked.of(given);
     this.site = given.path(SITE).orElse(Path.of("site"));
     this.out = given.path(OUT).orElse(Path.of("target", "draft"));
-    this.templates = given.path(Asked.TEMPLATES);
+    this.templates = given.path(TEMPLATES);
   }
 
   @Override
   public ExitCode run() throws IOException, UsageException {
     Path content = desk.contentFolder(asked);
-    OwnTemplates own = desk.templates(templates);
+    Optional<Path> tried = desk.templates(templates);
     Path target = desk.outputFolder(out, content);
     Outcome outcome;
     try (Progress progress = desk.progress();
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
       progress.stage("reading and judging the content");
-      Judged judged = desk.judged(asked);
+      Judged judged = desk.judged(asked, tried);
       LastIssue last = desk.lastIssue(site, judged);
       Edition edition =
           Edition.draft(
               last.compared(judged),
               Editions.drafts(last.register(), desk.day(asked)),
               desk.day(asked),
-              own,
               progress);
       List<String> notices = new ArrayList<>(folder.notices());
       notices.add(last.words());
+      templates.ifPresent(
+          each ->
+              notices.add(
+                  "tried with the templates of '"
+                      + each
+                      + "'; only those of the content are issued"));
       Optional<Outcome.Written> written = Optional.empty();
       if (edition.files().isEmpty()) {
         notices.add("nothing was built, for the unit itself could not be read");

@@ -15,7 +15,6 @@ import stackside.render.card.RecordRenderer;
 import stackside.render.card.RenderedCards;
 import stackside.render.plan.CardPlan;
 import stackside.render.plan.CardPlanner;
-import stackside.render.site.OwnTemplates;
 import stackside.render.site.SiteRenderer;
 
 /**
@@ -30,16 +29,11 @@ record Edition(Judged judged, List<OutputFile> files) {
   }
 
   /** Renders a preview. */
-  static Edition draft(
-      Judged judged, Editions editions, LocalDate on, OwnTemplates templates, Progress progress) {
+  static Edition draft(Judged judged, Editions editions, LocalDate on, Progress progress) {
     Optional<Analysis> analysis = judged.analysis();
     return analysis.isEmpty()
         ? new Edition(judged, List.of())
-        : rendered(
-            judged,
-            templates.worded(publication(judged, analysis.get(), editions, on)),
-            templates,
-            progress);
+        : rendered(judged, publication(judged, analysis.get(), editions, on), progress);
   }
 
   private static Publication publication(
@@ -47,8 +41,7 @@ record Edition(Judged judged, List<OutputFile> files) {
     return new Publication(analysis, judged.problems(), Faults.all(), Marking.DRAFT, editions, on);
   }
 
-  private static Edition rendered(
-      Judged judged, Publication publication, OwnTemplates templates, Progress progress) {
+  private static Edition rendered(Judged judged, Publication publication, Progress progress) {
     progress.stage("painting the cards");
     List<CardPlan> plans = CardPlanner.plans(publication);
     RenderedCards cards = CardRenderer.render(publication, plans);
@@ -58,9 +51,9 @@ record Edition(Judged judged, List<OutputFile> files) {
     progress.stage("writing the pages");
     Publication told =
         publication(whole, publication.analysis(), publication.editions(), publication.on());
-    List<OutputFile> files = new ArrayList<>(SiteRenderer.render(told, plans, templates));
+    List<OutputFile> files = new ArrayList<>(SiteRenderer.render(told, plans));
     files.addAll(cards.files());
-    files.addAll(RecordRenderer.render(templates.worded(told)));
+    files.addAll(RecordRenderer.render(told));
     return new Edition(whole, files);
   }
 }

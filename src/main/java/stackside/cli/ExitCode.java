@@ -1,9 +1,5 @@
 package stackside.cli;
 
-import java.util.List;
-import stackside.source.Problem;
-import stackside.source.Severity;
-
 /** What a command answers to whoever started it. */
 enum ExitCode {
   /** Done, and no errors in the content; warnings do not count. */
@@ -13,7 +9,9 @@ enum ExitCode {
   /** The command was not one that Stackside knows, or named a folder that it may not use. */
   USAGE(2),
   /** Stackside or the disk failed. */
-  FAILED(3);
+  FAILED(3),
+  /** Done, and no errors in the content; but cards are held back. */
+  HELD_BACK(4);
 
   private final int number;
 
@@ -23,11 +21,5 @@ enum ExitCode {
 
   int number() {
     return number;
-  }
-
-  static ExitCode of(List<Problem> problems) {
-    return problems.stream().anyMatch(problem -> problem.severity() == Severity.ERROR)
-        ? CONTENT
-        : CLEAN;
   }
 }

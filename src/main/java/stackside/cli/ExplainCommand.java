@@ -1,5 +1,9 @@
 package stackside.cli;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import stackside.check.RulePage;
@@ -12,7 +16,8 @@ final class ExplainCommand implements Command {
       new Form.Place(
           "RULE",
           false,
-          "The word in brackets behind a message; all rules are listed if none is given.");
+          "The word in brackets behind a message, or json for what --format json prints; all rules"
+              + " are listed if none is given.");
   static final Form FORM =
       new Form(
           "explain",
@@ -34,8 +39,24 @@ final class ExplainCommand implements Command {
       Faults.all().forEach(fault -> desk.console().result(fault.id() + ": " + fault.summary()));
       return ExitCode.CLEAN;
     }
+    if (rule.get().equals("json")) {
+      json().lines().forEach(desk.console()::result);
+      return ExitCode.CLEAN;
+    }
     explain(known(rule.get()));
     return ExitCode.CLEAN;
+  }
+
+  /** What stands in the document for programs. */
+  static String json() {
+    try (InputStream page = ExplainCommand.class.getResourceAsStream(OutcomeJson.PAGE)) {
+      if (page == null) {
+        throw new IllegalStateException("the program lacks its file " + OutcomeJson.PAGE);
+      }
+      return new String(page.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + OutcomeJson.PAGE, e);
+    }
   }
 
   private static Fault known(String id) throws UsageException {

@@ -7,10 +7,16 @@ enum Format {
   /** For a person. */
   TEXT,
   /**
-   * For another program: one JSON document on standard output, as the package's comment describes
+   * For another program: one JSON document on standard output, as {@code explain json} describes
    * it.
    */
   JSON;
+
+  /** Whether a line asks for JSON, right or wrong as it may be otherwise. */
+  static boolean isJson(String... arguments) {
+    String line = String.join("\n", arguments).toLowerCase(Locale.ROOT);
+    return line.matches("(?s).+\n--format[=\n]json(\n.*)?");
+  }
 
   static Format named(String word) throws UsageException {
     return switch (word.toLowerCase(Locale.ROOT)) {

@@ -11,6 +11,8 @@ import org.apache.commons.cli.Option;
 
 /** What stands on the line behind the name of a command. */
 record Given(CommandLine line) {
+  /** What Java puts in place of a letter that the locale does not have. */
+  private static final char UNREADABLE = '\ufffd';
 
   /** What stands there without an option before it. */
   Optional<String> place() {
@@ -42,6 +44,13 @@ record Given(CommandLine line) {
 
   /** A text as the name of a file or folder. */
   static Path path(String text) throws UsageException {
+    if (text.indexOf(UNREADABLE) >= 0) {
+      throw new UsageException(
+          "'"
+              + text
+              + "' holds letters that Java cannot read here; set LC_ALL to C.UTF-8 and run it again,"
+              + " or name it in plain letters");
+    }
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {

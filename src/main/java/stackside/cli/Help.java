@@ -11,7 +11,8 @@ import org.apache.commons.cli.help.TextStyle;
 
 /** What the program says of itself and of its commands to whoever asks. */
 final class Help {
-  private static final int WIDTH = 100;
+  private static final int WIDEST = 100;
+  private static final int NARROWEST = 40;
   private static final int BESIDE = 22;
   private static final char UNBROKEN = '\u00a0';
   private static final String PURPOSE =
@@ -19,15 +20,19 @@ final class Help {
           + " and room cards.";
   private static final String CODES =
       "Exit codes: 0 no errors, 1 errors in the content, 2 wrong usage, 3 the tool or the disk"
-          + " failed.";
+          + " failed, 4 no errors, but cards are held back.";
 
   private final StringBuilder text = new StringBuilder();
 
-  private Help() {}
+  private final int width;
+
+  private Help(int columns) {
+    this.width = Math.max(NARROWEST, Math.min(WIDEST, columns));
+  }
 
   /** About the program as a whole. */
-  static String of(List<Form> commands, Option version) {
-    Help help = new Help();
+  static String of(List<Form> commands, Option version, int columns) {
+    Help help = new Help(columns);
     help.hanging("Usage: stackside ", "COMMAND");
     help.paragraph(PURPOSE);
     help.blank();
@@ -39,8 +44,8 @@ final class Help {
   }
 
   /** About one command. */
-  static String of(Form form) {
-    Help help = new Help();
+  static String of(Form form, int columns) {
+    Help help = new Help(columns);
     help.hanging("Usage: stackside " + form.name() + " ", usage(form));
     help.paragraph(form.purpose());
     help.blank();
@@ -89,8 +94,13 @@ final class Help {
 
   /** Words behind a beginning, and their further lines below themselves. */
   private void hanging(String beginning, String words) {
+    if (2 * beginning.length() > width) {
+      hanging("", beginning.stripTrailing());
+      hanging("    ", words);
+      return;
+    }
     String before = beginning;
-    for (String line : wrapped(words, WIDTH - beginning.length())) {
+    for (String line : wrapped(words, width - beginning.length())) {
       text.append(before).append(line.replace(UNBROKEN, ' ')).append('\n');
       before = " ".repeat(beginning.length());
     }

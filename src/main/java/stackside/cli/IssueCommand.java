@@ -16,7 +16,6 @@ import stackside.derive.signed.Ledger;
 import stackside.derive.signed.LedgerFaults;
 import stackside.publish.OutputFolder;
 import stackside.render.OutputFile;
-import stackside.render.site.OwnTemplates;
 import stackside.source.Location;
 import stackside.source.Problem;
 
@@ -36,27 +35,23 @@ final class IssueCommand implements Command {
           "Publishes what is right and signed; the rest stays at its last edition or comes down."
               + " Prints which cards to print and which to take down.",
           OUT,
-          Asked.TEMPLATES,
           FIRST);
 
   private final Desk desk;
   private final Asked asked;
   private final Path out;
-  private final Optional<Path> templates;
   private final boolean first;
 
   IssueCommand(Desk desk, Given given) throws UsageException {
     this.desk = desk;
     this.asked = Asked.of(given);
     this.out = given.path(OUT).orElse(Path.of("site"));
-    this.templates = given.path(Asked.TEMPLATES);
     this.first = given.has(FIRST);
   }
 
   @Override
   public ExitCode run() throws IOException, UsageException {
     Path content = desk.contentFolder(asked);
-    OwnTemplates own = desk.templates(templates);
     Path target = desk.outputFolder(out, content);
     try (Progress progress = desk.progress();
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
@@ -73,12 +68,11 @@ final class IssueCommand implements Command {
       }
       progress.stage("making the pages and cards");
       OutputFile unit = KeptUnit.of(desk.surroundings().disk(), content);
-      Issuing.Ready ready = Issuing.of(judged, before, hanging, desk.day(asked), own, unit);
+      Issuing.Ready ready = Issuing.of(judged, before, hanging, desk.day(asked), unit);
       Optional<Outcome.Written> written = written(ready, before, folder);
       List<String> told = new ArrayList<>(folder.notices());
       told.addAll(IssueLists.of(ready, before));
-      ExitCode code = ended(judged.with(ready.problems()), told, written);
-      return allIssued(ready.issue()) ? code : ExitCode.CONTENT;
+      return ended(judged.with(ready.problems()), told, !allIssued(ready.issue()), written);
     }
   }
 
@@ -107,8 +101,7 @@ final class IssueCommand implements Command {
   }
 
   private ExitCode stopped(Judged judged, List<String> told) {
-    ended(judged, told, Optional.empty());
-    return ExitCode.CONTENT;
+    return ended(judged, told, true, Optional.empty());
   }
 
   private Register before(SortedMap<String, OutputFile> hanging) throws UsageException {
@@ -143,8 +136,9 @@ final class IssueCommand implements Command {
   }
 
   /** The lists are results for a person, and notices in the one document for a program. */
-  private ExitCode ended(Judged judged, List<String> told, Optional<Outcome.Written> written) {
-    Outcome outcome = Outcome.of("issue", desk.day(asked), judged);
+  private ExitCode ended(
+      Judged judged, List<String> told, boolean held, Optional<Outcome.Written> written) {
+    Outcome outcome = Outcome.of("issue", desk.day(asked), judged).holding(held);
     if (asked.format() == Format.JSON) {
       outcome = outcome.with(told);
     } else {

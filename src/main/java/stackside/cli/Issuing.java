@@ -35,7 +35,6 @@ import stackside.render.card.RenderedCards;
 import stackside.render.plan.CardPlan;
 import stackside.render.plan.CardPlanner;
 import stackside.render.plan.CardThings;
-import stackside.render.site.OwnTemplates;
 import stackside.render.site.SiteRenderer;
 import stackside.source.Problem;
 import stackside.source.Severity;
@@ -119,20 +118,15 @@ final class Issuing {
       Register before,
       SortedMap<String, OutputFile> hanging,
       LocalDate on,
-      OwnTemplates templates,
       OutputFile unit) {
     Issuing issuing =
         new Issuing(judged, judged.analysis().orElseThrow(), judged.standing().orElseThrow(), on);
-    return issuing.ready(before, hanging, templates, unit);
+    return issuing.ready(before, hanging, unit);
   }
 
-  private Ready ready(
-      Register before,
-      SortedMap<String, OutputFile> hanging,
-      OwnTemplates templates,
-      OutputFile kept) {
+  private Ready ready(Register before, SortedMap<String, OutputFile> hanging, OutputFile kept) {
     Unit unit = analysis.unit();
-    Publication trial = templates.worded(publication(analysis, Editions.none(), on));
+    Publication trial = publication(analysis, Editions.none(), on);
     List<Problem> found = new ArrayList<>();
     List<Candidate> candidates =
         CardPlanner.plans(trial).stream()
@@ -142,12 +136,12 @@ final class Issuing {
     Register after = issue.register(judged.approvals().ledger().head(), judged.soundRecords());
     if (after.repeatsItself()) {
       LocalDate last = before.last().orElseThrow().on();
-      Ready again = made(issue, before, last, hanging, templates, kept, found);
+      Ready again = made(issue, before, last, hanging, kept, found);
       if (again.standsIn(hanging)) {
         return again;
       }
     }
-    return made(issue, after, on, hanging, templates, kept, found);
+    return made(issue, after, on, hanging, kept, found);
   }
 
   /** The files as pages made on a day show them. */
@@ -156,11 +150,10 @@ final class Issuing {
       Register register,
       LocalDate day,
       SortedMap<String, OutputFile> hanging,
-      OwnTemplates templates,
       OutputFile kept,
       List<Problem> found) {
     Editions editions = issue.editions(register);
-    Publication whole = templates.worded(publication(analysis, editions, day));
+    Publication whole = publication(analysis, editions, day);
     Set<String> madeNow = new TreeSet<>();
     issue.decisions().stream()
         .filter(Decision::madeNow)
@@ -170,12 +163,13 @@ final class Issuing {
 
     Publication shown =
         publication(Analysis.of(IssuedUnit.of(analysis.unit(), held())), editions, day);
-    List<OutputFile> files = new ArrayList<>(SiteRenderer.render(shown, plans, templates));
+    List<OutputFile> files = new ArrayList<>(SiteRenderer.render(shown, plans));
     files.addAll(CardRenderer.render(whole, plans).files());
-    files.addAll(RecordRenderer.render(templates.worded(shown)));
+    files.addAll(RecordRenderer.render(shown));
     List<String> lost = keep(issue, hanging, files);
     files.add(OutputFile.text(Register.FILE, register.text()));
     files.add(kept);
+    files.addAll(KeptUnit.templates(analysis.unit()));
     return new Ready(issue, register, files, found, lost);
   }
 

@@ -43,7 +43,13 @@ record Judged(
 
   /** Reads a content folder and judges it as of a day. */
   static Judged of(Path content, Disk disk, LocalDate on) throws IOException {
-    Reading reading = ContentReader.read(content);
+    return of(content, Optional.empty(), disk, on);
+  }
+
+  /** The same with templates from another place instead of the content's own. */
+  static Judged of(Path content, Optional<Path> templates, Disk disk, LocalDate on)
+      throws IOException {
+    Reading reading = ContentReader.read(content, templates);
     ApprovalFiles.Read ledger = new ApprovalFiles(disk, content).read();
     Approvals approvals = ledger.approvals();
     Optional<Analysis> analysis = reading.unit().map(Analysis::of);

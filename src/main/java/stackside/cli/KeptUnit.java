@@ -3,7 +3,10 @@ package stackside.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 import stackside.content.ContentReader;
 import stackside.model.Unit;
 import stackside.publish.Disk;
@@ -11,12 +14,15 @@ import stackside.render.OutputFile;
 import stackside.source.SizeLimit;
 
 /**
- * The {@code unit.yaml} that an issue was made with, kept in the site folder. What must be done at
- * night, whatever state the content is in, finds the unit's name, language and roles here.
+ * The {@code unit.yaml} and the templates that an issue was made with, kept in the site folder.
+ * What must be done at night, whatever state the content is in, finds the unit's name, language,
+ * roles and look here.
  */
 final class KeptUnit {
   private static final String UNIT = "unit.yaml";
-  private static final String KEPT = "issued/" + UNIT;
+  private static final String FOLDER = "issued/";
+  private static final String TEMPLATES = FOLDER + "templates/";
+  private static final String KEPT = FOLDER + UNIT;
 
   private KeptUnit() {}
 
@@ -25,6 +31,13 @@ final class KeptUnit {
     return disk.read(content.resolve(UNIT), SizeLimit.WRITTEN)
         .map(bytes -> new OutputFile(KEPT, bytes))
         .orElseThrow(() -> new IOException("somebody changed " + UNIT + " just now"));
+  }
+
+  /** The templates that an issue keeps. */
+  static List<OutputFile> templates(Unit unit) {
+    return unit.templates().entrySet().stream()
+        .map(each -> OutputFile.text(TEMPLATES + each.getKey(), each.getValue()))
+        .toList();
   }
 
   /** The unit as it was issued, with nothing in it but itself. */
@@ -37,6 +50,13 @@ final class KeptUnit {
     Path folder = Files.createTempDirectory("stackside-");
     try {
       Files.write(folder.resolve(UNIT), kept.bytes());
+      for (OutputFile template : files.tailMap(TEMPLATES).values()) {
+        if (template.path().startsWith(TEMPLATES)) {
+          Path file = folder.resolve(template.path().substring(FOLDER.length()));
+          Files.createDirectories(file.getParent());
+          Files.write(file, template.bytes());
+        }
+      }
       return ContentReader.read(folder)
           .unit()
           .orElseThrow(
@@ -44,8 +64,15 @@ final class KeptUnit {
                   new UsageException(
                       "the file " + KEPT + " of the site folder is damaged; bring it back"));
     } finally {
-      Files.deleteIfExists(folder.resolve(UNIT));
-      Files.deleteIfExists(folder);
+      remove(folder);
+    }
+  }
+
+  private static void remove(Path folder) throws IOException {
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(path);
+      }
     }
   }
 }

@@ -17,6 +17,7 @@ import stackside.source.Sources;
  * @param sources for showing the lines that problems are about
  * @param problems sorted, each once
  * @param matters what does not stand as it should on the day; never counted among the problems
+ * @param held whether a card is held back, though nothing may be wrong with the content
  * @param notices what happened on the way, in sentences
  * @param written absent where nothing was
  */
@@ -26,6 +27,7 @@ record Outcome(
     Sources sources,
     List<Problem> problems,
     List<Matter> matters,
+    boolean held,
     List<String> notices,
     Optional<Written> written) {
 
@@ -44,7 +46,10 @@ record Outcome(
   record Written(Path folder, int files, long changed, Path open) {}
 
   ExitCode exitCode() {
-    return ExitCode.of(problems);
+    if (count(Severity.ERROR) > 0) {
+      return ExitCode.CONTENT;
+    }
+    return held ? ExitCode.HELD_BACK : ExitCode.CLEAN;
   }
 
   long count(Severity severity) {
@@ -53,16 +58,22 @@ record Outcome(
 
   /** The same outcome, with what was written. */
   Outcome with(Written written) {
-    return new Outcome(command, on, sources, problems, matters, notices, Optional.of(written));
+    return new Outcome(
+        command, on, sources, problems, matters, held, notices, Optional.of(written));
   }
 
   /** The same outcome, with what happened on the way. */
   Outcome with(List<String> happened) {
     List<String> all = Stream.concat(notices.stream(), happened.stream()).toList();
-    return new Outcome(command, on, sources, problems, matters, all, written);
+    return new Outcome(command, on, sources, problems, matters, held, all, written);
   }
 
-  /** The outcome of judging alone. */
+  /** The same outcome, where it is known whether all cards went out. */
+  Outcome holding(boolean cards) {
+    return new Outcome(command, on, sources, problems, matters, cards, notices, written);
+  }
+
+  /** The outcome of judging alone. What does not stand as it should holds cards back. */
   static Outcome of(String command, LocalDate on, Judged judged) {
     return new Outcome(
         command,
@@ -70,6 +81,7 @@ record Outcome(
         judged.sources(),
         judged.problems(),
         judged.matters(),
+        !judged.matters().isEmpty(),
         judged.notJudged(),
         Optional.empty());
   }

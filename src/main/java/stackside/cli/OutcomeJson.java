@@ -11,25 +11,46 @@ import stackside.source.Note;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
-/** Prints an outcome for another program, in the shape that the package's comment describes. */
+/** Prints an outcome for another program, in the shape that {@code explain json} describes. */
 final class OutcomeJson {
   private static final int FORMAT = 1;
+
+  /** Where the document is described for whoever reads it. */
+  static final String PAGE = "/stackside/json.md";
 
   private OutcomeJson() {}
 
   static String of(Outcome outcome) {
-    Map<String, Json> members = new TreeMap<>();
-    members.put("format", Json.number(FORMAT));
-    members.put("command", Json.text(outcome.command()));
+    Map<String, Json> members = empty(outcome.command(), outcome.exitCode());
     members.put("on", Json.text(outcome.on().toString()));
     members.put("problems", Json.items(outcome.problems().stream().map(OutcomeJson::of).toList()));
     members.put("standing", Json.items(outcome.matters().stream().map(OutcomeJson::of).toList()));
     members.put("notices", Json.items(outcome.notices().stream().map(Json::text).toList()));
     members.put("errors", Json.number(outcome.count(Severity.ERROR)));
     members.put("warnings", Json.number(outcome.count(Severity.WARNING)));
-    members.put("exit", Json.number(outcome.exitCode().number()));
     outcome.written().ifPresent(written -> members.put("written", of(written)));
     return CanonicalJson.of(Json.members(members));
+  }
+
+  /** A command that could not do its work says why, and has found nothing. */
+  static String failure(String command, ExitCode code, String sentence) {
+    Map<String, Json> members = empty(command, code);
+    members.put("failure", text(sentence));
+    return CanonicalJson.of(Json.members(members));
+  }
+
+  private static Map<String, Json> empty(String command, ExitCode code) {
+    Map<String, Json> members = new TreeMap<>();
+    members.put("format", Json.number(FORMAT));
+    members.put("command", text(command));
+    members.put("exit", Json.number(code.number()));
+    for (String list : List.of("problems", "standing", "notices")) {
+      members.put(list, Json.items(List.of()));
+    }
+    for (String count : List.of("errors", "warnings")) {
+      members.put(count, Json.number(0));
+    }
+    return members;
   }
 
   private static Json of(Outcome.Written written) {

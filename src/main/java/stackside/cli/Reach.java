@@ -100,9 +100,8 @@ sealed interface Reach {
     String file = problem.at().file();
     return isUnread(problem)
         && problem.severity() == Severity.ERROR
-        && !file.contains("/")
-        && file.endsWith(".yaml")
-        && !file.equals("sources.yaml");
+        && (file.startsWith("templates/")
+            || (!file.contains("/") && file.endsWith(".yaml") && !file.equals("sources.yaml")));
   }
 
   static Reach of(Problem problem, Unit unit, Subjects subjects, Sources sources) {
@@ -125,6 +124,9 @@ sealed interface Reach {
 
   private static Reach unread(Location at, Unit unit, Subjects subjects, Sources sources) {
     String top = at.file().replaceFirst("/.*", "");
+    if (top.equals(Layout.TEMPLATES)) {
+      return new Everything();
+    }
     return Layout.folder(top)
         .map(folder -> unread(folder, at, unit, subjects))
         .or(() -> Layout.single(top).map(single -> unread(single, at, unit, sources)))

@@ -20,7 +20,6 @@ import stackside.publish.OutputFolder;
 import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
-import stackside.render.site.OwnTemplates;
 import stackside.render.site.SiteRenderer;
 
 /**
@@ -45,7 +44,7 @@ final class WithdrawCommand implements Command {
               + " the issued site folder and nothing else; the rest of the site stays as it was"
               + " issued. Only a later issue brings a card back.",
           Optional.of(CARD),
-          List.of(REASON, ROLE, INITIALS, OUT, Asked.TEMPLATES, Asked.ON));
+          List.of(REASON, ROLE, INITIALS, OUT, Asked.ON));
 
   private final Desk desk;
   private final String card;
@@ -53,7 +52,6 @@ final class WithdrawCommand implements Command {
   private final String role;
   private final String initials;
   private final Path out;
-  private final Optional<Path> templates;
   private final LocalDate on;
 
   WithdrawCommand(Desk desk, Given given) throws UsageException {
@@ -63,7 +61,6 @@ final class WithdrawCommand implements Command {
     this.role = given.text(ROLE).orElseThrow();
     this.initials = given.text(INITIALS).orElseThrow();
     this.out = given.path(OUT).orElse(Path.of("site"));
-    this.templates = given.path(Asked.TEMPLATES);
     this.on = given.day(Asked.ON).orElseGet(desk.surroundings().today());
   }
 
@@ -76,7 +73,6 @@ final class WithdrawCommand implements Command {
     if (reason.isBlank()) {
       throw new UsageException("say why, with --reason");
     }
-    OwnTemplates own = desk.templates(templates);
     try (OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), desk.path(out))) {
       SortedMap<String, OutputFile> hanging = folder.files();
       Register before = RegisterFile.in(hanging, out);
@@ -86,7 +82,7 @@ final class WithdrawCommand implements Command {
       List<CardEntry> down =
           chosen.stream().map(each -> each.outOfUse(reason + " (" + initials + ")")).toList();
       Register after = before.with(on, Optional.of(role), before.ledgerHead(), down, List.of());
-      folder.replace(files(hanging, after, down, unit, own, on));
+      folder.replace(files(hanging, after, down, unit, on));
       folder.notices().forEach(notice -> desk.console().problem("note: " + notice));
       down.forEach(this::tell);
       desk.console()
@@ -136,7 +132,6 @@ final class WithdrawCommand implements Command {
       Register after,
       List<CardEntry> down,
       Unit unit,
-      OwnTemplates own,
       LocalDate on) {
     Publication publication =
         new Publication(
@@ -148,7 +143,7 @@ final class WithdrawCommand implements Command {
             on);
     SortedMap<String, OutputFile> files = new TreeMap<>(hanging);
     down.forEach(each -> files.remove(each.path()));
-    SiteRenderer.renderAfterWithdrawal(publication, List.copyOf(files.values()), down, own)
+    SiteRenderer.renderAfterWithdrawal(publication, List.copyOf(files.values()), down)
         .forEach(file -> files.put(file.path(), file));
     files.put(Register.FILE, OutputFile.text(Register.FILE, after.text()));
     return new ArrayList<>(files.values());

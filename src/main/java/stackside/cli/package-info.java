@@ -3,12 +3,7 @@
  * that knows the console and the day, and the one that strings the stages together.
  *
  * <p>With {@code --format json} the commands {@code check}, {@code draft} and {@code issue} print
- * one document on standard output and nothing else: {@code format} (1), {@code command}, {@code
- * on}, {@code errors}, {@code warnings}, {@code exit}; {@code problems}, each with {@code rule},
- * {@code severity}, {@code file}, {@code line}, {@code column}, {@code length}, {@code message},
- * {@code notes} and perhaps {@code mend}; {@code standing}, each with {@code thing}, {@code words},
- * {@code details}; {@code notices}, sentences; and where files were written {@code written} with
- * {@code folder}, {@code files}, {@code changed}, {@code open}.
+ * one document on standard output and nothing else; {@code explain json} describes it.
  *
  * <p>One run is short, so a launcher does well to start Java with {@code -XX:TieredStopAtLevel=1
  * -XX:+UseSerialGC}, and in a UTF-8 locale, without which Java cannot open names beyond ASCII.

@@ -6,6 +6,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,26 +26,32 @@ import stackside.source.Sources;
  */
 final class ContentFolder {
   private static final int MOST_FILES = 20_000;
+  private static final char UNREADABLE = '\ufffd';
 
   private final Path folder;
+  private final Optional<Path> otherTemplates;
   private final Findings findings;
   private final Map<String, Optional<TextFile>> files = new TreeMap<>();
   private final List<SourceText> sources = new ArrayList<>();
 
-  private ContentFolder(Path folder, Findings findings) {
+  private ContentFolder(Path folder, Optional<Path> otherTemplates, Findings findings) {
     this.folder = folder;
+    this.otherTemplates = otherTemplates;
     this.findings = findings;
   }
 
   /**
    * Reads every file that has a place in a unit's content.
    *
+   * @param otherTemplates a folder whose templates are read instead of those in the content
    * @throws IOException if the disk fails
    */
-  static ContentFolder read(Path folder, Findings findings) throws IOException {
-    ContentFolder content = new ContentFolder(folder, findings);
+  static ContentFolder read(Path folder, Optional<Path> otherTemplates, Findings findings)
+      throws IOException {
+    ContentFolder content = new ContentFolder(folder, otherTemplates, findings);
     if (Files.isDirectory(folder)) {
       content.readTop();
+      content.readTemplates();
     }
     return content;
   }
@@ -52,6 +59,11 @@ final class ContentFolder {
   /** The names of the files that were found in one of the folders, sorted. */
   List<String> in(Layout.Folder wanted) {
     return files.keySet().stream().filter(name -> name.startsWith(wanted.folder() + "/")).toList();
+  }
+
+  /** The names of the unit's templates, each with {@code templates/} before it, sorted. */
+  List<String> templates() {
+    return files.keySet().stream().filter(name -> name.startsWith(Layout.TEMPLATES + "/")).toList();
   }
 
   /** Whether a file of this name is there, readable or not. */
@@ -78,7 +90,7 @@ final class ContentFolder {
       if (known.isPresent()) {
         readFolder(root, known.orElseThrow());
       } else if (Layout.single(name).isPresent()) {
-        readFile(root, name);
+        readFile(root, root.resolve(name), name);
       } else {
         unknown(name, NearNames.of(name, Layout.knownNames()));
       }
@@ -88,15 +100,7 @@ final class ContentFolder {
   private void readFolder(Path root, Layout.Folder known) throws IOException {
     Path path = root.resolve(known.folder());
     String shown = known.folder() + "/";
-    if (leadsOut(root, path, known.folder())) {
-      return;
-    }
-    if (!Files.isDirectory(path)) {
-      problem(
-          ReadingFaults.UNREADABLE_FILE,
-          known.folder(),
-          "this is no folder",
-          "make it a folder, or remove it");
+    if (leadsOut(root, path, known.folder()) || isNoFolder(path, known.folder())) {
       return;
     }
     for (String name : names(path)) {
@@ -106,9 +110,59 @@ final class ContentFolder {
       if (!name.endsWith(known.ending())) {
         unknown(shown + name, List.of("*" + known.ending()));
       } else {
-        readFile(root, shown + name);
+        readFile(root, root.resolve(shown + name), shown + name);
       }
     }
+  }
+
+  private boolean isNoFolder(Path path, String name) {
+    if (Files.isDirectory(path)) {
+      return false;
+    }
+    problem(
+        ReadingFaults.UNREADABLE_FILE, name, "this is no folder", "make it a folder, or remove it");
+    return true;
+  }
+
+  private void readTemplates() throws IOException {
+    Path content = folder.toRealPath();
+    Path path = otherTemplates.orElse(content.resolve(Layout.TEMPLATES));
+    if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)
+        || (otherTemplates.isEmpty() && leadsOut(content, path, Layout.TEMPLATES))
+        || isNoFolder(path, Layout.TEMPLATES)) {
+      return;
+    }
+    Path root = path.toRealPath();
+    readTemplates(root, "");
+    for (String below : Layout.TEMPLATE_FOLDERS) {
+      if (Files.isDirectory(root.resolve(below))
+          && !leadsOut(root, root.resolve(below), Layout.TEMPLATES + "/" + below)) {
+        readTemplates(root, below + "/");
+      }
+    }
+  }
+
+  /** Reads the templates of one folder; a file that replaces nothing was meant for something. */
+  private void readTemplates(Path root, String below) throws IOException {
+    for (String name : names(root.resolve(below))) {
+      String inside = below + name;
+      if (name.startsWith(".") || Layout.TEMPLATE_FOLDERS.contains(inside)) {
+        continue;
+      }
+      if (Layout.isTemplate(inside)) {
+        readFile(root, root.resolve(inside), Layout.TEMPLATES + "/" + inside);
+      } else {
+        replacesNothing(Layout.TEMPLATES + "/" + inside);
+      }
+    }
+  }
+
+  void replacesNothing(String name) {
+    problem(
+        ReadingFaults.UNKNOWN_TEMPLATE,
+        name,
+        Quote.of(name) + " replaces no file of the program",
+        "give it the name of the file that it is to replace, or remove it");
   }
 
   private void unknown(String name, List<String> near) {
@@ -131,7 +185,16 @@ final class ContentFolder {
     TreeSet<String> names = new TreeSet<>();
     try (DirectoryStream<Path> entries = Files.newDirectoryStream(path)) {
       for (Path entry : entries) {
-        names.add(String.valueOf(entry.getFileName()));
+        String name = String.valueOf(entry.getFileName());
+        if (name.indexOf(UNREADABLE) < 0) {
+          names.add(name);
+        } else {
+          problem(
+              ReadingFaults.UNREADABLE_FILE,
+              name,
+              "the name of this file holds letters that Java cannot read here",
+              "set LC_ALL to C.UTF-8 and run it again, or name the file in plain letters");
+        }
       }
     } catch (AccessDeniedException e) {
       String shown = path.getFileName() == null ? "." : String.valueOf(path.getFileName());
@@ -144,7 +207,7 @@ final class ContentFolder {
     return names;
   }
 
-  private void readFile(Path root, String name) throws IOException {
+  private void readFile(Path root, Path path, String name) throws IOException {
     files.put(name, Optional.empty());
     if (files.size() > MOST_FILES) {
       if (files.size() == MOST_FILES + 1) {
@@ -156,7 +219,6 @@ final class ContentFolder {
       }
       return;
     }
-    Path path = root.resolve(name);
     if (!leadsOut(root, path, name)) {
       bytes(path, name).ifPresent(bytes -> decode(name, bytes));
     }
@@ -178,7 +240,7 @@ final class ContentFolder {
       problem(
           ReadingFaults.LEADS_OUT,
           name,
-          "this is a link to a place outside the content folder",
+          "this is a link to a place outside the folder",
           "put the file itself here");
     } catch (IOException e) {
       problem(

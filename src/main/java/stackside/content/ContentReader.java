@@ -18,8 +18,17 @@ public final class ContentReader {
    * @throws IOException if the disk fails
    */
   public static Reading read(Path folder) throws IOException {
+    return read(folder, Optional.empty());
+  }
+
+  /**
+   * Reads the folder, with templates from another place instead of its own.
+   *
+   * @throws IOException if the disk fails
+   */
+  public static Reading read(Path folder, Optional<Path> templates) throws IOException {
     Findings findings = new Findings();
-    ContentFolder content = ContentFolder.read(folder, findings);
+    ContentFolder content = ContentFolder.read(folder, templates, findings);
     if (!content.has(Layout.UNIT)) {
       findings.add(noUnit(folder));
     }

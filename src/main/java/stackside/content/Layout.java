@@ -3,6 +3,7 @@ package stackside.content;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stackside.model.Kind;
 
 /** Which files a content folder may hold, and which kinds of things each describes. */
@@ -82,9 +83,26 @@ public final class Layout {
   /** The folder of signed facts, which only {@code approve} writes and reading leaves alone. */
   static final String APPROVED = "approved";
 
+  /** The folder with the unit's own look and words, in place of the program's. */
+  public static final String TEMPLATES = "templates";
+
+  static final List<String> TEMPLATE_FOLDERS = List.of("assets", "words");
+
+  /** Whether a file of this path below the templates replaces one of the program's. */
+  static boolean isTemplate(String name) {
+    return isWords(name)
+        || (name.matches("(assets/)?[a-z-]+\\.[a-z]+")
+            && Layout.class.getResource("/" + TEMPLATES + "/" + name) != null);
+  }
+
+  /** Whether a file of this path below the templates holds words, in whatever language. */
+  static boolean isWords(String name) {
+    return name.matches("words/[A-Za-z0-9-]+\\.txt");
+  }
+
   /** Names at the top of the folder that may stand there unread. */
   static boolean leftAlone(String name) {
-    return name.startsWith(".") || name.equals(APPROVED) || name.equals("README.md");
+    return name.startsWith(".") || List.of(APPROVED, TEMPLATES, "README.md").contains(name);
   }
 
   /** The file of this name at the top of the folder. */
@@ -101,7 +119,7 @@ public final class Layout {
   static List<String> knownNames() {
     List<String> singles = Arrays.stream(Single.values()).map(Single::file).toList();
     List<String> folders = Arrays.stream(Folder.values()).map(Folder::folder).toList();
-    return java.util.stream.Stream.concat(singles.stream(), folders.stream()).toList();
+    return Stream.of(singles, folders, List.of(TEMPLATES)).flatMap(List::stream).toList();
   }
 
   /** Where things of a kind are described, for a message. */

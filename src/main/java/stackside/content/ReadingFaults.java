@@ -17,6 +17,8 @@ public final class ReadingFaults {
       error("leads-out-of-folder", "a symbolic link leads out of the content folder");
   public static final Fault UNKNOWN_FILE =
       warning("unknown-file", "a file or folder has no place in a unit's content and is not read");
+  public static final Fault UNKNOWN_TEMPLATE =
+      error("unknown-template", "a file among the templates replaces nothing of the program");
   public static final Fault TOO_MANY_FILES =
       error("too-many-files", "the content folder holds absurdly many files");
   public static final Fault FILE_TOO_LARGE =
@@ -101,6 +103,7 @@ public final class ReadingFaults {
         UNREADABLE_FILE,
         LEADS_OUT,
         UNKNOWN_FILE,
+        UNKNOWN_TEMPLATE,
         TOO_MANY_FILES,
         FILE_TOO_LARGE,
         EMPTY_FILE,

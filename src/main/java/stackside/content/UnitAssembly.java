@@ -3,7 +3,9 @@ package stackside.content;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.IllformedLocaleException;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -14,6 +16,7 @@ import stackside.model.Checklist;
 import stackside.model.Citation;
 import stackside.model.Drill;
 import stackside.model.Electrode;
+import stackside.model.Fact;
 import stackside.model.FootSwitch;
 import stackside.model.HandbookPage;
 import stackside.model.Instrument;
@@ -78,7 +81,10 @@ final class UnitAssembly {
     if (unitFile.isPresent() && isOfAnotherFormat(unitFile.orElseThrow())) {
       return Optional.empty();
     }
-    Optional<UnitDetails> details = unitFile.flatMap(file -> record(UnitDetails.class, file));
+    Optional<UnitDetails> details =
+        unitFile
+            .flatMap(file -> record(UnitDetails.class, file))
+            .filter(each -> isLanguage(each.language()));
     if (details.isEmpty()) {
       markIncomplete(Layout.Single.UNIT_DETAILS);
     }
@@ -89,6 +95,20 @@ final class UnitAssembly {
     mentions.check(values.references());
     List<Signature> signatures = rows(Layout.Single.APPROVALS, Signature.class);
     return details.map(each -> unit(each, readings, events, checks, signatures));
+  }
+
+  /** A language that was never one might be the path of a file. */
+  private boolean isLanguage(Fact<String> language) {
+    try {
+      new Locale.Builder().setLanguageTag(language.value());
+      return true;
+    } catch (IllformedLocaleException e) {
+      findings.add(
+          ReadingFaults.NO_SENSE
+              .at(language.at(), Quote.of(language.value()) + " is no language")
+              .help("write its tag in letters and hyphens, such as 'en-GB'"));
+      return false;
+    }
   }
 
   private boolean isOfAnotherFormat(Piece file) {
@@ -322,6 +342,7 @@ final class UnitAssembly {
       List<ServiceEvent> events,
       List<OutputCheck> checks,
       List<Signature> signatures) {
+    OwnWords own = new OwnWords(folder, findings);
     return new Unit(
         details,
         scope.whole(Kind.FOOT_SWITCH, FootSwitch.class),
@@ -346,6 +367,8 @@ final class UnitAssembly {
         scope.whole(Kind.PATH, LearningPath.class),
         scope.whole(Kind.HANDBOOK, HandbookPage.class),
         signatures,
+        own.templates(),
+        own.words(details.language().value()),
         scope.broken());
   }
 }

@@ -1,14 +1,21 @@
 package stackside.model;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
  * The whole unit as read and linked. Lists keep the order of the content: lists in a file as
  * written, kinds with one file per thing by id. Whatever could not be linked is in {@link #broken}.
  * A record that its author withdrew appears only in {@link #withdrawn}.
+ *
+ * @param templates the texts with which the unit replaces files of the program, by their path below
+ *     {@code templates/}
+ * @param ownWords the words with which the unit replaces those of the program, by their key
  */
 public record Unit(
     UnitDetails details,
@@ -34,6 +41,8 @@ public record Unit(
     List<LearningPath> paths,
     List<HandbookPage> handbook,
     List<Signature> signatures,
+    Map<String, String> templates,
+    Map<String, Fact<String>> ownWords,
     List<Broken> broken) {
 
   public Unit {
@@ -60,6 +69,8 @@ public record Unit(
     paths = Related.toThemselves(paths);
     handbook = Related.toThemselves(handbook);
     signatures = List.copyOf(signatures);
+    templates = Collections.unmodifiableMap(new TreeMap<>(templates));
+    ownWords = Collections.unmodifiableMap(new TreeMap<>(ownWords));
     broken = Related.toThemselves(broken);
   }
 

@@ -17,7 +17,7 @@ import stackside.source.Problem;
  *     faults
  * @param editions the edition printed on each card, and the register that it comes from
  * @param on the day for which the edition is made; never taken from the clock
- * @param words the program's own words, in the unit's language
+ * @param words the program's words in the unit's language, or the unit's own
  */
 public record Publication(
     Analysis analysis,
@@ -33,7 +33,7 @@ public record Publication(
     faults = List.copyOf(faults);
   }
 
-  /** A publication with the program's own words in the unit's language. */
+  /** A publication with the unit's words. */
   public Publication(
       Analysis analysis,
       List<Problem> problems,
@@ -41,14 +41,7 @@ public record Publication(
       Marking marking,
       Editions editions,
       LocalDate on) {
-    this(
-        analysis,
-        problems,
-        faults,
-        marking,
-        editions,
-        on,
-        Words.in(analysis.unit().details().language().value()));
+    this(analysis, problems, faults, marking, editions, on, Words.of(analysis.unit()));
   }
 
   /** The same publication with other words. */

@@ -1,13 +1,8 @@
 package stackside.render;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -21,6 +16,7 @@ import stackside.model.CurrentType;
 import stackside.model.EnergyKind;
 import stackside.model.Evidence;
 import stackside.model.LesionKind;
+import stackside.model.Messages;
 import stackside.model.OutputSeen;
 import stackside.model.PedalAction;
 import stackside.model.PedalColour;
@@ -28,6 +24,7 @@ import stackside.model.ServiceEventKind;
 import stackside.model.SignedKind;
 import stackside.model.SocketKind;
 import stackside.model.Tone;
+import stackside.model.Unit;
 import stackside.model.Unsaid;
 import stackside.model.Waveform;
 import stackside.model.Word;
@@ -37,9 +34,6 @@ import stackside.model.Word;
  * without words ends the run. {@code {0}} and so on are placeholders.
  */
 public final class Words {
-  private static final String FOLDER = "/templates/words/";
-  private static final String ENGLISH = "en-GB";
-
   /** What a closed list is called in the message files, whatever its type is called. */
   private static final Map<Class<? extends Word>, String> KINDS =
       Map.ofEntries(
@@ -70,43 +64,22 @@ public final class Words {
     this.messages = Collections.unmodifiableMap(messages);
   }
 
+  /** The words for a unit: the program's in its language, and its own before these. */
+  public static Words of(Unit unit) {
+    Map<String, String> own = new TreeMap<>();
+    unit.ownWords().forEach((key, words) -> own.put(key, words.value()));
+    return in(unit.details().language().value()).with(new Words(own));
+  }
+
   /** The program's words in a language; in English if there is no message file for it. */
   public static Words in(String language) {
-    Words english = parse(file(ENGLISH).orElseThrow());
-    return language.equals(ENGLISH)
-        ? english
-        : file(language).map(text -> english.with(parse(text))).orElse(english);
+    Words english = new Words(Messages.english());
+    return Messages.in(language).map(each -> english.with(new Words(each))).orElse(english);
   }
 
-  private static Optional<String> file(String language) {
-    try (InputStream stream = Words.class.getResourceAsStream(FOLDER + language + ".txt")) {
-      return stream == null
-          ? Optional.empty()
-          : Optional.of(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot read the words of " + language, e);
-    }
-  }
-
-  /** Reads {@code key = words} lines; empty lines and lines that begin with # are ignored. */
+  /** Reads a message file. */
   public static Words parse(String text) {
-    Map<String, String> messages = new TreeMap<>();
-    text.lines()
-        .map(String::strip)
-        .filter(line -> !line.isEmpty() && !line.startsWith("#"))
-        .forEach(line -> put(messages, line));
-    return new Words(messages);
-  }
-
-  private static void put(Map<String, String> messages, String line) {
-    int equals = line.indexOf('=');
-    if (equals < 0) {
-      throw new IllegalStateException("no key in the message file: " + line);
-    }
-    String key = line.substring(0, equals).strip();
-    if (messages.put(key, line.substring(equals + 1).strip()) != null) {
-      throw new IllegalStateException("two messages for " + key);
-    }
+    return new Words(Messages.parse(text));
   }
 
   /** These words, with the other words taking precedence. */

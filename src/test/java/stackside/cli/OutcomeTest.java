@@ -41,6 +41,7 @@ final class OutcomeTest {
             List.of(new SourceText("profiles/p.yaml", List.of("- id: é", "limit: 900 W # x")))),
         List.of(problems),
         List.of(),
+        false,
         List.of(),
         Optional.empty());
   }
@@ -89,6 +90,14 @@ final class OutcomeTest {
     assertThat(outcome().exitCode()).isEqualTo(ExitCode.CLEAN);
     assertThat(outcome(WARNING).exitCode()).isEqualTo(ExitCode.CLEAN);
     assertThat(outcome(ERROR, WARNING).exitCode()).isEqualTo(ExitCode.CONTENT);
+  }
+
+  @Test
+  void cardsThatAreHeldBackAreFourAndAnErrorWins() {
+    assertThat(outcome(WARNING).holding(true).exitCode()).isEqualTo(ExitCode.HELD_BACK);
+    assertThat(ExitCode.HELD_BACK.number()).isEqualTo(4);
+    assertThat(outcome(ERROR).holding(true).exitCode()).isEqualTo(ExitCode.CONTENT);
+    assertThat(OutcomeJson.of(outcome().holding(true))).contains("\"exit\":4");
   }
 
   @Test

@@ -11,7 +11,6 @@ import java.util.Optional;
 import stackside.derive.edition.Editions;
 import stackside.publish.LocalDisk;
 import stackside.render.OutputFile;
-import stackside.render.site.OwnTemplates;
 import stackside.source.Problem;
 
 /**
@@ -72,7 +71,7 @@ public final class WholeChain {
   public List<OutputFile> draft() {
     ByteArrayOutputStream nobody = new ByteArrayOutputStream();
     try (Progress quiet = Progress.on(new Console(nobody, nobody), Surroundings.Audience.PIPE)) {
-      return Edition.draft(judged, Editions.none(), DAY, OwnTemplates.none(), quiet).files();
+      return Edition.draft(judged, Editions.none(), DAY, quiet).files();
     }
   }
 }

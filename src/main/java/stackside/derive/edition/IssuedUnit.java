@@ -108,6 +108,8 @@ public final class IssuedUnit {
         unit.paths(),
         unit.handbook(),
         unit.signatures(),
+        unit.templates(),
+        unit.ownWords(),
         broken());
   }
 }

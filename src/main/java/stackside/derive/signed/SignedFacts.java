@@ -56,8 +56,7 @@ public record SignedFacts(ThingId thing, SignedKind kind, Json.Members facts) {
   private static SignedFacts of(Unit unit, UnitPart part) {
     return part.id().equals(unit.sources().id())
         ? new SignedFacts(part.id(), SignedKind.SOURCES, UnitFacts.sources(unit).json())
-        : new SignedFacts(
-            part.id(), SignedKind.POLICIES, UnitFacts.policies(unit.details()).json());
+        : new SignedFacts(part.id(), SignedKind.POLICIES, UnitFacts.policies(unit).json());
   }
 
   private static Optional<SignedFacts> of(Thing thing, SignedKind kind, FactList facts) {

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import stackside.model.Asset;
 import stackside.model.Citation;
+import stackside.model.Messages;
 import stackside.model.OutputCheckPolicy;
 import stackside.model.Role;
 import stackside.model.SignedKind;
@@ -20,8 +21,16 @@ final class UnitFacts {
 
   private UnitFacts() {}
 
-  /** All that {@code unit.yaml} says for the whole unit and no room, profile or card signs. */
-  static FactList policies(UnitDetails unit) {
+  /**
+   * All that {@code unit.yaml} says for the whole unit and no room, profile or card signs, and the
+   * unit's own words for what every card says.
+   */
+  static FactList policies(Unit whole) {
+    UnitDetails unit = whole.details();
+    FactList cardWords = new FactList();
+    whole.ownWords().entrySet().stream()
+        .filter(own -> Messages.reachCards(own.getKey()))
+        .forEach(own -> cardWords.text(own.getKey(), own.getValue()));
     FactList signatures = new FactList();
     unit.signatures().forEach((kind, roles) -> signatures.ids(kind.word(), roles));
     FactList reviews = new FactList();
@@ -43,6 +52,7 @@ final class UnitFacts {
         .members("review-after", reviews)
         .members("output-check", of(unit.outputCheck()))
         .members("words", words)
+        .members("card-words", cardWords)
         .list("verbs", unit.verbs().stream().map(verb -> Json.text(verb.value())).toList());
   }
 

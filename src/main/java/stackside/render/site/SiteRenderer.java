@@ -44,16 +44,10 @@ public final class SiteRenderer {
 
   private SiteRenderer() {}
 
-  /** The site with the program's own look. */
+  /** All files of the site, in the unit's own look where it has one. */
   public static List<OutputFile> render(Publication publication, List<CardPlan> cards) {
-    return render(publication, cards, OwnTemplates.none());
-  }
-
-  /** The site with some templates replaced by the unit's own. */
-  public static List<OutputFile> render(
-      Publication publication, List<CardPlan> cards, OwnTemplates own) {
-    Templates templates = new Templates(own);
-    Site site = new Site(own.worded(publication), cards);
+    Templates templates = new Templates(publication.unit());
+    Site site = new Site(publication, cards);
     List<OutputFile> files = new ArrayList<>();
     List<OutputFile> pages = pages(site).parallel().map(templates::fill).toList();
     files.addAll(OutOfUse.marked(pages, site, templates));
@@ -72,12 +66,9 @@ public final class SiteRenderer {
    * pages about withdrawn things get a notice, and all others stay the same.
    */
   public static List<OutputFile> renderAfterWithdrawal(
-      Publication publication,
-      Collection<OutputFile> hanging,
-      List<CardEntry> down,
-      OwnTemplates own) {
-    Templates templates = new Templates(own);
-    Site site = new Site(own.worded(publication), List.of());
+      Publication publication, Collection<OutputFile> hanging, List<CardEntry> down) {
+    Templates templates = new Templates(publication.unit());
+    Site site = new Site(publication, List.of());
     SortedMap<String, OutputFile> files = new TreeMap<>();
     OutOfUse.marked(hanging, site, templates).forEach(file -> files.put(file.path(), file));
     RegisterPages.afterWithdrawal(site, down)

@@ -475,6 +475,8 @@ final class Bench {
         List.of(),
         List.of(),
         List.of(),
+        Map.of(),
+        Map.of(),
         List.of());
   }
 

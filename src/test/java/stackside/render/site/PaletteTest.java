@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import stackside.Units;
 import stackside.render.Ink;
 
 /**
@@ -29,7 +30,7 @@ final class PaletteTest {
   }
 
   static Stream<Scheme> schemes() {
-    String css = new Templates(OwnTemplates.none()).text("assets/stackside.css");
+    String css = new Templates(Units.demonstration()).text("assets/stackside.css");
     Map<String, String> light = variables(css, css.indexOf(":root {"));
     Map<String, String> dark = new HashMap<>(light);
     dark.putAll(variables(css, css.indexOf(":root {", css.indexOf("prefers-color-scheme: dark"))));

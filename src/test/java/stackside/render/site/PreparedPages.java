@@ -38,11 +38,10 @@ public record PreparedPages(
 
   /** Makes all values. */
   public static PreparedPages of(Publication publication, List<CardPlan> plans) {
-    Publication worded = OwnTemplates.none().worded(publication);
-    Site site = new Site(worded, plans);
-    List<OutputFile> copied = new ArrayList<>(Furniture.files(new Templates(OwnTemplates.none())));
+    Site site = new Site(publication, plans);
+    List<OutputFile> copied = new ArrayList<>(Furniture.files(new Templates(publication.unit())));
     copied.add(SearchIndex.of(site));
-    return new PreparedPages(SiteRenderer.pages(site).toList(), copied, worded, plans);
+    return new PreparedPages(SiteRenderer.pages(site).toList(), copied, publication, plans);
   }
 
   /** Saves the values to a file. */
@@ -111,7 +110,7 @@ public record PreparedPages(
 
   /** Fills, paints and writes everything. */
   public void write(Path folder) throws IOException {
-    Templates templates = new Templates(OwnTemplates.none());
+    Templates templates = new Templates(publication.unit());
     List<OutputFile> files = new ArrayList<>(copied);
     files.addAll(pages.stream().parallel().map(templates::fill).toList());
     files.addAll(CardRenderer.render(publication, plans).files());

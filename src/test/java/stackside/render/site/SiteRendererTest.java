@@ -1,13 +1,12 @@
 package stackside.render.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import stackside.Units;
-import stackside.model.Unit;
+import stackside.derive.Edited;
 import stackside.render.Marking;
 import stackside.render.OutputFile;
 import stackside.render.Publication;
@@ -39,39 +38,24 @@ final class SiteRendererTest {
     assertThat(text(files, "index.html")).doesNotContain("DRAFT").contains("DEMONSTRATION");
   }
 
+  private static String page(String path, String templates) {
+    Publication publication = DemonstrationSite.publication(Edited.base(templates), Marking.DRAFT);
+    return text(SiteRenderer.render(publication, List.of()), path);
+  }
+
   @Test
   void aUnitsOwnTemplateReplacesOneOfTheProgrammes() {
-    Unit unit = Units.demonstration();
-    Publication publication = DemonstrationSite.publication(unit, Marking.DRAFT);
-    OwnTemplates own =
-        new OwnTemplates(
-            List.of(new OwnTemplates.Template("assets/stackside.css", "body { color: black }")));
-    assertThat(text(SiteRenderer.render(publication, List.of(), own), "assets/stackside.css"))
-        .isEqualTo("body { color: black }");
+    assertThat(
+            page(
+                "assets/stackside.css",
+                "=== templates/assets/stackside.css\n+body { color: black }\n"))
+        .startsWith("body { color: black }");
   }
 
   @Test
   void aMessageFileOfTheUnitsLanguageIsTaken() {
-    Publication publication = DemonstrationSite.publication(Units.demonstration(), Marking.DRAFT);
-    String english = new Templates(OwnTemplates.none()).text("words/en-GB.txt");
-    OwnTemplates own =
-        new OwnTemplates(
-            List.of(
-                new OwnTemplates.Template(
-                    "words/en-GB.txt",
-                    english.replace("menu.start = Start", "menu.start = Home"))));
-    assertThat(text(SiteRenderer.render(publication, List.of(), own), "rooms.html"))
-        .contains(">Home</a>");
-  }
-
-  @Test
-  void aMisspeltNameInATemplateStopsTheRun() {
-    Publication publication = DemonstrationSite.publication(Units.demonstration(), Marking.DRAFT);
-    OwnTemplates own =
-        new OwnTemplates(List.of(new OwnTemplates.Template("page.ftlh", "<p>${frame.titel}</p>")));
-    assertThatThrownBy(() -> SiteRenderer.render(publication, List.of(), own))
-        .isInstanceOf(BrokenTemplate.class)
-        .hasMessageContaining("page.ftlh");
+    assertThat(page("rooms.html", "=== templates/words/en-GB.txt\n+menu.start = Home\n"))
+        .contains(">Home</a>", ">Find an answer</a>");
   }
 
   static String text(List<OutputFile> files, String path) {
