@@ -71,7 +71,7 @@ final class ControlledDocumentsTest {
   @Test
   void changedProfile_isNamedFieldByField() throws IOException {
     changeOneProfile();
-    assertThat(run("check")).isZero();
+    assertThat(run("check")).isEqualTo(4);
     assertThat(office.out)
         .contains("changed since it was signed, and not signed again by lead-endoscopist")
         .contains("technique: " + BEFORE + " → " + AFTER + " (signed 2026-11-20 by ");
@@ -81,7 +81,7 @@ final class ControlledDocumentsTest {
   void unsignedChange_staysOffEveryWallAndPage() throws Exception {
     SortedMap<String, Fingerprint> cards = office.bytes("site/cards");
     changeOneProfile();
-    assertThat(run("issue", "--on", "2026-11-22")).isEqualTo(1);
+    assertThat(run("issue", "--on", "2026-11-22")).isEqualTo(4);
     assertThat(office.bytes("site/cards")).isEqualTo(cards);
     assertThat(office.out).contains("stays up: ").doesNotContain("print these");
     assertThat(office.register().last().orElseThrow().cards()).isEmpty();
@@ -140,7 +140,7 @@ final class ControlledDocumentsTest {
   void aRoleTakenOut_signsNoLessUntilAllAndItselfHaveAgreed() throws Exception {
     String two = "profile: [lead-endoscopist, medical-physics]";
     office.edit("unit.yaml", two, "profile: [lead-endoscopist]");
-    assertThat(run("check")).isZero();
+    assertThat(run("check")).isEqualTo(4);
     assertThat(office.out)
         .contains("unit:policies: signatures profile: lead-endoscopist, medical-physics → lead")
         .contains("role:medical-physics: signs: profile, machine, asset → machine, asset");
@@ -149,7 +149,7 @@ final class ControlledDocumentsTest {
     }
     changeOneProfile();
     sign("lead-endoscopist");
-    assertThat(run("issue", "--on", "2026-11-23")).isEqualTo(1);
+    assertThat(run("issue", "--on", "2026-11-23")).isEqualTo(4);
     assertThat(office.out)
         .contains("role:medical-physics: changed since it was signed")
         .doesNotContain("print these");
@@ -167,7 +167,7 @@ final class ControlledDocumentsTest {
     for (String role : List.of("lead-nurse", "lead-endoscopist")) {
       sign(role);
     }
-    assertThat(run("issue", "--on", "2026-11-23")).isEqualTo(1);
+    assertThat(run("issue", "--on", "2026-11-23")).isEqualTo(4);
     assertThat(office.out)
         .contains("role:medical-physics: changed since it was signed")
         .doesNotContain("print these");
@@ -336,7 +336,7 @@ final class ControlledDocumentsTest {
     office.answering(
         "yes\n".repeat(9), "approve", "--role", "lead-endoscopist", "--initials", "AB");
     office.answering("yes\n".repeat(9), "approve", "--role", "medical-physics", "--initials", "AB");
-    assertThat(run("issue")).isEqualTo(1);
+    assertThat(run("issue")).isEqualTo(4);
     assertThat(office.out)
         .contains("print these: Room A, EQ-0209: Settings, flat polyps, edition 2")
         .contains("stays up: Room 2, EQ-0417: Set up, and when it fails, edition 1")

@@ -31,6 +31,7 @@ final class ReadingFaultsTest {
           "unreadable-file",
           "leads-out-of-folder",
           "unknown-file",
+          "unknown-template",
           "too-many-files",
           "file-too-large",
           "not-utf-8",

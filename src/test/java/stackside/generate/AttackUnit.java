@@ -62,7 +62,6 @@ public final class AttackUnit {
           "situation",
           "explain",
           "explanation",
-          "language",
           "verbs",
           "lamps",
           "software");

@@ -39,7 +39,10 @@ final class AttackUnitTest {
           "LampId.slug", "small letters, digits and single hyphens",
           "ContactHours.words", "days and hours of the week",
           "Cold.how", "what Profile.cold says, as an answer",
-          "NotApproved.instead", "what Profile.notApproved says, as an answer");
+          "NotApproved.instead", "what Profile.notApproved says, as an answer",
+          "UnitDetails.language", "a language tag",
+          "Unit.templates", "the unit's own HTML, which only its templates may print",
+          "Unit.ownWords", "words in place of the program's; see TemplateTricksTest");
 
   private final TreeSet<String> attacked = new TreeSet<>();
 

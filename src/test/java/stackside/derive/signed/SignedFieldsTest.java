@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stackside.Units;
+import stackside.derive.Edited;
 import stackside.model.Asset;
 import stackside.model.Checklist;
 import stackside.model.Citation;
@@ -124,6 +125,26 @@ final class SignedFieldsTest {
     wanted.addAll(Variations.components(ReadingDistance.class));
     wanted.addAll(Variations.components(OutputCheckPolicy.class));
     assertThat(noticed).containsAll(wanted);
+  }
+
+  /**
+   * Words of cards are signed with the policies; other words, and a unit without any, change
+   * nothing.
+   */
+  @Test
+  void ownWordsThatReachCards_makeTheSignatureOfThePoliciesVoid() {
+    Unit base = Edited.base("");
+    SignedFacts before = SignedFacts.of(base, base.policies()).orElseThrow();
+    assertThat(before.facts().values()).doesNotContainKey("card-words");
+    Unit paged = Edited.base("=== templates/words/en-GB.txt\n+menu.rooms = Theatres\n");
+    assertThat(SignedFacts.of(paged, paged.policies()).orElseThrow().fingerprint())
+        .isEqualTo(before.fingerprint());
+    Unit worded =
+        Edited.base("=== templates/words/en-GB.txt\n+card.column-yellow = Yellow pedal: cut\n");
+    SignedFacts after = SignedFacts.of(worded, worded.policies()).orElseThrow();
+    assertThat(FactChange.between(before.facts(), after.facts()))
+        .extracting(FactChange::words)
+        .containsExactly("card-words card.column-yellow: nothing → Yellow pedal: cut");
   }
 
   @Test

@@ -121,7 +121,9 @@ final class TemplateTricksTest {
                     .doesNotContain("\n", "freemarker.core", "root:"));
   }
 
-  /** Nothing is asked where a template includes itself and prints nothing; its line is not known. */
+  /**
+   * Nothing is asked where a template includes itself and prints nothing; its line is not known.
+   */
   @ParameterizedTest
   @ValueSource(
       strings = {"<#include \"page.ftlh\">", "<#assign s='<@s?interpret/>'><@s?interpret/>"})
