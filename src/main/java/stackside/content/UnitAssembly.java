@@ -270,7 +270,7 @@ final class UnitAssembly {
       if (LoggedRecord.class.isAssignableFrom(type) && row instanceof Piece.Mapping written) {
         records.add(asWritten(written));
       }
-      if (row instanceof Piece.Refused) {
+      if (row.refusal().isPresent()) {
         markIncomplete(file);
       }
       int mark = findings.mark();
