@@ -89,8 +89,10 @@ final class CsvTableTest {
             Trial.assets("asset,machine,software,status,since\n" + rows.replace(';', ','))
                 .with(
                     "output-checks.csv",
-                    ("asset,date,mode,level,limit,load,watts,method,initials\n"
-                            + "EQ-1,2026-05-20,cut,,40 W,500 ohm,38 W,Analyser,NT\n")
+                    """
+                    asset,date,mode,level,limit,load,watts,method,initials
+                    EQ-1,2026-05-20,cut,,40 W,500 ohm,38 W,Analyser,NT
+                    """
                         .replace(',', '\t'))
                 .problems())
         .contains(
@@ -100,9 +102,11 @@ final class CsvTableTest {
   @Test
   void rowsPastedTwice_areOneMistakeWithTheirNumber() {
     String sheet =
-        "asset,machine,software,status,since\n"
-            + "EQ-1,cordgrass,2.1,in use,2024-05-02\n"
-            + "EQ-2,cordgrass,2.1,in use,2024-05-02\n";
+        """
+        asset,machine,software,status,since
+        EQ-1,cordgrass,2.1,in use,2024-05-02
+        EQ-2,cordgrass,2.1,in use,2024-05-02
+        """;
     assertThat(Trial.assets(sheet.repeat(400)).problems())
         .containsExactly(
             "assets.csv:4:1+35: this row stands in the sheet before, on line 1, and so do 1196 more rows [written-twice] (where it stands first: assets.csv:1:1) | remove the rows that were pasted a second time");
