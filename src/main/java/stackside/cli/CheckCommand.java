@@ -37,6 +37,9 @@ final class CheckCommand implements Command {
       judged = last.compared(judged);
     }
     return desk.close(
-        asked, Outcome.of("check", desk.day(asked), judged).with(List.of(last.words())));
+        asked,
+        Outcome.of("check", desk.day(asked), judged)
+            .holding(judged.holdsCards(desk.day(asked)))
+            .with(List.of(last.words())));
   }
 }

@@ -82,7 +82,10 @@ final class DraftCommand implements Command {
                 new Outcome.Written(
                     out, replaced.files(), replaced.changed(), out.resolve("index.html")));
       }
-      outcome = Outcome.of("draft", desk.day(asked), edition.judged()).with(notices);
+      outcome =
+          Outcome.of("draft", desk.day(asked), edition.judged())
+              .holding(edition.judged().holdsCards(desk.day(asked)))
+              .with(notices);
       outcome = written.map(outcome::with).orElse(outcome);
     }
     return desk.close(asked, outcome);

@@ -6,6 +6,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.check.ContentRules;
 import stackside.content.ContentReader;
@@ -14,7 +16,12 @@ import stackside.derive.Analysis;
 import stackside.derive.signed.Approvals;
 import stackside.derive.signed.SignedFacts;
 import stackside.derive.standing.Standing;
+import stackside.model.ThingId;
 import stackside.publish.Disk;
+import stackside.render.Marking;
+import stackside.render.Publication;
+import stackside.render.plan.CardPlanner;
+import stackside.render.plan.CardThings;
 import stackside.source.Problem;
 import stackside.source.Row;
 import stackside.source.Severity;
@@ -87,6 +94,19 @@ record Judged(
     return analysis
         .flatMap(each -> standing.map(stands -> Matter.of(each.unit(), stands, approvals)))
         .orElse(List.of());
+  }
+
+  /** Whether something that a card shows does not stand as it should on the day. */
+  boolean holdsCards(LocalDate on) {
+    Set<ThingId> unsettled = matters().stream().map(Matter::about).collect(Collectors.toSet());
+    if (analysis.isEmpty() || unsettled.isEmpty() || errors().findAny().isPresent()) {
+      return false;
+    }
+    Analysis shown = analysis.get();
+    return CardPlanner.plans(new Publication(shown, List.of(), List.of(), Marking.ISSUED, on))
+        .stream()
+        .flatMap(plan -> CardThings.of(shown.unit(), plan).stream())
+        .anyMatch(unsettled::contains);
   }
 
   /** The records in which nothing is wrong, so that an issue can rest on them. */

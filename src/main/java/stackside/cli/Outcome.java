@@ -73,7 +73,7 @@ record Outcome(
     return new Outcome(command, on, sources, problems, matters, cards, notices, written);
   }
 
-  /** The outcome of judging alone. What does not stand as it should holds cards back. */
+  /** The outcome of judging alone. */
   static Outcome of(String command, LocalDate on, Judged judged) {
     return new Outcome(
         command,
@@ -81,7 +81,7 @@ record Outcome(
         judged.sources(),
         judged.problems(),
         judged.matters(),
-        !judged.matters().isEmpty(),
+        false,
         judged.notJudged(),
         Optional.empty());
   }
