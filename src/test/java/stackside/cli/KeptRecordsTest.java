@@ -31,7 +31,7 @@ final class KeptRecordsTest {
     office.edit(
         CHECKS,
         "EQ-0418,2026-03-03,interval-cut",
-        "EQ-0418,2026-11-20,interval-cut,2,60 W,500 ohm,61 W,Analyser,AP\nEQ-0418,2026-03-03,pulsed-cut");
+        "EQ-0418,2026-11-20,interval-cut,2,60 W,500 ohm,61 W,Analyser,AP\nEQ-0418,2026-03-03,interval-cut");
     assertThat(office.run("issue", "--on", "2026-11-24")).as(office.told()).isZero();
     assertThat(office.register().last().orElseThrow().records()).hasSize(1);
   }

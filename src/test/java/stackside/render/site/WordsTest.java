@@ -152,7 +152,7 @@ final class WordsTest {
 
   @Test
   void aClosedListWithoutANameStopsTheRun() {
-    assertThatThrownBy(() -> english().choice(Condition.values()[0]))
+    assertThatThrownBy(() -> english().choice(Condition.MAINS_OFF))
         .isInstanceOf(IllegalStateException.class);
   }
 
