@@ -173,13 +173,13 @@ final class ClosedKinds {
   }
 
   /** One question for a kind. */
-  private record Asked(TreePath path, String kind) {}
+  private record KindTest(TreePath path, String kind) {}
 
   /** Looks at each method for itself. */
   private final class Chains extends TreePathScanner<Void, Void> {
     private final CompilationUnitTree unit;
     private final List<String> found;
-    private Map<String, List<Asked>> asked = new LinkedHashMap<>();
+    private Map<String, List<KindTest>> asked = new LinkedHashMap<>();
 
     Chains(CompilationUnitTree unit, List<String> found) {
       this.unit = unit;
@@ -188,7 +188,7 @@ final class ClosedKinds {
 
     @Override
     public Void visitMethod(MethodTree method, Void nothing) {
-      Map<String, List<Asked>> outside = asked;
+      Map<String, List<KindTest>> outside = asked;
       asked = new LinkedHashMap<>();
       super.visitMethod(method, null);
       asked.forEach(this::judge);
@@ -209,12 +209,12 @@ final class ClosedKinds {
                                   .computeIfAbsent(
                                       test.getExpression() + " as " + root,
                                       any -> new ArrayList<>())
-                                  .add(new Asked(path, kind))));
+                                  .add(new KindTest(path, kind))));
       return super.visitInstanceOf(test, null);
     }
 
-    private void judge(String value, List<Asked> tests) {
-      if (tests.stream().map(Asked::kind).distinct().count() > 1
+    private void judge(String value, List<KindTest> tests) {
+      if (tests.stream().map(KindTest::kind).distinct().count() > 1
           && !throwsAfter(tests.get(tests.size() - 1).path())) {
         long line =
             unit.getLineMap()

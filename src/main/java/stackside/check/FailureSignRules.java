@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import stackside.derive.Analysis;
 import stackside.derive.circuit.FailureSign;
 import stackside.derive.circuit.Mending;
-import stackside.derive.circuit.Observed;
+import stackside.derive.circuit.Observation;
 import stackside.derive.circuit.OutcomeClass;
 import stackside.model.Checklist;
 import stackside.model.ChecklistKind;
@@ -188,7 +188,7 @@ final class FailureSignRules {
         .orElse(sign.machine().name().at());
   }
 
-  private static String words(Observed observed) {
+  private static String words(Observation observed) {
     List<String> words = new ArrayList<>();
     words.add(observed.tone() == Tone.NONE ? "no tone" : observed.tone().spoken() + " tone");
     observed.lamps().forEach((lamp, colour) -> words.add("lamp '" + lamp + "' " + colour));

@@ -33,26 +33,26 @@ import stackside.source.Severity;
 /** Shows what a role would sign, thing by thing, and adds the signatures that are given. */
 final class ApproveCommand implements Command {
   private static final Option ROLE =
-      Form.option("role", "ROLE", "The role that signs, as unit.yaml names it.");
+      CommandSpec.option("role", "ROLE", "The role that signs, as unit.yaml names it.");
   private static final Option INITIALS =
-      Form.option(
+      CommandSpec.option(
           "initials",
           "INITIALS",
           "The initials of the person who signs; no more of a name is kept.");
   private static final Option ONLY =
-      Form.option(
+      CommandSpec.option(
           "only",
           "THING",
           "A thing to show, such as profile:ID; everything that is open if none is named. May be"
               + " given more than once.");
   private static final Option MERGE =
-      Form.option(
+      CommandSpec.option(
           "merge",
           "LEDGER",
           "Instead of signing, adds the signatures of another copy of approvals.csv that this one"
               + " lacks, in its order and sealed anew; for two people who signed at the same time.");
-  static final Form FORM =
-      Asked.form(
+  static final CommandSpec FORM =
+      ContentOptions.form(
           "approve",
           "Shows each thing that a role has still to sign, with what changed since it was last"
               + " signed, and asks. Signatures are added to approvals.csv; what they cover is kept in"
@@ -62,16 +62,16 @@ final class ApproveCommand implements Command {
           ONLY,
           MERGE);
 
-  private final Desk desk;
-  private final Asked asked;
+  private final CommandContext desk;
+  private final ContentOptions asked;
   private final String role;
   private final String initials;
   private final List<String> only;
   private final Optional<Path> merge;
 
-  ApproveCommand(Desk desk, Given given) throws UsageException {
+  ApproveCommand(CommandContext desk, Arguments given) throws UsageException {
     this.desk = desk;
-    this.asked = Asked.of(given);
+    this.asked = ContentOptions.of(given);
     this.role = given.text(ROLE).orElse("");
     this.initials = given.text(INITIALS).orElse("");
     this.only = given.all(ONLY);
@@ -118,11 +118,11 @@ final class ApproveCommand implements Command {
               + " with --initials");
     }
     try (SafeFile ledger = files.holdLedger()) {
-      Judged judged = desk.judged(asked);
+      CheckedContent judged = desk.judged(asked);
       ApprovalFiles.Read read = files.read();
       if (judged.analysis().isEmpty()
           || !read.problems().isEmpty()
-          || judged.problems().stream().anyMatch(Reach::touchesWhatIsSigned)) {
+          || judged.problems().stream().anyMatch(ErrorScope::touchesWhatIsSigned)) {
         return stopped(judged.with(read.problems()));
       }
       Unit unit = judged.analysis().get().unit();
@@ -138,9 +138,9 @@ final class ApproveCommand implements Command {
     return ExitCode.CLEAN;
   }
 
-  private ExitCode stopped(Judged judged) {
-    Outcome outcome =
-        Outcome.of("approve", desk.day(asked), judged).with(List.of("nothing was signed"));
+  private ExitCode stopped(CheckedContent judged) {
+    RunResult outcome =
+        RunResult.of("approve", desk.day(asked), judged).with(List.of("nothing was signed"));
     return desk.close(asked, outcome);
   }
 
@@ -180,7 +180,8 @@ final class ApproveCommand implements Command {
     private final BufferedReader answers =
         new BufferedReader(new InputStreamReader(desk.surroundings().in(), StandardCharsets.UTF_8));
 
-    Sitting(Unit unit, Role role, Approvals approvals, Judged judged) throws UsageException {
+    Sitting(Unit unit, Role role, Approvals approvals, CheckedContent judged)
+        throws UsageException {
       this.unit = unit;
       this.approvals = approvals;
       this.open = approvals.toSign(unit, role).stream().filter(this::isAsked).toList();

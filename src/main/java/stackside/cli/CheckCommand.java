@@ -8,27 +8,27 @@ import org.apache.commons.cli.Option;
 /** Reads and judges; writes nothing. */
 final class CheckCommand implements Command {
   private static final Option SITE =
-      Form.option(
+      CommandSpec.option(
           "site",
           "FOLDER",
           "The site folder of the last issue, to compare records with; 'site' if none is named.");
-  static final Form FORM =
-      Asked.form(
+  static final CommandSpec FORM =
+      ContentOptions.form(
           "check", "Reads the content and prints what is wrong with it; writes nothing.", SITE);
 
-  private final Desk desk;
-  private final Asked asked;
+  private final CommandContext desk;
+  private final ContentOptions asked;
   private final Path site;
 
-  CheckCommand(Desk desk, Given given) throws UsageException {
+  CheckCommand(CommandContext desk, Arguments given) throws UsageException {
     this.desk = desk;
-    this.asked = Asked.of(given);
+    this.asked = ContentOptions.of(given);
     this.site = given.path(SITE).orElse(Path.of("site"));
   }
 
   @Override
   public ExitCode run() throws IOException, UsageException {
-    Judged judged;
+    CheckedContent judged;
     LastIssue last;
     try (Progress progress = desk.progress()) {
       progress.stage("reading and judging the content");
@@ -38,7 +38,7 @@ final class CheckCommand implements Command {
     }
     return desk.close(
         asked,
-        Outcome.of("check", desk.day(asked), judged)
+        RunResult.of("check", desk.day(asked), judged)
             .holding(judged.holdsCards(desk.day(asked)))
             .with(List.of(last.words())));
   }

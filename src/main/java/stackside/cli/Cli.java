@@ -27,18 +27,18 @@ public final class Cli {
           new Known(ExplainCommand.FORM, ExplainCommand::new),
           new Known(StartCommand.FORM, StartCommand::new));
 
-  private final Desk desk;
+  private final CommandContext desk;
 
   public Cli(OutputStream out, OutputStream err) {
-    this(out, err, Surroundings.real());
+    this(out, err, Environment.real());
   }
 
-  Cli(OutputStream out, OutputStream err, Surroundings surroundings) {
-    this.desk = new Desk(new Console(out, err), surroundings);
+  Cli(OutputStream out, OutputStream err, Environment surroundings) {
+    this.desk = new CommandContext(new Console(out, err), surroundings);
   }
 
   /** A command of the program and how it is made. */
-  private record Known(Form form, Command.Maker maker) {
+  private record Known(CommandSpec form, Command.Maker maker) {
     String name() {
       return form.name();
     }
@@ -60,7 +60,7 @@ public final class Cli {
       throw new UsageException("say which command to run; 'stackside --help' lists them");
     }
     String first = arguments.get(0);
-    if (stands(Form.HELP, first)) {
+    if (stands(CommandSpec.HELP, first)) {
       return told(Help.of(COMMANDS.stream().map(Known::form).toList(), VERSION, columns()));
     }
     if (stands(VERSION, first)) {
@@ -68,7 +68,7 @@ public final class Cli {
     }
     Known known = named(first);
     List<String> behind = arguments.subList(1, arguments.size());
-    if (behind.stream().anyMatch(each -> stands(Form.HELP, each))) {
+    if (behind.stream().anyMatch(each -> stands(CommandSpec.HELP, each))) {
       return told(Help.of(known.form(), columns()));
     }
     return known.maker().of(desk, known.form().read(behind)).run();
@@ -114,7 +114,7 @@ public final class Cli {
   private ExitCode failed(Exception e, String... arguments) {
     ExitCode code = code(e);
     if (Format.isJson(arguments)) {
-      desk.console().result(OutcomeJson.failure(arguments[0], code, sentence(e)));
+      desk.console().result(RunResultJson.failure(arguments[0], code, sentence(e)));
     } else {
       desk.console().problem("stackside: " + sentence(e));
     }

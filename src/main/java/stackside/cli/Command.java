@@ -8,6 +8,6 @@ interface Command {
 
   /** Makes a command of what stands on the line. */
   interface Maker {
-    Command of(Desk desk, Given given) throws UsageException;
+    Command of(CommandContext desk, Arguments given) throws UsageException;
   }
 }

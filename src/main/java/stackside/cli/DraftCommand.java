@@ -12,19 +12,20 @@ import stackside.publish.OutputFolder;
 /** Builds a marked preview, even with problems. */
 final class DraftCommand implements Command {
   private static final Option SITE =
-      Form.option(
+      CommandSpec.option(
           "site",
           "FOLDER",
           "The site folder of the last issue, which the preview follows; 'site' if none is named.");
   private static final Option OUT =
-      Form.option("out", "FOLDER", "Where the preview goes; 'target/draft' if none is named.");
+      CommandSpec.option(
+          "out", "FOLDER", "Where the preview goes; 'target/draft' if none is named.");
   private static final Option TEMPLATES =
-      Form.option(
+      CommandSpec.option(
           "templates",
           "FOLDER",
           "Templates and words to try in the preview, in place of those in the content.");
-  static final Form FORM =
-      Asked.form(
+  static final CommandSpec FORM =
+      ContentOptions.form(
           "draft",
           "Builds a preview of the site and the cards, marked DRAFT throughout. Content with"
               + " problems is built too; they stand on a page of their own.",
@@ -32,15 +33,15 @@ final class DraftCommand implements Command {
           OUT,
           TEMPLATES);
 
-  private final Desk desk;
-  private final Asked asked;
+  private final CommandContext desk;
+  private final ContentOptions asked;
   private final Path site;
   private final Path out;
   private final Optional<Path> templates;
 
-  DraftCommand(Desk desk, Given given) throws UsageException {
+  DraftCommand(CommandContext desk, Arguments given) throws UsageException {
     this.desk = desk;
-    this.asked = Asked.of(given);
+    this.asked = ContentOptions.of(given);
     this.site = given.path(SITE).orElse(Path.of("site"));
     this.out = given.path(OUT).orElse(Path.of("target", "draft"));
     this.templates = given.path(TEMPLATES);
@@ -51,11 +52,11 @@ final class DraftCommand implements Command {
     Path content = desk.contentFolder(asked);
     Optional<Path> tried = desk.templates(templates);
     Path target = desk.outputFolder(out, content);
-    Outcome outcome;
+    RunResult outcome;
     try (Progress progress = desk.progress();
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
       progress.stage("reading and judging the content");
-      Judged judged = desk.judged(asked, tried);
+      CheckedContent judged = desk.judged(asked, tried);
       LastIssue last = desk.lastIssue(site, judged);
       Edition edition =
           Edition.draft(
@@ -71,7 +72,7 @@ final class DraftCommand implements Command {
                   "tried with the templates of '"
                       + each
                       + "'; only those of the content are issued"));
-      Optional<Outcome.Written> written = Optional.empty();
+      Optional<RunResult.Written> written = Optional.empty();
       if (edition.files().isEmpty()) {
         notices.add("nothing was built, for the unit itself could not be read");
       } else {
@@ -79,11 +80,11 @@ final class DraftCommand implements Command {
         OutputFolder.Replaced replaced = folder.replace(edition.files());
         written =
             Optional.of(
-                new Outcome.Written(
+                new RunResult.Written(
                     out, replaced.files(), replaced.changed(), out.resolve("index.html")));
       }
       outcome =
-          Outcome.of("draft", desk.day(asked), edition.judged())
+          RunResult.of("draft", desk.day(asked), edition.judged())
               .holding(edition.judged().holdsCards(desk.day(asked)))
               .with(notices);
       outcome = written.map(outcome::with).orElse(outcome);

@@ -22,14 +22,14 @@ import stackside.render.site.SiteRenderer;
  *
  * @param files none where the unit itself could not be read
  */
-record Edition(Judged judged, List<OutputFile> files) {
+record Edition(CheckedContent judged, List<OutputFile> files) {
 
   Edition {
     files = List.copyOf(files);
   }
 
   /** Renders a preview. */
-  static Edition draft(Judged judged, Editions editions, LocalDate on, Progress progress) {
+  static Edition draft(CheckedContent judged, Editions editions, LocalDate on, Progress progress) {
     Optional<Analysis> analysis = judged.analysis();
     return analysis.isEmpty()
         ? new Edition(judged, List.of())
@@ -37,16 +37,17 @@ record Edition(Judged judged, List<OutputFile> files) {
   }
 
   private static Publication publication(
-      Judged judged, Analysis analysis, Editions editions, LocalDate on) {
+      CheckedContent judged, Analysis analysis, Editions editions, LocalDate on) {
     return new Publication(analysis, judged.problems(), Faults.all(), Marking.DRAFT, editions, on);
   }
 
-  private static Edition rendered(Judged judged, Publication publication, Progress progress) {
+  private static Edition rendered(
+      CheckedContent judged, Publication publication, Progress progress) {
     progress.stage("painting the cards");
     List<CardPlan> plans = CardPlanner.plans(publication);
     RenderedCards cards = CardRenderer.render(publication, plans);
     progress.stage("reading the cards back");
-    Judged whole =
+    CheckedContent whole =
         judged.with(cards.problems()).with(CardRules.judge(publication, plans, cards.printed()));
     progress.stage("writing the pages");
     Publication told =

@@ -12,23 +12,23 @@ import stackside.source.Fault;
 
 /** Says what a rule means, with a wrong and a right example. */
 final class ExplainCommand implements Command {
-  private static final Form.Place RULE =
-      new Form.Place(
+  private static final CommandSpec.Place RULE =
+      new CommandSpec.Place(
           "RULE",
           false,
           "The word in brackets behind a message, or json for what --format json prints; all rules"
               + " are listed if none is given.");
-  static final Form FORM =
-      new Form(
+  static final CommandSpec FORM =
+      new CommandSpec(
           "explain",
           "Says what a message means, with a wrong and a right example.",
           Optional.of(RULE),
           List.of());
 
-  private final Desk desk;
+  private final CommandContext desk;
   private final Optional<String> rule;
 
-  ExplainCommand(Desk desk, Given given) {
+  ExplainCommand(CommandContext desk, Arguments given) {
     this.desk = desk;
     this.rule = given.place();
   }
@@ -49,13 +49,13 @@ final class ExplainCommand implements Command {
 
   /** What stands in the document for programs. */
   static String json() {
-    try (InputStream page = ExplainCommand.class.getResourceAsStream(OutcomeJson.PAGE)) {
+    try (InputStream page = ExplainCommand.class.getResourceAsStream(RunResultJson.PAGE)) {
       if (page == null) {
-        throw new IllegalStateException("the program lacks its file " + OutcomeJson.PAGE);
+        throw new IllegalStateException("the program lacks its file " + RunResultJson.PAGE);
       }
       return new String(page.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot read " + OutcomeJson.PAGE, e);
+      throw new UncheckedIOException("cannot read " + RunResultJson.PAGE, e);
     }
   }
 

@@ -31,32 +31,32 @@ final class Help {
   }
 
   /** About the program as a whole. */
-  static String of(List<Form> commands, Option version, int columns) {
+  static String of(List<CommandSpec> commands, Option version, int columns) {
     Help help = new Help(columns);
     help.hanging("Usage: stackside ", "COMMAND");
     help.paragraph(PURPOSE);
     help.blank();
     commands.forEach(each -> help.entry(each.name(), firstSentence(each.purpose())));
     help.blank();
-    Stream.of(version, Form.HELP).forEach(help::option);
+    Stream.of(version, CommandSpec.HELP).forEach(help::option);
     help.entry("COMMAND --help", "Shows what a command takes.");
     return help.closed();
   }
 
   /** About one command. */
-  static String of(Form form, int columns) {
+  static String of(CommandSpec form, int columns) {
     Help help = new Help(columns);
     help.hanging("Usage: stackside " + form.name() + " ", usage(form));
     help.paragraph(form.purpose());
     help.blank();
     form.place().ifPresent(place -> help.entry(place.label(), place.meaning()));
     form.options().forEach(help::option);
-    help.option(Form.HELP);
+    help.option(CommandSpec.HELP);
     return help.closed();
   }
 
   /** Each part stays whole where the line breaks. */
-  private static String usage(Form form) {
+  private static String usage(CommandSpec form) {
     Stream<String> place =
         form.place().stream().map(each -> optional(each.required(), each.label()));
     Stream<String> options =

@@ -22,29 +22,29 @@ import stackside.source.Problem;
 /** Publishes what may be published, card by card. */
 final class IssueCommand implements Command {
   private static final Option OUT =
-      Form.option(
+      CommandSpec.option(
           "out",
           "FOLDER",
           "The site folder, with the register of earlier issues; 'site' if none is named.");
   private static final Option FIRST =
-      Form.mark(
+      CommandSpec.mark(
           "first", "Says that this unit never issued anything, so that there is no register.");
-  static final Form FORM =
-      Asked.form(
+  static final CommandSpec FORM =
+      ContentOptions.form(
           "issue",
           "Publishes what is right and signed; the rest stays at its last edition or comes down."
               + " Prints which cards to print and which to take down.",
           OUT,
           FIRST);
 
-  private final Desk desk;
-  private final Asked asked;
+  private final CommandContext desk;
+  private final ContentOptions asked;
   private final Path out;
   private final boolean first;
 
-  IssueCommand(Desk desk, Given given) throws UsageException {
+  IssueCommand(CommandContext desk, Arguments given) throws UsageException {
     this.desk = desk;
-    this.asked = Asked.of(given);
+    this.asked = ContentOptions.of(given);
     this.out = given.path(OUT).orElse(Path.of("site"));
     this.first = given.has(FIRST);
   }
@@ -58,7 +58,7 @@ final class IssueCommand implements Command {
       SortedMap<String, OutputFile> hanging = folder.files();
       Register before = before(hanging);
       progress.stage("reading and judging the content");
-      Judged judged = new LastIssue(before, out).compared(desk.judged(asked));
+      CheckedContent judged = new LastIssue(before, out).compared(desk.judged(asked));
       List<Problem> ledger = ledgerProblems(judged, before);
       Optional<String> blocked = blocked(judged, ledger);
       if (blocked.isPresent()) {
@@ -69,7 +69,7 @@ final class IssueCommand implements Command {
       progress.stage("making the pages and cards");
       OutputFile unit = KeptUnit.of(desk.surroundings().disk(), content);
       Issuing.Ready ready = Issuing.of(judged, before, hanging, desk.day(asked), unit);
-      Optional<Outcome.Written> written = written(ready, before, folder);
+      Optional<RunResult.Written> written = written(ready, before, folder);
       List<String> told = new ArrayList<>(folder.notices());
       told.addAll(IssueLists.of(ready, before));
       return ended(judged.with(ready.problems()), told, !allIssued(ready.issue()), written);
@@ -77,18 +77,19 @@ final class IssueCommand implements Command {
   }
 
   /** An issue that would only repeat the last one is none. */
-  private Optional<Outcome.Written> written(
+  private Optional<RunResult.Written> written(
       Issuing.Ready ready, Register before, OutputFolder folder) throws IOException {
     if (ready.register().equals(before)) {
       return Optional.empty();
     }
     OutputFolder.Replaced replaced = folder.replace(ready.files());
     return Optional.of(
-        new Outcome.Written(out, replaced.files(), replaced.changed(), out.resolve("index.html")));
+        new RunResult.Written(
+            out, replaced.files(), replaced.changed(), out.resolve("index.html")));
   }
 
   /** Why nothing can be issued at all, if so. */
-  private static Optional<String> blocked(Judged judged, List<Problem> ledger) {
+  private static Optional<String> blocked(CheckedContent judged, List<Problem> ledger) {
     if (judged.analysis().isEmpty()) {
       return Optional.of("the unit itself could not be read");
     }
@@ -100,7 +101,7 @@ final class IssueCommand implements Command {
         .map(problem -> "the error at " + problem.at() + " may touch every card");
   }
 
-  private ExitCode stopped(Judged judged, List<String> told) {
+  private ExitCode stopped(CheckedContent judged, List<String> told) {
     return ended(judged, told, true, Optional.empty());
   }
 
@@ -116,7 +117,7 @@ final class IssueCommand implements Command {
   }
 
   /** A ledger that was touched vouches for nothing. */
-  private static List<Problem> ledgerProblems(Judged judged, Register before) {
+  private static List<Problem> ledgerProblems(CheckedContent judged, Register before) {
     Ledger ledger = judged.approvals().ledger();
     Optional<Fingerprint> head = before.ledgerHead();
     Stream<Problem> shortened =
@@ -137,8 +138,8 @@ final class IssueCommand implements Command {
 
   /** The lists are results for a person, and notices in the one document for a program. */
   private ExitCode ended(
-      Judged judged, List<String> told, boolean held, Optional<Outcome.Written> written) {
-    Outcome outcome = Outcome.of("issue", desk.day(asked), judged).holding(held);
+      CheckedContent judged, List<String> told, boolean held, Optional<RunResult.Written> written) {
+    RunResult outcome = RunResult.of("issue", desk.day(asked), judged).holding(held);
     if (asked.format() == Format.JSON) {
       outcome = outcome.with(told);
     } else {

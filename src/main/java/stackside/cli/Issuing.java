@@ -41,7 +41,7 @@ import stackside.source.Severity;
 
 /** Makes the files of one issue: decides card by card, then renders what may go out. */
 final class Issuing {
-  private final Judged judged;
+  private final CheckedContent judged;
   private final Analysis analysis;
   private final Standing standing;
   private final LocalDate on;
@@ -51,13 +51,13 @@ final class Issuing {
   private final SortedMap<ThingId, List<String>> unsettled = new TreeMap<>();
 
   /** One error of the content, and how far it reaches. */
-  private record Trouble(Problem problem, Reach reach) {
+  private record Trouble(Problem problem, ErrorScope reach) {
     String words() {
       return problem.at() + ": " + problem.message();
     }
   }
 
-  private Issuing(Judged judged, Analysis analysis, Standing standing, LocalDate on) {
+  private Issuing(CheckedContent judged, Analysis analysis, Standing standing, LocalDate on) {
     this.judged = judged;
     this.analysis = analysis;
     this.standing = standing;
@@ -65,7 +65,8 @@ final class Issuing {
     Subjects subjects = Subjects.of(analysis.unit());
     for (Problem problem : errors(judged)) {
       troubles.add(
-          new Trouble(problem, Reach.of(problem, analysis.unit(), subjects, judged.sources())));
+          new Trouble(
+              problem, ErrorScope.of(problem, analysis.unit(), subjects, judged.sources())));
       subjects.at(problem.at()).ifPresent(wrong::add);
     }
     judged
@@ -73,18 +74,20 @@ final class Issuing {
         .forEach(matter -> put(unsettled, matter.about(), matter.about() + ": " + matter.words()));
   }
 
-  private static List<Problem> errors(Judged judged) {
+  private static List<Problem> errors(CheckedContent judged) {
     return judged.problems().stream()
         .filter(problem -> problem.severity() == Severity.ERROR)
         .toList();
   }
 
   /** The errors for which nothing at all can be issued, if there are any. */
-  static List<Problem> blocking(Judged judged, Unit unit) {
+  static List<Problem> blocking(CheckedContent judged, Unit unit) {
     Subjects subjects = Subjects.of(unit);
     return errors(judged).stream()
         .filter(
-            each -> Reach.of(each, unit, subjects, judged.sources()) instanceof Reach.Everything)
+            each ->
+                ErrorScope.of(each, unit, subjects, judged.sources())
+                    instanceof ErrorScope.Everything)
         .toList();
   }
 
@@ -114,7 +117,7 @@ final class Issuing {
   }
 
   static Ready of(
-      Judged judged,
+      CheckedContent judged,
       Register before,
       SortedMap<String, OutputFile> hanging,
       LocalDate on,
@@ -185,7 +188,8 @@ final class Issuing {
     troubles.stream()
         .filter(trouble -> trouble.reach().touches(plan, things))
         .forEach(
-            trouble -> (Reach.isDoubt(trouble.problem()) ? open : errors).add(trouble.words()));
+            trouble ->
+                (ErrorScope.isDoubt(trouble.problem()) ? open : errors).add(trouble.words()));
     open.addAll(about(things, unsettled));
     List<Problem> seen = seen(plan, trial, open);
     found.addAll(seen);
@@ -219,7 +223,7 @@ final class Issuing {
   /** Why a card that is not made now need not be gone from the content. */
   private Optional<String> unread() {
     return troubles.stream()
-        .filter(trouble -> Reach.isUnread(trouble.problem()))
+        .filter(trouble -> ErrorScope.isUnread(trouble.problem()))
         .map(trouble -> "not all of the content can be read: " + trouble.words())
         .findFirst();
   }

@@ -31,7 +31,7 @@ record LastIssue(Register register, Path site) {
    * of as that, and what its sheet lost meanwhile once it is mended; what else is wrong with a row
    * that was changed comes of the change and is not told beside it.
    */
-  Judged compared(Judged judged) {
+  CheckedContent compared(CheckedContent judged) {
     List<Problem> found =
         judged
             .analysis()
@@ -43,7 +43,8 @@ record LastIssue(Register register, Path site) {
     List<Problem> others =
         judged.problems().stream()
             .filter(
-                each -> Reach.isUnread(each) || found.stream().noneMatch(it -> explains(it, each)))
+                each ->
+                    ErrorScope.isUnread(each) || found.stream().noneMatch(it -> explains(it, each)))
             .toList();
     return judged.telling(others).with(found);
   }
@@ -56,25 +57,25 @@ record LastIssue(Register register, Path site) {
   }
 
   /** Whether something in its sheet cannot be read, so that it cannot be known for what it was. */
-  private static boolean isToldAlready(Judged judged, Problem lost) {
+  private static boolean isToldAlready(CheckedContent judged, Problem lost) {
     return judged
         .errors()
-        .filter(Reach::isUnread)
+        .filter(ErrorScope::isUnread)
         .filter(error -> error.at().file().equals(lost.at().file()))
         .anyMatch(error -> covers(judged, error, lost));
   }
 
-  private static boolean covers(Judged judged, Problem error, Problem lost) {
+  private static boolean covers(CheckedContent judged, Problem error, Problem lost) {
     if (!lost.fault().equals(RecordFaults.REMOVED)) {
       return error.at().isOnLineOf(lost.at());
     }
     String file = lost.at().file();
     return judged.records().stream().noneMatch(row -> row.at().file().equals(file))
-        || (judged.records().stream().noneMatch(row -> Judged.isOn(error, row))
+        || (judged.records().stream().noneMatch(row -> CheckedContent.isOn(error, row))
             && mayBeAbout(judged, generator(judged, error.at()), lost));
   }
 
-  private static boolean mayBeAbout(Judged judged, String generator, Problem lost) {
+  private static boolean mayBeAbout(CheckedContent judged, String generator, Problem lost) {
     boolean known =
         judged.analysis().stream()
             .flatMap(each -> each.unit().assets().stream())
@@ -84,7 +85,7 @@ record LastIssue(Register register, Path site) {
   }
 
   /** The number with which a row begins. */
-  private static String generator(Judged judged, Location at) {
+  private static String generator(CheckedContent judged, Location at) {
     return judged.sources().excerpt(at).map(row -> row.replaceFirst(",.*", "")).orElse("");
   }
 }

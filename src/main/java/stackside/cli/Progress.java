@@ -24,9 +24,9 @@ final class Progress implements AutoCloseable {
     this.console = console;
   }
 
-  static Progress on(Console console, Surroundings.Audience audience) {
+  static Progress on(Console console, Environment.Audience audience) {
     Progress progress = new Progress(console);
-    if (audience == Surroundings.Audience.TERMINAL) {
+    if (audience == Environment.Audience.TERMINAL) {
       progress.timer.schedule(
           new TimerTask() {
             @Override

@@ -13,20 +13,21 @@ import stackside.render.OutputFile;
 /** Begins a new unit's content. */
 final class StartCommand implements Command {
   private static final String RESOURCES = "/stackside/start/";
-  private static final Form.Place FOLDER = new Form.Place("FOLDER", true, "The folder to make.");
-  static final Form FORM =
-      new Form(
+  private static final CommandSpec.Place FOLDER =
+      new CommandSpec.Place("FOLDER", true, "The folder to make.");
+  static final CommandSpec FORM =
+      new CommandSpec(
           "start",
           "Begins a new unit's content, with each place to fill marked FILL-IN.",
           Optional.of(FOLDER),
           List.of());
 
-  private final Desk desk;
+  private final CommandContext desk;
   private final Path folder;
 
-  StartCommand(Desk desk, Given given) throws UsageException {
+  StartCommand(CommandContext desk, Arguments given) throws UsageException {
     this.desk = desk;
-    this.folder = Given.path(given.place().orElseThrow());
+    this.folder = Arguments.path(given.place().orElseThrow());
   }
 
   @Override

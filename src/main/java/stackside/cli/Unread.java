@@ -14,8 +14,8 @@ import stackside.model.Unit;
 import stackside.source.Location;
 import stackside.source.Note;
 import stackside.source.Problem;
-import stackside.source.Row;
 import stackside.source.Severity;
+import stackside.source.SheetRow;
 import stackside.source.Sources;
 
 /**
@@ -23,7 +23,7 @@ import stackside.source.Sources;
  * facts from several files, and what is known of a generator stands in sheets: where one of these
  * could not be read whole, nobody can say that something was changed or is missing.
  */
-record Unread(Unit unit, Sources sources, List<Row> records, List<Problem> errors) {
+record Unread(Unit unit, Sources sources, List<SheetRow> records, List<Problem> errors) {
   private static final String UNIT = "unit.yaml";
   private static final String LEDGER = "approvals.csv";
   private static final String SOURCES = "sources.yaml";
@@ -45,26 +45,26 @@ record Unread(Unit unit, Sources sources, List<Row> records, List<Problem> error
           "rooms/",
           "machines/");
 
-  static Unread in(Unit unit, Judged judged) {
+  static Unread in(Unit unit, CheckedContent judged) {
     return new Unread(
         unit,
         judged.sources(),
         judged.records(),
         judged.problems().stream()
-            .filter(Reach::isUnread)
+            .filter(ErrorScope::isUnread)
             .filter(problem -> problem.severity() == Severity.ERROR)
             .toList());
   }
 
   /** Whether a matter may be there only because something could not be read. */
-  boolean mayExplain(Matter matter) {
+  boolean mayExplain(OpenItem matter) {
     return !causes(matter).isEmpty();
   }
 
   /** What cannot be judged, in sentences: each cause once, with a count. */
-  List<String> words(List<Matter> matters) {
+  List<String> words(List<OpenItem> matters) {
     Map<String, Set<ThingId>> about = new LinkedHashMap<>();
-    for (Matter matter : matters) {
+    for (OpenItem matter : matters) {
       Set<String> causes = causes(matter);
       if (!causes.isEmpty()) {
         about
@@ -77,7 +77,7 @@ record Unread(Unit unit, Sources sources, List<Row> records, List<Problem> error
         .toList();
   }
 
-  private static String sentence(Matter.Basis basis, Set<String> causes) {
+  private static String sentence(OpenItem.Basis basis, Set<String> causes) {
     String what =
         switch (basis) {
           case SIGNATURES -> "signatures under %s";
@@ -109,7 +109,7 @@ record Unread(Unit unit, Sources sources, List<Row> records, List<Problem> error
     };
   }
 
-  private Set<String> causes(Matter matter) {
+  private Set<String> causes(OpenItem matter) {
     ThingId thing = matter.about();
     return switch (matter.basis()) {
       case SIGNATURES -> signed(thing);
@@ -177,7 +177,7 @@ record Unread(Unit unit, Sources sources, List<Row> records, List<Problem> error
     return records.stream()
         .filter(row -> row.at().file().equals(sheet))
         .flatMap(row -> row.cell("asset").stream())
-        .map(Row.Cell::text);
+        .map(SheetRow.Cell::text);
   }
 
   private boolean isWhollyUnread(String sheet) {

@@ -28,25 +28,27 @@ import stackside.render.site.SiteRenderer;
  */
 final class WithdrawCommand implements Command {
   private static final String ASSET = "asset:";
-  private static final Form.Place CARD =
-      new Form.Place("CARD", true, "A card by its name or by the code on it, or asset:NUMBER.");
+  private static final CommandSpec.Place CARD =
+      new CommandSpec.Place(
+          "CARD", true, "A card by its name or by the code on it, or asset:NUMBER.");
   private static final Option REASON =
-      Form.required("reason", "WORDS", "Why, in words for everybody.");
-  private static final Option ROLE = Form.required("role", "ROLE", "The role that withdraws.");
+      CommandSpec.required("reason", "WORDS", "Why, in words for everybody.");
+  private static final Option ROLE =
+      CommandSpec.required("role", "ROLE", "The role that withdraws.");
   private static final Option INITIALS =
-      Form.required("initials", "INITIALS", "The initials of the person.");
+      CommandSpec.required("initials", "INITIALS", "The initials of the person.");
   private static final Option OUT =
-      Form.option("out", "FOLDER", "The issued site folder; 'site' if none is named.");
-  static final Form FORM =
-      new Form(
+      CommandSpec.option("out", "FOLDER", "The issued site folder; 'site' if none is named.");
+  static final CommandSpec FORM =
+      new CommandSpec(
           "withdraw",
           "Takes a card, or all cards of one generator, out of use at once, with a reason. It needs"
               + " the issued site folder and nothing else; the rest of the site stays as it was"
               + " issued. Only a later issue brings a card back.",
           Optional.of(CARD),
-          List.of(REASON, ROLE, INITIALS, OUT, Asked.ON));
+          List.of(REASON, ROLE, INITIALS, OUT, ContentOptions.ON));
 
-  private final Desk desk;
+  private final CommandContext desk;
   private final String card;
   private final String reason;
   private final String role;
@@ -54,14 +56,14 @@ final class WithdrawCommand implements Command {
   private final Path out;
   private final LocalDate on;
 
-  WithdrawCommand(Desk desk, Given given) throws UsageException {
+  WithdrawCommand(CommandContext desk, Arguments given) throws UsageException {
     this.desk = desk;
     this.card = given.place().orElseThrow();
     this.reason = given.text(REASON).orElseThrow();
     this.role = given.text(ROLE).orElseThrow();
     this.initials = given.text(INITIALS).orElseThrow();
     this.out = given.path(OUT).orElse(Path.of("site"));
-    this.on = given.day(Asked.ON).orElseGet(desk.surroundings().today());
+    this.on = given.day(ContentOptions.ON).orElseGet(desk.surroundings().today());
   }
 
   @Override

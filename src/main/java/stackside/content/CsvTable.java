@@ -20,7 +20,7 @@ final class CsvTable {
   private final RecordForm form;
   private final Findings findings;
   private final CellPlaces places;
-  private final List<Piece> rows = new ArrayList<>();
+  private final List<SourceNode> rows = new ArrayList<>();
 
   private record Column(String name, int index) {}
 
@@ -34,7 +34,7 @@ final class CsvTable {
   }
 
   /** The rows; absent where nothing of the file can be used. */
-  static Optional<List<Piece>> read(TextFile file, RecordForm form, Findings findings) {
+  static Optional<List<SourceNode>> read(TextFile file, RecordForm form, Findings findings) {
     CsvTable table = new CsvTable(file, form, findings);
     return table.readAll() ? Optional.of(table.rows) : Optional.empty();
   }
@@ -91,7 +91,7 @@ final class CsvTable {
       if (earlier != null) {
         repeated.add(new Repeated(whole, earlier));
       } else if (row.getFieldCount() != header.getFieldCount()) {
-        rows.add(new Piece.Refused(whole, mistakes.of(row.getFields(), cells, whole)));
+        rows.add(new SourceNode.Refused(whole, mistakes.of(row.getFields(), cells, whole)));
       } else {
         rows.add(row(row, columns, cells, whole));
       }
@@ -188,21 +188,22 @@ final class CsvTable {
     return missing;
   }
 
-  private Piece row(CsvRecord row, List<Column> columns, List<Location> cells, Location whole) {
-    return new Piece.Mapping(
+  private SourceNode row(
+      CsvRecord row, List<Column> columns, List<Location> cells, Location whole) {
+    return new SourceNode.Mapping(
         whole, columns.stream().flatMap(column -> entry(row, cells, column).stream()).toList());
   }
 
-  private Optional<Piece.Entry> entry(CsvRecord row, List<Location> cells, Column column) {
+  private Optional<SourceNode.Entry> entry(CsvRecord row, List<Location> cells, Column column) {
     String text = row.getField(column.index());
     if (text.isBlank() && !form.slot(column.name()).orElseThrow().required()) {
       return Optional.empty();
     }
     Location at = cells.get(column.index());
-    Piece.Style style = Piece.Style.CELL;
+    SourceNode.Style style = SourceNode.Style.CELL;
     return Optional.of(
-        new Piece.Entry(
-            new Piece.Scalar(at, column.name(), style, at.line()),
-            new Piece.Scalar(at, text, style, at.line())));
+        new SourceNode.Entry(
+            new SourceNode.Scalar(at, column.name(), style, at.line()),
+            new SourceNode.Scalar(at, text, style, at.line())));
   }
 }

@@ -14,10 +14,10 @@ final class HandbookReader {
   private static final int LONGEST = 50_000;
 
   private final Findings findings;
-  private final Scope scope;
+  private final SymbolTable scope;
   private final Mentions mentions;
 
-  HandbookReader(Findings findings, Scope scope, Mentions mentions) {
+  HandbookReader(Findings findings, SymbolTable scope, Mentions mentions) {
     this.findings = findings;
     this.scope = scope;
     this.mentions = mentions;

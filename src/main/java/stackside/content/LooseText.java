@@ -29,7 +29,7 @@ final class LooseText {
    *
    * @param end the place behind its last letter
    */
-  static Optional<Problem> problem(TextFile file, Piece.Scalar text, Location end) {
+  static Optional<Problem> problem(TextFile file, SourceNode.Scalar text, Location end) {
     if (CurlyMarks.begin(text.text())) {
       return Optional.of(CurlyMarks.problem(text.at()));
     }

@@ -8,7 +8,7 @@ import stackside.source.Location;
 import stackside.source.Problem;
 
 /** A file that holds one thing and is named after its id. */
-record NamedFile(String name, Kind kind, Optional<Piece> content) {
+record NamedFile(String name, Kind kind, Optional<SourceNode> content) {
 
   /** The id that a file's name stands for. */
   static Optional<ThingId> id(String name, Kind kind, Findings findings) {
@@ -31,9 +31,9 @@ record NamedFile(String name, Kind kind, Optional<Piece> content) {
    *
    * @param mark where the findings of this file begin
    */
-  void compare(Scope scope, Findings findings, int mark) {
+  void compare(SymbolTable scope, Findings findings, int mark) {
     String stem = TextFile.of(name, "").stem();
-    Optional<Piece.Scalar> inside = idInside();
+    Optional<SourceNode.Scalar> inside = idInside();
     String written = inside.map(id -> id.text().strip()).orElse("");
     if (written.equals(stem)) {
       return;
@@ -56,18 +56,18 @@ record NamedFile(String name, Kind kind, Optional<Piece> content) {
     }
   }
 
-  private void breakAlso(Scope scope, Findings findings, int mark, ThingId id) {
+  private void breakAlso(SymbolTable scope, Findings findings, int mark, ThingId id) {
     scope.put(new Broken(id, Location.startOf(name), findings.errorsSince(mark)));
   }
 
-  private Optional<Piece.Scalar> idInside() {
+  private Optional<SourceNode.Scalar> idInside() {
     return content.stream()
-        .filter(Piece.Mapping.class::isInstance)
-        .flatMap(piece -> ((Piece.Mapping) piece).entries().stream())
+        .filter(SourceNode.Mapping.class::isInstance)
+        .flatMap(piece -> ((SourceNode.Mapping) piece).entries().stream())
         .filter(entry -> entry.key().text().equals("id"))
-        .map(Piece.Entry::value)
-        .filter(Piece.Scalar.class::isInstance)
-        .map(Piece.Scalar.class::cast)
+        .map(SourceNode.Entry::value)
+        .filter(SourceNode.Scalar.class::isInstance)
+        .map(SourceNode.Scalar.class::cast)
         .findFirst();
   }
 }

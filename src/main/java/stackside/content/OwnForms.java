@@ -63,7 +63,7 @@ final class OwnForms {
     return TYPES.contains(type);
   }
 
-  Optional<Object> bind(Class<?> type, Piece piece, Frame frame) {
+  Optional<Object> bind(Class<?> type, SourceNode piece, BindingContext frame) {
     if (type == PedalUse.class) {
       return pedalUse(piece, frame);
     }
@@ -79,18 +79,18 @@ final class OwnForms {
     return type == PinShape.class ? pins(piece, frame) : point(piece, frame);
   }
 
-  private <T> Optional<T> part(Class<T> form, Piece piece, Frame frame) {
+  private <T> Optional<T> part(Class<T> form, SourceNode piece, BindingContext frame) {
     return values.bind(form, piece, frame).map(form::cast);
   }
 
-  private Optional<Object> pedalUse(Piece piece, Frame frame) {
+  private Optional<Object> pedalUse(SourceNode piece, BindingContext frame) {
     return isWord(piece, "unassigned")
         ? Optional.of(new Unassigned(piece.at()))
         : orWord(piece, frame, "'unassigned'")
             .flatMap(group -> values.bind(PedalSetting.class, group, frame));
   }
 
-  private Optional<Object> appliesTo(Piece piece, Frame frame) {
+  private Optional<Object> appliesTo(SourceNode piece, BindingContext frame) {
     return isWord(piece, "all")
         ? Optional.of(new AppliesTo(piece.at(), List.of()))
         : orWord(piece, frame, "'all'")
@@ -98,13 +98,13 @@ final class OwnForms {
             .map(some -> new AppliesTo(some.at(), some.machines()));
   }
 
-  private static boolean isWord(Piece piece, String word) {
-    return piece instanceof Piece.Scalar scalar && scalar.text().strip().equals(word);
+  private static boolean isWord(SourceNode piece, String word) {
+    return piece instanceof SourceNode.Scalar scalar && scalar.text().strip().equals(word);
   }
 
   /** The group of keys, where the one word that may stand in its place does not. */
-  private Optional<Piece> orWord(Piece piece, Frame frame, String word) {
-    if (piece instanceof Piece.Scalar scalar && !scalar.nothing()) {
+  private Optional<SourceNode> orWord(SourceNode piece, BindingContext frame, String word) {
+    if (piece instanceof SourceNode.Scalar scalar && !scalar.nothing()) {
       findings.add(
           ReadingFaults.UNKNOWN_WORD
               .at(
@@ -116,8 +116,8 @@ final class OwnForms {
     return Optional.of(piece);
   }
 
-  private Optional<Object> evidence(Piece piece, Frame frame) {
-    if (piece instanceof Piece.Mapping) {
+  private Optional<Object> evidence(SourceNode piece, BindingContext frame) {
+    if (piece instanceof SourceNode.Mapping) {
       return part(Observed.class, piece, frame).flatMap(this::observed);
     }
     Optional<Object> basis = values.fact(Evidence.Basis.class, piece, frame).map(Fact::value);
@@ -147,14 +147,14 @@ final class OwnForms {
         form.place(), form.setting().level(), form.setting().limit(), form.points());
   }
 
-  private Optional<Object> point(Piece piece, Frame frame) {
+  private Optional<Object> point(SourceNode piece, BindingContext frame) {
     return pair(piece, Ohms.class, Watts.class, "a load and a power", frame)
         .map(two -> new OutputPoint((Ohms) two.get(0), (Watts) two.get(1)));
   }
 
   private Optional<List<Object>> pair(
-      Piece piece, Type first, Type second, String what, Frame frame) {
-    if (!(piece instanceof Piece.Sequence sequence) || sequence.items().size() != 2) {
+      SourceNode piece, Type first, Type second, String what, BindingContext frame) {
+    if (!(piece instanceof SourceNode.Sequence sequence) || sequence.items().size() != 2) {
       findings.add(
           ReadingFaults.WRONG_SHAPE
               .at(piece.at(), "an item of " + Quote.of(frame.key()) + " is not " + what)
@@ -166,13 +166,13 @@ final class OwnForms {
     return one.flatMap(a -> two.map(b -> List.of(a, b)));
   }
 
-  private Optional<Object> pins(Piece piece, Frame frame) {
-    if (!(piece instanceof Piece.Sequence sequence)) {
+  private Optional<Object> pins(SourceNode piece, BindingContext frame) {
+    if (!(piece instanceof SourceNode.Sequence sequence)) {
       values.refuseShape(piece, frame, Shape.LIST);
       return Optional.empty();
     }
     List<PinShape.Pin> pins = new ArrayList<>();
-    for (Piece item : sequence.items()) {
+    for (SourceNode item : sequence.items()) {
       pair(item, Millimetre.class, Millimetre.class, "two distances in millimetres", frame)
           .map(two -> new PinShape.Pin(across(two, 0), across(two, 1)))
           .ifPresent(pins::add);

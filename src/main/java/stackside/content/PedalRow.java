@@ -7,38 +7,38 @@ import java.util.Optional;
  * A row of the program readings. A pedal without a mode is written as {@code unassigned} or left
  * empty, and then has neither level nor limit.
  */
-record PedalRow(Piece.Mapping row) {
+record PedalRow(SourceNode.Mapping row) {
   private static final String MODE = "mode";
   private static final List<String> SETTINGS = List.of("level", "limit");
 
   /** The row as it can be bound, without a mode where the pedal is unassigned. */
-  static Piece readable(Piece piece, Findings findings) {
-    return piece instanceof Piece.Mapping row ? new PedalRow(row).readable(findings) : piece;
+  static SourceNode readable(SourceNode piece, Findings findings) {
+    return piece instanceof SourceNode.Mapping row ? new PedalRow(row).readable(findings) : piece;
   }
 
-  private Piece readable(Findings findings) {
+  private SourceNode readable(Findings findings) {
     if (cell(MODE).filter(mode -> !mode.text().strip().equals("unassigned")).isPresent()) {
       return row;
     }
     SETTINGS.forEach(name -> cell(name).ifPresent(cell -> refuse(name, cell, findings)));
-    return new Piece.Mapping(
+    return new SourceNode.Mapping(
         row.at(),
         row.entries().stream().filter(entry -> !entry.key().text().equals(MODE)).toList());
   }
 
-  private static void refuse(String name, Piece.Scalar cell, Findings findings) {
+  private static void refuse(String name, SourceNode.Scalar cell, Findings findings) {
     findings.add(
         ReadingFaults.NO_SENSE
             .at(cell.at(), "an unassigned pedal has a " + name + " here, " + Quote.of(cell.text()))
             .help("write the mode that was shown, or leave the " + name + " empty"));
   }
 
-  private Optional<Piece.Scalar> cell(String column) {
+  private Optional<SourceNode.Scalar> cell(String column) {
     return row.entries().stream()
         .filter(entry -> entry.key().text().equals(column))
-        .map(Piece.Entry::value)
-        .filter(Piece.Scalar.class::isInstance)
-        .map(Piece.Scalar.class::cast)
+        .map(SourceNode.Entry::value)
+        .filter(SourceNode.Scalar.class::isInstance)
+        .map(SourceNode.Scalar.class::cast)
         .findFirst();
   }
 }

@@ -22,7 +22,7 @@ final class ProseReader {
     file = next;
   }
 
-  Optional<Object> read(Piece.Scalar scalar, String key) {
+  Optional<Object> read(SourceNode.Scalar scalar, String key) {
     if (scalar.nothing()) {
       findings.add(
           ReadingFaults.NO_VALUE

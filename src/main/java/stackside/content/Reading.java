@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stackside.model.Unit;
 import stackside.source.Problem;
-import stackside.source.Row;
+import stackside.source.SheetRow;
 import stackside.source.Sources;
 
 /**
@@ -17,7 +17,7 @@ import stackside.source.Sources;
  * @param problems sorted by file and line, each once
  */
 public record Reading(
-    Optional<Unit> unit, List<Problem> problems, Sources sources, List<Row> records) {
+    Optional<Unit> unit, List<Problem> problems, Sources sources, List<SheetRow> records) {
   public Reading {
     records = List.copyOf(records);
     problems = List.copyOf(problems);

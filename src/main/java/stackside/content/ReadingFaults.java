@@ -146,11 +146,11 @@ public final class ReadingFaults {
   }
 
   /** An item or a row that says the same as one before it. */
-  static Problem repeated(Piece piece, Location earlier) {
+  static Problem repeated(SourceNode piece, Location earlier) {
     return WRITTEN_TWICE
         .at(
             piece.at(),
-            (piece instanceof Piece.Scalar scalar ? Quote.of(scalar.text()) : "the same")
+            (piece instanceof SourceNode.Scalar scalar ? Quote.of(scalar.text()) : "the same")
                 + " stands in this list before, "
                 + (earlier.line() == piece.at().line()
                     ? "on this line"

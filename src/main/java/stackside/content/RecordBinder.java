@@ -29,11 +29,11 @@ final class RecordBinder {
 
   private final Map<Class<?>, RecordForm> forms = new HashMap<>();
   private final Findings findings;
-  private final Scope scope;
+  private final SymbolTable scope;
   private final ValueBinder values;
   private final ThingRegister register;
 
-  RecordBinder(Findings findings, Scope scope, ValueBinder values) {
+  RecordBinder(Findings findings, SymbolTable scope, ValueBinder values) {
     this.findings = findings;
     this.scope = scope;
     this.values = values;
@@ -45,21 +45,21 @@ final class RecordBinder {
   }
 
   /** The record; absent where it or something that it needs is broken. */
-  Optional<Object> bind(Class<?> type, Piece piece, Frame frame) {
+  Optional<Object> bind(Class<?> type, SourceNode piece, BindingContext frame) {
     return Thing.class.isAssignableFrom(type)
         ? bindThing(type, piece, frame)
         : bindPart(type, piece, frame);
   }
 
-  private Optional<Object> bindPart(Class<?> type, Piece piece, Frame frame) {
+  private Optional<Object> bindPart(Class<?> type, SourceNode piece, BindingContext frame) {
     return mapping(piece, frame)
         .flatMap(mapping -> new Filling(form(type), mapping, Optional.empty()).fill(frame));
   }
 
-  private Optional<Object> bindThing(Class<?> type, Piece piece, Frame frame) {
+  private Optional<Object> bindThing(Class<?> type, SourceNode piece, BindingContext frame) {
     int mark = findings.mark();
     int inside = scope.mark();
-    Optional<Piece.Mapping> mapping = mapping(piece, frame);
+    Optional<SourceNode.Mapping> mapping = mapping(piece, frame);
     Optional<Fact<ThingId>> id = register.id(form(type), mapping, frame);
     Optional<Object> bound =
         mapping.flatMap(
@@ -79,12 +79,13 @@ final class RecordBinder {
         .map(each -> each);
   }
 
-  private static Frame inside(Class<?> type, Optional<Fact<ThingId>> id, Frame frame) {
+  private static BindingContext inside(
+      Class<?> type, Optional<Fact<ThingId>> id, BindingContext frame) {
     return type == Machine.class ? frame.in(id.map(Fact::value)) : frame;
   }
 
-  private Optional<Piece.Mapping> mapping(Piece piece, Frame frame) {
-    if (piece instanceof Piece.Mapping mapping) {
+  private Optional<SourceNode.Mapping> mapping(SourceNode piece, BindingContext frame) {
+    if (piece instanceof SourceNode.Mapping mapping) {
       return Optional.of(mapping);
     }
     values.refuseShape(piece, frame, Shape.GROUP);
@@ -94,21 +95,21 @@ final class RecordBinder {
   /** One record on its way from keys to components. */
   private final class Filling {
     private final RecordForm form;
-    private final Piece.Mapping mapping;
+    private final SourceNode.Mapping mapping;
     private final Optional<ThingId> id;
-    private final Map<String, Piece> written = new HashMap<>();
+    private final Map<String, SourceNode> written = new HashMap<>();
     private final Set<String> meant = new HashSet<>();
     private boolean whole = true;
 
-    Filling(RecordForm form, Piece.Mapping mapping, Optional<ThingId> id) {
+    Filling(RecordForm form, SourceNode.Mapping mapping, Optional<ThingId> id) {
       this.form = form;
       this.mapping = mapping;
       this.id = id;
     }
 
-    Optional<Object> fill(Frame outside) {
+    Optional<Object> fill(BindingContext outside) {
       readKeys();
-      Frame frame = outside;
+      BindingContext frame = outside;
       List<Object> components = new ArrayList<>();
       for (RecordForm.Slot slot : form.slots()) {
         Optional<Object> value = component(slot, frame);
@@ -120,12 +121,12 @@ final class RecordBinder {
 
     private void readKeys() {
       Map<String, Location> first = new HashMap<>();
-      List<Piece.Scalar> again = new ArrayList<>();
-      List<Piece.Scalar> unknown = new ArrayList<>();
-      for (Piece.Entry entry : mapping.entries()) {
+      List<SourceNode.Scalar> again = new ArrayList<>();
+      List<SourceNode.Scalar> unknown = new ArrayList<>();
+      for (SourceNode.Entry entry : mapping.entries()) {
         String key = entry.key().text();
         Location earlier = first.putIfAbsent(key, entry.key().at());
-        if (entry.value() instanceof Piece.Refused refused && form.slot(key).isEmpty()) {
+        if (entry.value() instanceof SourceNode.Refused refused && form.slot(key).isEmpty()) {
           findings.add(refused.problem());
           meant.addAll(form.keys());
         } else if (earlier != null) {
@@ -145,7 +146,7 @@ final class RecordBinder {
     }
 
     /** So many keys at once come of a lost line between two items of a list. */
-    private void runTogether(List<Piece.Scalar> again, Location first) {
+    private void runTogether(List<SourceNode.Scalar> again, Location first) {
       findings.add(
           ReadingFaults.WRITTEN_TWICE
               .at(
@@ -157,7 +158,7 @@ final class RecordBinder {
                   "if these are two items of a list, give the second its own line with '-' again"));
     }
 
-    private void writtenTwice(Piece.Scalar key, Location earlier) {
+    private void writtenTwice(SourceNode.Scalar key, Location earlier) {
       findings.add(
           ReadingFaults.WRITTEN_TWICE
               .at(
@@ -167,7 +168,7 @@ final class RecordBinder {
               .help("keep one of the two lines"));
     }
 
-    private void unknownKey(Piece.Scalar key) {
+    private void unknownKey(SourceNode.Scalar key) {
       List<String> free =
           form.keys().stream().filter(known -> !written.containsKey(known)).toList();
       List<String> near = NearNames.of(key.text(), free);
@@ -178,24 +179,24 @@ final class RecordBinder {
               .help(near.isEmpty() ? otherHelp(key) : NearNames.question(near)));
     }
 
-    private String otherHelp(Piece.Scalar key) {
+    private String otherHelp(SourceNode.Scalar key) {
       return key.text().strip().contains(" ")
           ? "put a text with a comma or a colon in it in quotes"
           : "the keys here are " + String.join(", ", form.keys());
     }
 
-    private Optional<Object> component(RecordForm.Slot slot, Frame frame) {
+    private Optional<Object> component(RecordForm.Slot slot, BindingContext frame) {
       if (slot.need() == RecordForm.Need.PLACE) {
         return Optional.of(mapping.at());
       }
       if (slot.type() == ThingId.class && Thing.class.isAssignableFrom(form.type())) {
         return id.map(each -> each);
       }
-      Piece value = written.get(slot.key());
+      SourceNode value = written.get(slot.key());
       if (value == null) {
         return missing(slot);
       }
-      Frame inner = frame.under(slot.key());
+      BindingContext inner = frame.under(slot.key());
       Optional<Object> bound =
           form.type() == UnitDetails.class || form.type().isAnnotationPresent(WholeFile.class)
               ? values.bindWithoutBroken(slot.type(), value, inner)
@@ -228,7 +229,7 @@ final class RecordBinder {
       };
     }
 
-    private Frame machineOf(Optional<Object> value, Frame frame) {
+    private BindingContext machineOf(Optional<Object> value, BindingContext frame) {
       if (value.isPresent() && value.orElseThrow() instanceof Fact<?> fact) {
         if (fact.value() instanceof Machine machine) {
           return frame.in(Optional.of(machine.id()));

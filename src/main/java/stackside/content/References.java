@@ -54,17 +54,17 @@ final class References {
           Map.entry(Lesion.class, List.of(Kind.LESION)),
           Map.entry(Citation.class, List.of(Kind.CITATION)));
 
-  private final Scope scope;
+  private final SymbolTable scope;
   private final Findings findings;
   private final Map<String, List<String>> nearNames = new HashMap<>();
 
-  References(Scope scope, Findings findings) {
+  References(SymbolTable scope, Findings findings) {
     this.scope = scope;
     this.findings = findings;
   }
 
   /** The thing of a type that an id names; absent where it is unknown or broken. */
-  Optional<Object> resolve(Class<?> type, String text, Location at, Frame frame) {
+  Optional<Object> resolve(Class<?> type, String text, Location at, BindingContext frame) {
     List<Kind> kinds = KINDS.get(type);
     if (kinds == null) {
       throw new IllegalStateException("nothing refers to a " + type);

@@ -45,7 +45,7 @@ final class ScalarReader {
   }
 
   /** The value; absent where it is none and was reported. */
-  Optional<Object> read(Type type, Piece.Scalar scalar, String key) {
+  Optional<Object> read(Type type, SourceNode.Scalar scalar, String key) {
     if (scalar.nothing()) {
       return report(
           ReadingFaults.NO_VALUE
@@ -56,7 +56,7 @@ final class ScalarReader {
   }
 
   /** The text on one line, with plain spaces only. */
-  Optional<String> text(Piece.Scalar scalar) {
+  Optional<String> text(SourceNode.Scalar scalar) {
     int hidden = HiddenCharacters.firstIn(scalar.text());
     if (hidden >= 0) {
       findings.add(HiddenCharacters.problem(scalar.text().codePointAt(hidden), scalar.at()));
@@ -77,7 +77,7 @@ final class ScalarReader {
     return Optional.of(text);
   }
 
-  private Optional<Object> value(Type type, String text, Piece.Scalar scalar, String key) {
+  private Optional<Object> value(Type type, String text, SourceNode.Scalar scalar, String key) {
     Location at = scalar.at();
     if (isPlaceToFill(text)) {
       return report(placeToFill(at, key));
@@ -143,7 +143,7 @@ final class ScalarReader {
     return Optional.empty();
   }
 
-  private Optional<Object> word(Class<?> type, String text, Piece.Scalar scalar, String key) {
+  private Optional<Object> word(Class<?> type, String text, SourceNode.Scalar scalar, String key) {
     List<Word> words = words(type);
     Optional<Word> chosen =
         words.stream()
@@ -152,7 +152,7 @@ final class ScalarReader {
     if (chosen.isPresent()) {
       return chosen.map(word -> word);
     }
-    boolean cell = scalar.style() == Piece.Style.CELL;
+    boolean cell = scalar.style() == SourceNode.Style.CELL;
     List<String> names = words.stream().map(cell ? Word::spoken : Word::word).toList();
     return report(
         ReadingFaults.UNKNOWN_WORD

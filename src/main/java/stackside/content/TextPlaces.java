@@ -15,21 +15,21 @@ interface TextPlaces {
   }
 
   /** A text that is the value of a key. */
-  static TextPlaces inYaml(TextFile file, Piece.Scalar scalar) {
+  static TextPlaces inYaml(TextFile file, SourceNode.Scalar scalar) {
     int line = scalar.at().line();
-    if (scalar.style() == Piece.Style.LITERAL) {
+    if (scalar.style() == SourceNode.Style.LITERAL) {
       return new LinedUp(file, scalar.text(), line + 1, indent(file, scalar, line + 1));
     }
     String source = file.source().line(line);
-    int quote = scalar.style() == Piece.Style.QUOTED ? 1 : 0;
+    int quote = scalar.style() == SourceNode.Style.QUOTED ? 1 : 0;
     int begin = scalar.at().column() - 1 + quote;
-    if (scalar.style() != Piece.Style.FOLDED && source.startsWith(scalar.text(), begin)) {
+    if (scalar.style() != SourceNode.Style.FOLDED && source.startsWith(scalar.text(), begin)) {
       return new LinedUp(file, scalar.text(), line, begin);
     }
     return new Searched(file, scalar);
   }
 
-  private static int indent(TextFile file, Piece.Scalar scalar, int firstLine) {
+  private static int indent(TextFile file, SourceNode.Scalar scalar, int firstLine) {
     int line = firstLine;
     while (line < scalar.lastLine() && file.source().line(line).isBlank()) {
       line++;
@@ -81,7 +81,7 @@ interface TextPlaces {
   }
 
   /** A text that YAML has folded: its parts are looked for by their letters. */
-  record Searched(TextFile file, Piece.Scalar scalar) implements TextPlaces {
+  record Searched(TextFile file, SourceNode.Scalar scalar) implements TextPlaces {
     @Override
     public Location of(int start, int end) {
       String part = scalar.text().substring(start, end);

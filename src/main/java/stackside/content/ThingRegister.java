@@ -63,15 +63,16 @@ final class ThingRegister {
           Map.entry(Citation.class, Kind.CITATION));
 
   private final Findings findings;
-  private final Scope scope;
+  private final SymbolTable scope;
 
-  ThingRegister(Findings findings, Scope scope) {
+  ThingRegister(Findings findings, SymbolTable scope) {
     this.findings = findings;
     this.scope = scope;
   }
 
   /** The id that a thing of a type carries; where there is none its kind counts as incomplete. */
-  Optional<Fact<ThingId>> id(RecordForm form, Optional<Piece.Mapping> mapping, Frame frame) {
+  Optional<Fact<ThingId>> id(
+      RecordForm form, Optional<SourceNode.Mapping> mapping, BindingContext frame) {
     Kind kind = Optional.ofNullable(KINDS.get(form.type())).orElseThrow();
     Optional<Fact<ThingId>> id =
         mapping.flatMap(each -> written(each, form).flatMap(value -> id(kind, value, frame)));
@@ -81,13 +82,13 @@ final class ThingRegister {
     return id;
   }
 
-  private Optional<Piece> written(Piece.Mapping mapping, RecordForm form) {
+  private Optional<SourceNode> written(SourceNode.Mapping mapping, RecordForm form) {
     String key = keyOf(form);
-    Optional<Piece> value =
+    Optional<SourceNode> value =
         mapping.entries().stream()
             .filter(entry -> entry.key().text().equals(key))
             .findFirst()
-            .map(Piece.Entry::value);
+            .map(SourceNode.Entry::value);
     if (value.isEmpty() && mapping.entries().stream().noneMatch(e -> mayMean(e, key, form))) {
       findings.add(
           ReadingFaults.MISSING_KEY
@@ -98,7 +99,7 @@ final class ThingRegister {
   }
 
   /** Whether a key is reported anyway and is likely to be this one. */
-  private static boolean mayMean(Piece.Entry entry, String key, RecordForm form) {
+  private static boolean mayMean(SourceNode.Entry entry, String key, RecordForm form) {
     String written = entry.key().text();
     return written.isEmpty()
         || (!form.keys().contains(written) && NearNames.of(written, List.of(key)).contains(key));
@@ -113,8 +114,8 @@ final class ThingRegister {
         .orElseThrow();
   }
 
-  private Optional<Fact<ThingId>> id(Kind kind, Piece value, Frame frame) {
-    if (!(value instanceof Piece.Scalar scalar)) {
+  private Optional<Fact<ThingId>> id(Kind kind, SourceNode value, BindingContext frame) {
+    if (!(value instanceof SourceNode.Scalar scalar)) {
       findings.add(
           value
               .refusal()

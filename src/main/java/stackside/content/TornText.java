@@ -14,11 +14,11 @@ final class TornText {
   private TornText() {}
 
   /** The entries of a group, where the rest of a torn text stands as keys without values. */
-  static List<Piece.Entry> rejoined(TextFile file, List<Piece.Entry> entries) {
-    List<Piece.Entry> whole = new ArrayList<>();
+  static List<SourceNode.Entry> rejoined(TextFile file, List<SourceNode.Entry> entries) {
+    List<SourceNode.Entry> whole = new ArrayList<>();
     int next = 0;
     while (next < entries.size()) {
-      Piece.Entry entry = entries.get(next++);
+      SourceNode.Entry entry = entries.get(next++);
       if (isCurly(entry.value()) && !closes(file, entry.value())) {
         next =
             behindCurly(
@@ -28,8 +28,8 @@ final class TornText {
         if (comma.isPresent()) {
           next++;
           entry =
-              new Piece.Entry(
-                  entry.key(), new Piece.Refused(entry.value().at(), comma.orElseThrow()));
+              new SourceNode.Entry(
+                  entry.key(), new SourceNode.Refused(entry.value().at(), comma.orElseThrow()));
         }
       }
       whole.add(entry);
@@ -37,21 +37,21 @@ final class TornText {
     return whole;
   }
 
-  private static String last(Piece.Entry entry) {
+  private static String last(SourceNode.Entry entry) {
     String value = entry.value().words();
     return value.isEmpty() ? entry.key().words() : value;
   }
 
   /** The items of a list, where the rest of a text in curly marks stands as items of its own. */
-  static List<Piece> joined(TextFile file, List<Piece> items) {
-    List<Piece> whole = new ArrayList<>();
+  static List<SourceNode> joined(TextFile file, List<SourceNode> items) {
+    List<SourceNode> whole = new ArrayList<>();
     int next = 0;
     while (next < items.size()) {
-      Piece item = items.get(next++);
+      SourceNode item = items.get(next++);
       if (isCurly(item) && !closes(file, item)) {
         next =
             behindCurly(
-                items.subList(next, items.size()).stream().map(Piece::words).toList(), next);
+                items.subList(next, items.size()).stream().map(SourceNode::words).toList(), next);
       }
       whole.add(item);
     }
@@ -59,8 +59,8 @@ final class TornText {
   }
 
   /** A text in curly marks with a colon in it looks like a group of one key. */
-  static Piece withoutPair(Piece item) {
-    return item instanceof Piece.Mapping pair
+  static SourceNode withoutPair(SourceNode item) {
+    return item instanceof SourceNode.Mapping pair
             && pair.entries().size() == 1
             && isCurly(pair.entries().get(0).value())
             && pair.entries().get(0).key().text().isEmpty()
@@ -68,12 +68,12 @@ final class TornText {
         : item;
   }
 
-  private static boolean isCurly(Piece piece) {
-    return piece instanceof Piece.Refused refused
+  private static boolean isCurly(SourceNode piece) {
+    return piece instanceof SourceNode.Refused refused
         && refused.problem().fault().equals(ReadingFaults.CURLY_QUOTATION_MARK);
   }
 
-  private static boolean closes(TextFile file, Piece piece) {
+  private static boolean closes(TextFile file, SourceNode piece) {
     Location at = piece.at();
     int start = at.column() - 1;
     String written = file.source().line(at.line());
@@ -91,10 +91,11 @@ final class TornText {
     return from;
   }
 
-  private static Optional<Problem> decimalComma(TextFile file, Piece value, Piece.Entry behind) {
-    if (!(value instanceof Piece.Scalar number)
-        || number.style() != Piece.Style.PLAIN
-        || !(behind.value() instanceof Piece.Scalar nothing)
+  private static Optional<Problem> decimalComma(
+      TextFile file, SourceNode value, SourceNode.Entry behind) {
+    if (!(value instanceof SourceNode.Scalar number)
+        || number.style() != SourceNode.Style.PLAIN
+        || !(behind.value() instanceof SourceNode.Scalar nothing)
         || !nothing.text().isEmpty()) {
       return Optional.empty();
     }

@@ -40,7 +40,7 @@ import stackside.model.Unit;
 import stackside.model.UnitDetails;
 import stackside.source.Location;
 import stackside.source.Problem;
-import stackside.source.Row;
+import stackside.source.SheetRow;
 
 /**
  * Reads the files of a folder in the order in which they refer to each other, so that whatever a
@@ -51,11 +51,11 @@ final class UnitAssembly {
 
   private final ContentFolder folder;
   private final Findings findings;
-  private final Scope scope = new Scope();
+  private final SymbolTable scope = new SymbolTable();
   private final Mentions mentions;
   private final ProseReader prose;
   private final ValueBinder values;
-  private final List<Row> records = new ArrayList<>();
+  private final List<SheetRow> records = new ArrayList<>();
 
   /** What {@code sites.yaml} holds. */
   @WholeFile
@@ -66,7 +66,7 @@ final class UnitAssembly {
   record LesionsFile(Location at, @AtLeastOne List<Step> steps, @AtLeastOne List<Lesion> lesions) {}
 
   /** What a file of profiles holds; its machine is that of each profile. */
-  record ProfilesFile(Location at, Piece machine, @AtLeastOne List<Piece> profiles) {}
+  record ProfilesFile(Location at, SourceNode machine, @AtLeastOne List<SourceNode> profiles) {}
 
   UnitAssembly(ContentFolder folder, Findings findings) {
     this.folder = folder;
@@ -77,7 +77,7 @@ final class UnitAssembly {
   }
 
   Optional<Unit> assemble() {
-    Optional<Piece> unitFile = yaml(Layout.UNIT);
+    Optional<SourceNode> unitFile = yaml(Layout.UNIT);
     if (unitFile.isPresent() && isOfAnotherFormat(unitFile.orElseThrow())) {
       return Optional.empty();
     }
@@ -111,16 +111,16 @@ final class UnitAssembly {
     }
   }
 
-  private boolean isOfAnotherFormat(Piece file) {
-    if (!(file instanceof Piece.Mapping mapping)) {
+  private boolean isOfAnotherFormat(SourceNode file) {
+    if (!(file instanceof SourceNode.Mapping mapping)) {
       return false;
     }
-    Optional<Piece.Scalar> other =
+    Optional<SourceNode.Scalar> other =
         mapping.entries().stream()
             .filter(entry -> entry.key().text().equals("format"))
-            .map(Piece.Entry::value)
-            .filter(Piece.Scalar.class::isInstance)
-            .map(Piece.Scalar.class::cast)
+            .map(SourceNode.Entry::value)
+            .filter(SourceNode.Scalar.class::isInstance)
+            .map(SourceNode.Scalar.class::cast)
             .filter(format -> format.text().strip().matches("[1-9]\\d{0,3}"))
             .filter(format -> !format.text().strip().equals(FORMAT))
             .findFirst();
@@ -156,10 +156,10 @@ final class UnitAssembly {
     handbook();
   }
 
-  private Optional<Piece> yaml(String name) {
+  private Optional<SourceNode> yaml(String name) {
     Optional<TextFile> file = folder.file(name);
     file.ifPresent(prose::open);
-    Optional<Piece> piece = file.flatMap(text -> YamlReader.read(text, findings));
+    Optional<SourceNode> piece = file.flatMap(text -> YamlReader.read(text, findings));
     if (piece.isEmpty() && folder.has(name)) {
       Layout.single(name).ifPresent(this::markIncomplete);
     }
@@ -170,38 +170,38 @@ final class UnitAssembly {
     file.kinds().forEach(scope::markIncomplete);
   }
 
-  private <T> Optional<T> record(Class<T> type, Piece piece) {
-    return values.bind(type, piece, Frame.WHOLE_FILE).map(type::cast);
+  private <T> Optional<T> record(Class<T> type, SourceNode piece) {
+    return values.bind(type, piece, BindingContext.WHOLE_FILE).map(type::cast);
   }
 
-  private <T> Optional<T> item(Class<T> type, Piece piece) {
-    return values.bind(type, piece, Frame.WHOLE_FILE.item()).map(type::cast);
+  private <T> Optional<T> item(Class<T> type, SourceNode piece) {
+    return values.bind(type, piece, BindingContext.WHOLE_FILE.item()).map(type::cast);
   }
 
   private void whole(Layout.Single file, Class<?> type) {
-    Optional<Piece> piece = yaml(file.file());
+    Optional<SourceNode> piece = yaml(file.file());
     if (piece.isPresent() && record(type, piece.orElseThrow()).isEmpty()) {
       markIncomplete(file);
     }
   }
 
   private void list(Layout.Single file, Class<? extends Thing> type) {
-    Optional<Piece> piece = yaml(file.file());
+    Optional<SourceNode> piece = yaml(file.file());
     if (piece.isEmpty()) {
       return;
     }
-    if (piece.orElseThrow() instanceof Piece.Sequence items) {
+    if (piece.orElseThrow() instanceof SourceNode.Sequence items) {
       items.items().forEach(each -> item(type, each));
     } else {
       markIncomplete(file);
-      values.refuseShape(piece.orElseThrow(), Frame.WHOLE_FILE, Shape.LIST);
+      values.refuseShape(piece.orElseThrow(), BindingContext.WHOLE_FILE, Shape.LIST);
     }
   }
 
   private void each(Layout.Folder wanted, Class<? extends Thing> type) {
     for (String name : folder.in(wanted)) {
       int mark = findings.mark();
-      Optional<Piece> piece = yaml(name);
+      Optional<SourceNode> piece = yaml(name);
       piece.ifPresent(file -> record(type, file));
       new NamedFile(name, wanted.kind(), piece).compare(scope, findings, mark);
     }
@@ -215,11 +215,11 @@ final class UnitAssembly {
       standIn(name, findings.errorsSince(mark));
       return;
     }
-    Piece machine = file.orElseThrow().machine();
-    Piece.Scalar key =
-        new Piece.Scalar(machine.at(), "machine", Piece.Style.PLAIN, machine.at().line());
-    for (Piece profile : file.orElseThrow().profiles()) {
-      item(Profile.class, withMachine(profile, new Piece.Entry(key, machine)));
+    SourceNode machine = file.orElseThrow().machine();
+    SourceNode.Scalar key =
+        new SourceNode.Scalar(machine.at(), "machine", SourceNode.Style.PLAIN, machine.at().line());
+    for (SourceNode profile : file.orElseThrow().profiles()) {
+      item(Profile.class, withMachine(profile, new SourceNode.Entry(key, machine)));
     }
   }
 
@@ -233,14 +233,14 @@ final class UnitAssembly {
     }
   }
 
-  private static Piece withMachine(Piece profile, Piece.Entry machine) {
-    if (!(profile instanceof Piece.Mapping mapping)) {
+  private static SourceNode withMachine(SourceNode profile, SourceNode.Entry machine) {
+    if (!(profile instanceof SourceNode.Mapping mapping)) {
       return profile;
     }
-    List<Piece.Entry> entries = new ArrayList<>();
+    List<SourceNode.Entry> entries = new ArrayList<>();
     entries.add(machine);
     entries.addAll(mapping.entries());
-    return new Piece.Mapping(mapping.at(), entries);
+    return new SourceNode.Mapping(mapping.at(), entries);
   }
 
   private void handbook() {
@@ -259,22 +259,22 @@ final class UnitAssembly {
 
   private <T> List<T> rows(Layout.Single file, Class<T> type) {
     Optional<TextFile> text = folder.file(file.file());
-    Optional<List<Piece>> rows =
+    Optional<List<SourceNode>> rows =
         text.flatMap(each -> CsvTable.read(each, values.records().form(type), findings));
     if (rows.isEmpty() && folder.has(file.file())) {
       markIncomplete(file);
     }
     List<T> whole = new ArrayList<>();
     Set<List<String>> halfRead = new HashSet<>();
-    for (Piece row : rows.orElse(List.of())) {
-      if (LoggedRecord.class.isAssignableFrom(type) && row instanceof Piece.Mapping written) {
+    for (SourceNode row : rows.orElse(List.of())) {
+      if (LoggedRecord.class.isAssignableFrom(type) && row instanceof SourceNode.Mapping written) {
         records.add(asWritten(written));
       }
       if (row.refusal().isPresent()) {
         markIncomplete(file);
       }
       int mark = findings.mark();
-      Piece readable =
+      SourceNode readable =
           file == Layout.Single.PROGRAM_READINGS ? PedalRow.readable(row, findings) : row;
       Optional<T> bound = item(type, readable);
       if (findings.errorsSince(mark).isEmpty()) {
@@ -288,7 +288,7 @@ final class UnitAssembly {
   }
 
   /** Asset, day and slot of a row: where one pedal cannot be read, the slot was not read back. */
-  private static List<String> slot(TextFile file, Piece row) {
+  private static List<String> slot(TextFile file, SourceNode row) {
     List<String> header = cells(file, 1);
     List<String> cells = cells(file, row.at().line());
     return Stream.of("asset", "date", "slot")
@@ -308,19 +308,20 @@ final class UnitAssembly {
         read.slot().value().toString());
   }
 
-  private static Row asWritten(Piece.Mapping row) {
-    return new Row(
+  private static SheetRow asWritten(SourceNode.Mapping row) {
+    return new SheetRow(
         row.at(),
         row.entries().stream()
             .map(
                 entry ->
-                    new Row.Cell(entry.key().text(), entry.value().words(), entry.value().at()))
+                    new SheetRow.Cell(
+                        entry.key().text(), entry.value().words(), entry.value().at()))
             .filter(cell -> !cell.text().isEmpty())
             .toList());
   }
 
   /** The rows of the sheets of records as they were written, read or not. */
-  List<Row> records() {
+  List<SheetRow> records() {
     return List.copyOf(records);
   }
 

@@ -30,7 +30,7 @@ final class ValueBinder {
   private final ProseReader prose;
   private final Mentions mentions;
 
-  ValueBinder(Findings findings, Scope scope, Mentions mentions, ProseReader prose) {
+  ValueBinder(Findings findings, SymbolTable scope, Mentions mentions, ProseReader prose) {
     this.findings = findings;
     this.records = new RecordBinder(findings, scope, this);
     this.scalars = new ScalarReader(findings);
@@ -49,8 +49,8 @@ final class ValueBinder {
   }
 
   /** The value; absent where it could not be bound. Its problems were reported. */
-  Optional<Object> bind(Type type, Piece piece, Frame frame) {
-    if (piece instanceof Piece.Refused refused) {
+  Optional<Object> bind(Type type, SourceNode piece, BindingContext frame) {
+    if (piece instanceof SourceNode.Refused refused) {
       findings.add(refused.problem());
       return Optional.empty();
     }
@@ -58,7 +58,7 @@ final class ValueBinder {
       return generic(generic, piece, frame);
     }
     Class<?> plain = (Class<?>) type;
-    if (plain == Piece.class) {
+    if (plain == SourceNode.class) {
       return Optional.of(piece);
     }
     if (plain == Prose.class) {
@@ -73,10 +73,10 @@ final class ValueBinder {
   }
 
   /** A list or map without those of its items that are broken. */
-  Optional<Object> bindWithoutBroken(Type type, Piece piece, Frame frame) {
+  Optional<Object> bindWithoutBroken(Type type, SourceNode piece, BindingContext frame) {
     if (type instanceof ParameterizedType generic) {
       Type[] arguments = generic.getActualTypeArguments();
-      if (generic.getRawType() == List.class && piece instanceof Piece.Sequence sequence) {
+      if (generic.getRawType() == List.class && piece instanceof SourceNode.Sequence sequence) {
         refuseRepetitions(arguments[0], sequence);
         return Optional.of(present(items(arguments[0], sequence.items(), frame)));
       }
@@ -87,8 +87,9 @@ final class ValueBinder {
     return bind(type, piece, frame);
   }
 
-  private Optional<Object> mapWithoutBroken(ParameterizedType type, Piece piece, Frame frame) {
-    if (!(piece instanceof Piece.Mapping mapping)) {
+  private Optional<Object> mapWithoutBroken(
+      ParameterizedType type, SourceNode piece, BindingContext frame) {
+    if (!(piece instanceof SourceNode.Mapping mapping)) {
       return bind(type, piece, frame);
     }
     Type[] arguments = type.getActualTypeArguments();
@@ -106,7 +107,7 @@ final class ValueBinder {
     return items.stream().flatMap(Optional::stream).toList();
   }
 
-  private Optional<Object> generic(ParameterizedType type, Piece piece, Frame frame) {
+  private Optional<Object> generic(ParameterizedType type, SourceNode piece, BindingContext frame) {
     Type[] arguments = type.getActualTypeArguments();
     if (type.getRawType() == Fact.class) {
       return fact(arguments[0], piece, frame).map(each -> each);
@@ -124,22 +125,22 @@ final class ValueBinder {
   }
 
   /** A value with its place. */
-  Optional<Fact<Object>> fact(Type type, Piece piece, Frame frame) {
-    if (piece instanceof Piece.Refused refused) {
+  Optional<Fact<Object>> fact(Type type, SourceNode piece, BindingContext frame) {
+    if (piece instanceof SourceNode.Refused refused) {
       findings.add(refused.problem());
       return Optional.empty();
     }
     return factValue(type, piece, frame).map(value -> new Fact<>(value, piece.at()));
   }
 
-  private Optional<Object> factValue(Type type, Piece piece, Frame frame) {
+  private Optional<Object> factValue(Type type, SourceNode piece, BindingContext frame) {
     if (type instanceof Class<?> plain && ownForms.has(plain)) {
       return ownForms.bind(plain, piece, frame);
     }
     return scalar(piece, frame).flatMap(scalar -> scalarValue(type, scalar, frame));
   }
 
-  private Optional<Object> scalarValue(Type type, Piece.Scalar scalar, Frame frame) {
+  private Optional<Object> scalarValue(Type type, SourceNode.Scalar scalar, BindingContext frame) {
     if (type == ThingId.class) {
       return scalars
           .read(String.class, scalar, frame.key())
@@ -154,8 +155,8 @@ final class ValueBinder {
     return scalars.read(type, scalar, frame.key());
   }
 
-  Optional<Piece.Scalar> scalar(Piece piece, Frame frame) {
-    if (piece instanceof Piece.Scalar scalar) {
+  Optional<SourceNode.Scalar> scalar(SourceNode piece, BindingContext frame) {
+    if (piece instanceof SourceNode.Scalar scalar) {
       return Optional.of(scalar);
     }
     refuseShape(piece, frame, Shape.VALUE);
@@ -163,10 +164,10 @@ final class ValueBinder {
   }
 
   /** Reports a piece of another shape than its key takes. */
-  void refuseShape(Piece piece, Frame frame, Shape wanted) {
+  void refuseShape(SourceNode piece, BindingContext frame, Shape wanted) {
     if (piece.refusal().isPresent()) {
       findings.add(piece.refusal().orElseThrow());
-    } else if (piece instanceof Piece.Scalar scalar && scalar.nothing()) {
+    } else if (piece instanceof SourceNode.Scalar scalar && scalar.nothing()) {
       findings.add(
           ReadingFaults.NO_VALUE
               .at(piece.at(), frame.words() + " has no value")
@@ -179,11 +180,11 @@ final class ValueBinder {
     }
   }
 
-  private Optional<Object> list(Type item, Piece piece, Frame frame) {
+  private Optional<Object> list(Type item, SourceNode piece, BindingContext frame) {
     if (isSingle(item, piece)) {
       return bind(item, piece, frame).map(List::of);
     }
-    if (!(piece instanceof Piece.Sequence sequence)) {
+    if (!(piece instanceof SourceNode.Sequence sequence)) {
       refuseShape(piece, frame, Shape.LIST);
       return Optional.empty();
     }
@@ -196,15 +197,15 @@ final class ValueBinder {
   }
 
   /** What a machine puts out may be written without a list where there is one of it. */
-  private static boolean isSingle(Type item, Piece piece) {
-    return item == PublishedOutput.class && piece instanceof Piece.Mapping;
+  private static boolean isSingle(Type item, SourceNode piece) {
+    return item == PublishedOutput.class && piece instanceof SourceNode.Mapping;
   }
 
   /**
    * An item that says the same as one before it; two things of one id are a mistake of their own,
    * and a place that is still to be filled is told as that.
    */
-  private void refuseRepetitions(Type item, Piece.Sequence sequence) {
+  private void refuseRepetitions(Type item, SourceNode.Sequence sequence) {
     if (item instanceof Class<?> type
         && type.isRecord()
         && !ownForms.has(type)
@@ -212,7 +213,7 @@ final class ValueBinder {
       return;
     }
     Map<String, Location> first = new HashMap<>();
-    for (Piece piece : sequence.items()) {
+    for (SourceNode piece : sequence.items()) {
       String words = piece.words();
       Location earlier = first.putIfAbsent(words, piece.at());
       if (earlier != null && !words.isBlank() && !ScalarReader.isPlaceToFill(words)) {
@@ -221,16 +222,16 @@ final class ValueBinder {
     }
   }
 
-  private List<Optional<Object>> items(Type type, List<Piece> pieces, Frame frame) {
+  private List<Optional<Object>> items(Type type, List<SourceNode> pieces, BindingContext frame) {
     List<Optional<Object>> items = new ArrayList<>();
-    for (Piece piece : pieces) {
+    for (SourceNode piece : pieces) {
       items.add(bind(type, piece, frame.item()));
     }
     return items;
   }
 
   /** Two items of one id, where the id is no thing's and so is not kept in the scope. */
-  private void refuseTwins(Type item, Piece.Sequence sequence) {
+  private void refuseTwins(Type item, SourceNode.Sequence sequence) {
     if (!(item instanceof Class<?> type)
         || !type.isRecord()
         || Thing.class.isAssignableFrom(type)
@@ -238,19 +239,19 @@ final class ValueBinder {
       return;
     }
     Map<String, Location> first = new HashMap<>();
-    for (Piece piece : sequence.items()) {
-      if (piece instanceof Piece.Mapping mapping) {
+    for (SourceNode piece : sequence.items()) {
+      if (piece instanceof SourceNode.Mapping mapping) {
         mapping.entries().stream()
             .filter(entry -> entry.key().text().equals("id"))
-            .map(Piece.Entry::value)
-            .filter(Piece.Scalar.class::isInstance)
-            .map(Piece.Scalar.class::cast)
+            .map(SourceNode.Entry::value)
+            .filter(SourceNode.Scalar.class::isInstance)
+            .map(SourceNode.Scalar.class::cast)
             .forEach(id -> refuseTwin(id, first.putIfAbsent(id.text(), id.at())));
       }
     }
   }
 
-  private void refuseTwin(Piece.Scalar id, @Nullable Location earlier) {
+  private void refuseTwin(SourceNode.Scalar id, @Nullable Location earlier) {
     if (earlier != null) {
       findings.add(
           ReadingFaults.WRITTEN_TWICE
@@ -265,8 +266,8 @@ final class ValueBinder {
   /** What came of a map: its whole entries, and whether these are all. */
   private record Entries(Map<Object, Object> whole, int written) {}
 
-  private Optional<Object> map(Type key, Type value, Piece piece, Frame frame) {
-    if (!(piece instanceof Piece.Mapping mapping)) {
+  private Optional<Object> map(Type key, Type value, SourceNode piece, BindingContext frame) {
+    if (!(piece instanceof SourceNode.Mapping mapping)) {
       refuseShape(piece, frame, Shape.GROUP);
       return Optional.empty();
     }
@@ -276,16 +277,19 @@ final class ValueBinder {
         : Optional.empty();
   }
 
-  private Entries entries(Type key, Type value, Piece.Mapping mapping, Frame frame) {
+  private Entries entries(Type key, Type value, SourceNode.Mapping mapping, BindingContext frame) {
     return entries(
         key, mapping, frame, each -> bind(value, each.value(), frame.under(each.key().text())));
   }
 
   private Entries entries(
-      Type key, Piece.Mapping mapping, Frame frame, Function<Piece.Entry, Optional<?>> value) {
+      Type key,
+      SourceNode.Mapping mapping,
+      BindingContext frame,
+      Function<SourceNode.Entry, Optional<?>> value) {
     Map<Object, Object> whole = new LinkedHashMap<>();
     Map<String, Location> first = new HashMap<>();
-    for (Piece.Entry entry : mapping.entries()) {
+    for (SourceNode.Entry entry : mapping.entries()) {
       Location earlier = first.putIfAbsent(entry.key().text(), entry.key().at());
       if (earlier != null) {
         writtenTwice(entry.key(), earlier);
@@ -300,7 +304,7 @@ final class ValueBinder {
     return new Entries(whole, mapping.entries().size());
   }
 
-  private void writtenTwice(Piece.Scalar key, Location earlier) {
+  private void writtenTwice(SourceNode.Scalar key, Location earlier) {
     findings.add(
         ReadingFaults.WRITTEN_TWICE
             .at(
@@ -310,9 +314,9 @@ final class ValueBinder {
             .help("keep one of the two lines"));
   }
 
-  private Optional<Object> mapKey(Type type, Piece.Entry entry, Frame frame) {
-    Piece.Scalar key = entry.key();
-    if (entry.value() instanceof Piece.Refused) {
+  private Optional<Object> mapKey(Type type, SourceNode.Entry entry, BindingContext frame) {
+    SourceNode.Scalar key = entry.key();
+    if (entry.value() instanceof SourceNode.Refused) {
       return Optional.empty(); // reported with its value
     }
     Class<?> plain = (Class<?>) type;
@@ -334,8 +338,8 @@ final class ValueBinder {
     return chosen.map(word -> word);
   }
 
-  private Optional<Object> byLevel(Type type, Piece piece, Frame frame) {
-    if (!(piece instanceof Piece.Mapping mapping)) {
+  private Optional<Object> byLevel(Type type, SourceNode piece, BindingContext frame) {
+    if (!(piece instanceof SourceNode.Mapping mapping)) {
       return fact(type, piece, frame)
           .map(fact -> new ByLevel<>(piece.at(), Optional.of(fact), Map.of()));
     }

@@ -53,7 +53,7 @@ final class YamlReader {
   }
 
   /** The content of the file; absent where its problem was reported. */
-  static Optional<Piece> read(TextFile file, Findings findings) {
+  static Optional<SourceNode> read(TextFile file, Findings findings) {
     try {
       refuseTabs(file);
       return Optional.of(new YamlReader(file).document());
@@ -80,7 +80,7 @@ final class YamlReader {
             .help("type spaces instead of every tab in this file"));
   }
 
-  private Piece document() throws Unreadable {
+  private SourceNode document() throws Unreadable {
     Event event = next();
     while (!(event instanceof NodeEvent)) {
       if (event.is(Event.ID.StreamEnd)) {
@@ -88,8 +88,8 @@ final class YamlReader {
       }
       event = next();
     }
-    Piece piece = piece(event, 0);
-    if (piece instanceof Piece.Scalar scalar && scalar.nothing()) {
+    SourceNode piece = piece(event, 0);
+    if (piece instanceof SourceNode.Scalar scalar && scalar.nothing()) {
       throw empty();
     }
     refuseFurtherDocuments();
@@ -121,7 +121,7 @@ final class YamlReader {
     return events.next();
   }
 
-  private Piece piece(Event event, int depth) throws Unreadable {
+  private SourceNode piece(Event event, int depth) throws Unreadable {
     if (depth > DEEPEST) {
       throw new Unreadable(
           ReadingFaults.NESTED_TOO_DEEP
@@ -137,11 +137,11 @@ final class YamlReader {
     if (event instanceof AliasEvent alias) {
       return refused(alias, ReadingFaults.ALIAS.at(whole(alias), "an alias stands here"));
     }
-    Piece piece = content(event, depth);
+    SourceNode piece = content(event, depth);
     return event instanceof NodeEvent node ? unlessMarked(node, piece) : piece;
   }
 
-  private Piece content(Event event, int depth) throws Unreadable {
+  private SourceNode content(Event event, int depth) throws Unreadable {
     if (event instanceof ScalarEvent scalar) {
       return scalar(scalar);
     }
@@ -154,7 +154,7 @@ final class YamlReader {
     throw new IllegalStateException("no content can begin with " + event);
   }
 
-  private Piece unlessMarked(NodeEvent event, Piece piece) {
+  private SourceNode unlessMarked(NodeEvent event, SourceNode piece) {
     if (event.getAnchor() != null) {
       return refused(event, ReadingFaults.ALIAS.at(start(event), "an anchor stands here"));
     }
@@ -171,72 +171,72 @@ final class YamlReader {
         ReadingFaults.TAG
             .at(start(event), "a tag stands here")
             .help("remove the word that begins with '!', or put the text in quotes");
-    return new Piece.Refused(problem.at(), problem);
+    return new SourceNode.Refused(problem.at(), problem);
   }
 
-  private Piece.Refused refused(NodeEvent event, Problem problem) {
+  private SourceNode.Refused refused(NodeEvent event, Problem problem) {
     String mark = event instanceof AliasEvent ? "'*'" : "'&'";
     Problem complete =
         problem.help("write the value out, or put a text that begins with " + mark + " in quotes");
-    return new Piece.Refused(problem.at(), complete);
+    return new SourceNode.Refused(problem.at(), complete);
   }
 
-  private Piece.Scalar scalar(ScalarEvent event) {
-    Piece.Style style =
+  private SourceNode.Scalar scalar(ScalarEvent event) {
+    SourceNode.Style style =
         switch (event.getScalarStyle()) {
-          case LITERAL -> Piece.Style.LITERAL;
-          case FOLDED -> Piece.Style.FOLDED;
-          case DOUBLE_QUOTED, SINGLE_QUOTED -> Piece.Style.QUOTED;
-          default -> Piece.Style.PLAIN;
+          case LITERAL -> SourceNode.Style.LITERAL;
+          case FOLDED -> SourceNode.Style.FOLDED;
+          case DOUBLE_QUOTED, SINGLE_QUOTED -> SourceNode.Style.QUOTED;
+          default -> SourceNode.Style.PLAIN;
         };
-    return new Piece.Scalar(
+    return new SourceNode.Scalar(
         whole(event), event.getValue(), style, event.getEndMark().getLine() + 1);
   }
 
   /** The text, unless it is not all that its author wrote. */
-  private Piece unlessLoose(Piece piece, Event event) {
-    if (!(piece instanceof Piece.Scalar scalar) || scalar.style() != Piece.Style.PLAIN) {
+  private SourceNode unlessLoose(SourceNode piece, Event event) {
+    if (!(piece instanceof SourceNode.Scalar scalar) || scalar.style() != SourceNode.Style.PLAIN) {
       return piece;
     }
     Location end = place(event.getEndMark(), event.getEndMark());
     Optional<Problem> loose = LooseText.problem(file, scalar, end);
-    return loose.isPresent() ? new Piece.Refused(scalar.at(), loose.orElseThrow()) : scalar;
+    return loose.isPresent() ? new SourceNode.Refused(scalar.at(), loose.orElseThrow()) : scalar;
   }
 
-  private Piece.Sequence sequence(SequenceStartEvent start, int depth) throws Unreadable {
-    List<Piece> items = new ArrayList<>();
+  private SourceNode.Sequence sequence(SequenceStartEvent start, int depth) throws Unreadable {
+    List<SourceNode> items = new ArrayList<>();
     Event event = next();
     while (!(event instanceof SequenceEndEvent)) {
       items.add(unlessLoose(piece(event, depth + 1), event));
       event = next();
     }
     Location at = collection(start.isFlow(), start, event, List.of());
-    List<Piece> whole = items.stream().map(TornText::withoutPair).toList();
-    return new Piece.Sequence(at, start.isFlow() ? TornText.joined(file, whole) : whole);
+    List<SourceNode> whole = items.stream().map(TornText::withoutPair).toList();
+    return new SourceNode.Sequence(at, start.isFlow() ? TornText.joined(file, whole) : whole);
   }
 
-  private Piece.Mapping mapping(MappingStartEvent start, int depth) throws Unreadable {
-    List<Piece.Entry> entries = new ArrayList<>();
+  private SourceNode.Mapping mapping(MappingStartEvent start, int depth) throws Unreadable {
+    List<SourceNode.Entry> entries = new ArrayList<>();
     Event event = next();
     while (!(event instanceof MappingEndEvent)) {
-      Piece key = piece(event, depth + 1);
+      SourceNode key = piece(event, depth + 1);
       Event value = next();
       entries.add(entry(key, unlessLoose(piece(value, depth + 1), value)));
       event = next();
     }
     Location at = collection(start.isFlow(), start, event, entries);
-    return new Piece.Mapping(at, start.isFlow() ? TornText.rejoined(file, entries) : entries);
+    return new SourceNode.Mapping(at, start.isFlow() ? TornText.rejoined(file, entries) : entries);
   }
 
-  private static Piece.Entry entry(Piece key, Piece value) {
-    if (key instanceof Piece.Scalar name
-        && name.style() == Piece.Style.PLAIN
+  private static SourceNode.Entry entry(SourceNode key, SourceNode value) {
+    if (key instanceof SourceNode.Scalar name
+        && name.style() == SourceNode.Style.PLAIN
         && CurlyMarks.begin(name.text())) {
-      return new Piece.Entry(
-          nameless(key), new Piece.Refused(key.at(), CurlyMarks.problem(key.at())));
+      return new SourceNode.Entry(
+          nameless(key), new SourceNode.Refused(key.at(), CurlyMarks.problem(key.at())));
     }
-    if (key instanceof Piece.Scalar name) {
-      return new Piece.Entry(name, name.text().equals("<<") ? mergeKey(name) : value);
+    if (key instanceof SourceNode.Scalar name) {
+      return new SourceNode.Entry(name, name.text().equals("<<") ? mergeKey(name) : value);
     }
     Problem problem =
         key.refusal()
@@ -245,23 +245,24 @@ final class YamlReader {
                     ReadingFaults.WRONG_SHAPE
                         .at(key.at(), "a key is a single word, and this is a list or a group")
                         .help("look for a bracket that stands too early"));
-    return new Piece.Entry(nameless(key), new Piece.Refused(key.at(), problem));
+    return new SourceNode.Entry(nameless(key), new SourceNode.Refused(key.at(), problem));
   }
 
-  private static Piece.Scalar nameless(Piece key) {
-    return new Piece.Scalar(key.at(), "", Piece.Style.PLAIN, key.at().line());
+  private static SourceNode.Scalar nameless(SourceNode key) {
+    return new SourceNode.Scalar(key.at(), "", SourceNode.Style.PLAIN, key.at().line());
   }
 
-  private static Piece.Refused mergeKey(Piece.Scalar name) {
+  private static SourceNode.Refused mergeKey(SourceNode.Scalar name) {
     Problem problem =
         ReadingFaults.ALIAS
             .at(name.at(), "a merge key stands here")
             .help("write the keys out where they belong");
-    return new Piece.Refused(name.at(), problem);
+    return new SourceNode.Refused(name.at(), problem);
   }
 
   /** A flow collection from bracket to bracket; a block one shows the first line of it. */
-  private Location collection(boolean flow, Event start, Event end, List<Piece.Entry> entries) {
+  private Location collection(
+      boolean flow, Event start, Event end, List<SourceNode.Entry> entries) {
     if (flow) {
       return place(start.getStartMark(), end.getEndMark());
     }

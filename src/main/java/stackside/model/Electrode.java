@@ -15,7 +15,7 @@ public record Electrode(
     Fact<ConnectorId> plug,
     Fact<Band<Kilograms>> patients,
     Optional<Fact<AmpereSquaredSeconds>> heatingFactor)
-    implements Fitted {
+    implements PatientPart {
 
   @Override
   public String title() {

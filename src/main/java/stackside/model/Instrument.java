@@ -15,7 +15,7 @@ public record Instrument(
     Fact<ConnectorId> connector,
     Fact<PeakVolts> ratedVoltage,
     Optional<Fact<Boolean>> singleUse)
-    implements Fitted {
+    implements PatientPart {
   public Instrument {
     also = List.copyOf(also);
   }

@@ -18,7 +18,7 @@ public record Room(
     @AtLeastOne List<Fact<Asset>> assets,
     List<Fact<FootSwitch>> footSwitches,
     @AtLeastOne List<Fact<PatientGroup>> patients,
-    Kept keeps,
+    RoomStock keeps,
     @AtLeastOne List<Offer> offers,
     List<CardPart> cards,
     Fact<Integer> copies)

@@ -46,32 +46,32 @@ public record Unit(
     List<Broken> broken) {
 
   public Unit {
-    footSwitches = Related.toThemselves(footSwitches);
-    instruments = Related.toThemselves(instruments);
-    cables = Related.toThemselves(cables);
-    electrodes = Related.toThemselves(electrodes);
-    sites = Related.toThemselves(sites);
-    siteGroups = Related.toThemselves(siteGroups);
-    steps = Related.toThemselves(steps);
-    lesions = Related.toThemselves(lesions);
-    machines = Related.to(machines, Unit::partsOf);
-    citations = Related.toThemselves(citations);
-    profiles = Related.to(profiles, each -> List.of(each.machine().value().id()));
-    assets = Related.toThemselves(assets);
+    footSwitches = IndexedList.toThemselves(footSwitches);
+    instruments = IndexedList.toThemselves(instruments);
+    cables = IndexedList.toThemselves(cables);
+    electrodes = IndexedList.toThemselves(electrodes);
+    sites = IndexedList.toThemselves(sites);
+    siteGroups = IndexedList.toThemselves(siteGroups);
+    steps = IndexedList.toThemselves(steps);
+    lesions = IndexedList.toThemselves(lesions);
+    machines = IndexedList.to(machines, Unit::partsOf);
+    citations = IndexedList.toThemselves(citations);
+    profiles = IndexedList.to(profiles, each -> List.of(each.machine().value().id()));
+    assets = IndexedList.toThemselves(assets);
     programReadings = List.copyOf(programReadings);
-    serviceEvents = Related.to(serviceEvents, each -> List.of(each.asset().value().id()));
+    serviceEvents = IndexedList.to(serviceEvents, each -> List.of(each.asset().value().id()));
     outputChecks = List.copyOf(outputChecks);
     withdrawn = List.copyOf(withdrawn);
-    rooms = Related.to(rooms, Unit::whatStandsIn);
-    checklists = Related.toThemselves(checklists);
+    rooms = IndexedList.to(rooms, Unit::whatStandsIn);
+    checklists = IndexedList.toThemselves(checklists);
     List<ThingId> models = machines.stream().map(Machine::id).toList();
-    drills = Related.to(drills, each -> machinesOf(each, models));
-    paths = Related.toThemselves(paths);
-    handbook = Related.toThemselves(handbook);
+    drills = IndexedList.to(drills, each -> machinesOf(each, models));
+    paths = IndexedList.toThemselves(paths);
+    handbook = IndexedList.toThemselves(handbook);
     signatures = List.copyOf(signatures);
     templates = Collections.unmodifiableMap(new TreeMap<>(templates));
     ownWords = Collections.unmodifiableMap(new TreeMap<>(ownWords));
-    broken = Related.toThemselves(broken);
+    broken = IndexedList.toThemselves(broken);
   }
 
   private static List<ThingId> partsOf(Machine machine) {
@@ -142,7 +142,7 @@ public record Unit(
   /** The thing with this id, linked or broken. */
   public Optional<Thing> find(ThingId id) {
     List<ThingId> wanted = List.of(id);
-    return Stream.concat(whole(wanted, id.kind()), Related.of(broken, wanted).stream())
+    return Stream.concat(whole(wanted, id.kind()), IndexedList.of(broken, wanted).stream())
         .filter(thing -> thing.id().equals(id))
         .map(Thing.class::cast)
         .findFirst();
@@ -154,25 +154,25 @@ public record Unit(
       case CONTACT -> details.locations().stream().flatMap(each -> each.contacts().stream());
       case ROLE -> details.roles().stream();
       case PATIENT_GROUP -> details.patients().stream();
-      case MACHINE -> Related.of(machines, wanted).stream();
-      case SOCKET -> Related.of(machines, wanted).stream().flatMap(of -> of.sockets().stream());
-      case MODE -> Related.of(machines, wanted).stream().flatMap(of -> of.modes().stream());
-      case ASSET -> Related.of(assets, wanted).stream();
-      case INSTRUMENT -> Related.of(instruments, wanted).stream();
-      case CABLE -> Related.of(cables, wanted).stream();
-      case ELECTRODE -> Related.of(electrodes, wanted).stream();
-      case FOOT_SWITCH -> Related.of(footSwitches, wanted).stream();
-      case SITE -> Related.of(sites, wanted).stream();
-      case SITE_GROUP -> Related.of(siteGroups, wanted).stream();
-      case STEP -> Related.of(steps, wanted).stream();
-      case LESION -> Related.of(lesions, wanted).stream();
-      case PROFILE -> Related.of(profiles, wanted).stream();
-      case CHECKLIST -> Related.of(checklists, wanted).stream();
-      case DRILL -> Related.of(drills, wanted).stream();
-      case ROOM -> Related.of(rooms, wanted).stream();
-      case PATH -> Related.of(paths, wanted).stream();
-      case HANDBOOK -> Related.of(handbook, wanted).stream();
-      case CITATION -> Related.of(citations, wanted).stream();
+      case MACHINE -> IndexedList.of(machines, wanted).stream();
+      case SOCKET -> IndexedList.of(machines, wanted).stream().flatMap(of -> of.sockets().stream());
+      case MODE -> IndexedList.of(machines, wanted).stream().flatMap(of -> of.modes().stream());
+      case ASSET -> IndexedList.of(assets, wanted).stream();
+      case INSTRUMENT -> IndexedList.of(instruments, wanted).stream();
+      case CABLE -> IndexedList.of(cables, wanted).stream();
+      case ELECTRODE -> IndexedList.of(electrodes, wanted).stream();
+      case FOOT_SWITCH -> IndexedList.of(footSwitches, wanted).stream();
+      case SITE -> IndexedList.of(sites, wanted).stream();
+      case SITE_GROUP -> IndexedList.of(siteGroups, wanted).stream();
+      case STEP -> IndexedList.of(steps, wanted).stream();
+      case LESION -> IndexedList.of(lesions, wanted).stream();
+      case PROFILE -> IndexedList.of(profiles, wanted).stream();
+      case CHECKLIST -> IndexedList.of(checklists, wanted).stream();
+      case DRILL -> IndexedList.of(drills, wanted).stream();
+      case ROOM -> IndexedList.of(rooms, wanted).stream();
+      case PATH -> IndexedList.of(paths, wanted).stream();
+      case HANDBOOK -> IndexedList.of(handbook, wanted).stream();
+      case CITATION -> IndexedList.of(citations, wanted).stream();
       case UNIT -> Stream.of(policies(), sources());
     };
   }
@@ -184,22 +184,22 @@ public record Unit(
 
   /** The profiles of a machine, in content order. */
   public List<Profile> profilesOn(Machine machine) {
-    return Related.of(profiles, List.of(machine.id()));
+    return IndexedList.of(profiles, List.of(machine.id()));
   }
 
   /** What happened to an asset, in log order. */
   public List<ServiceEvent> eventsOf(Asset asset) {
-    return Related.of(serviceEvents, List.of(asset.id()));
+    return IndexedList.of(serviceEvents, List.of(asset.id()));
   }
 
   /** The rooms that list the asset. */
   public List<Room> roomsWith(Asset asset) {
-    return Related.of(rooms, List.of(asset.id()));
+    return IndexedList.of(rooms, List.of(asset.id()));
   }
 
   /** The rooms that have a machine of this model. */
   public List<Room> roomsWith(Machine machine) {
-    return Related.of(rooms, List.of(machine.id()));
+    return IndexedList.of(rooms, List.of(machine.id()));
   }
 
   /** The models in a room, each once, in the order of the room's assets. */
@@ -217,7 +217,7 @@ public record Unit(
 
   /** The drills that apply to a machine. */
   public List<Drill> drillsFor(Machine machine) {
-    return Related.of(drills, List.of(machine.id()));
+    return IndexedList.of(drills, List.of(machine.id()));
   }
 
   /**
@@ -225,7 +225,7 @@ public record Unit(
    * site and a patient group of the offer.
    */
   public List<Profile> profilesServing(Room room) {
-    return Related.of(profiles, whatStandsIn(room)).stream()
+    return IndexedList.of(profiles, whatStandsIn(room)).stream()
         .filter(profile -> serves(room, profile))
         .toList();
   }

@@ -93,10 +93,10 @@ public final class OutputFolder implements AutoCloseable {
    */
   public Replaced replace(Collection<OutputFile> files) throws PublishFailure {
     FileTree next = FileTree.of(files);
-    Tree.Kept kept;
+    Tree.Unchanged kept;
     try {
       Tree before = tree(names.target());
-      kept = before.isOurs() ? before.kept(next.files()) : Tree.Kept.NOTHING;
+      kept = before.isOurs() ? before.kept(next.files()) : Tree.Unchanged.NOTHING;
       if (kept.isAll(next.files().keySet())) {
         return new Replaced(kept.paths().size(), 0);
       }

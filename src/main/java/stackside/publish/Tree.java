@@ -61,8 +61,8 @@ record Tree(Disk disk, Path root) {
    * @param paths files that stay exactly as they are
    * @param gone how many files change or disappear
    */
-  record Kept(Set<String> paths, int gone) {
-    static final Kept NOTHING = new Kept(Set.of(), 1);
+  record Unchanged(Set<String> paths, int gone) {
+    static final Unchanged NOTHING = new Unchanged(Set.of(), 1);
 
     boolean isAll(Set<String> next) {
       return gone == 0 && paths.equals(next);
@@ -73,7 +73,7 @@ record Tree(Disk disk, Path root) {
    * What the next tree keeps of this one. Compares file by file, so that the whole tree is never in
    * memory.
    */
-  Kept kept(SortedMap<String, OutputFile> next) throws IOException {
+  Unchanged kept(SortedMap<String, OutputFile> next) throws IOException {
     Set<String> kept = new TreeSet<>();
     List<String> paths = paths();
     for (String path : paths) {
@@ -82,7 +82,7 @@ record Tree(Disk disk, Path root) {
         kept.add(path);
       }
     }
-    return new Kept(kept, paths.size() - kept.size());
+    return new Unchanged(kept, paths.size() - kept.size());
   }
 
   private boolean holds(Path path, OutputFile file) throws IOException {

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import stackside.derive.Analysis;
 import stackside.derive.chain.Chain;
 import stackside.derive.chain.Chains;
-import stackside.derive.circuit.Outcome;
+import stackside.derive.circuit.FaultOutcome;
 import stackside.derive.circuit.OutcomeClass;
 import stackside.derive.circuit.Press;
 import stackside.model.Asset;
@@ -89,7 +89,7 @@ public final class PanelPlans {
 
   private void add(Room room, Profile profile) {
     profile.settings().ifPresent(settings -> add(room, settings));
-    for (Outcome outcome : analysis.circuits().outcomesOf(profile, room)) {
+    for (FaultOutcome outcome : analysis.circuits().outcomesOf(profile, room)) {
       if (outcome.fault() == SingleFault.INSTRUMENT_IN_WRONG_SOCKET) {
         outcome.deviation().socket().ifPresent(socket -> add(room, profile, socket, outcome));
       }
@@ -148,7 +148,7 @@ public final class PanelPlans {
                     .orElseThrow()));
   }
 
-  private void add(Room room, Profile profile, Socket socket, Outcome outcome) {
+  private void add(Room room, Profile profile, Socket socket, FaultOutcome outcome) {
     Press press = outcome.worst();
     mistakes
         .computeIfAbsent(socket, key -> new ArrayList<>())

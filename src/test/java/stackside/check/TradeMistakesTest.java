@@ -37,8 +37,8 @@ final class TradeMistakesTest {
   @ParameterizedTest
   @MethodSource("mistakes")
   void comesOutAsOneClearMessage(Path file) {
-    String text = Judged.text(file);
-    Judged judged = Judged.after(CONTENT, text.substring(text.indexOf("=== ")));
+    String text = CheckedEdit.text(file);
+    CheckedEdit judged = CheckedEdit.after(CONTENT, text.substring(text.indexOf("=== ")));
     assertThat(judged.problems().stream().map(TradeMistakesTest::words))
         .as(judged.print())
         .containsExactly(said(text));

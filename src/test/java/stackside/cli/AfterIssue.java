@@ -16,8 +16,8 @@ public final class AfterIssue {
   /** What was found, and what the register misses or finds altered. */
   public static List<Problem> problems(
       Reading reading, Optional<Analysis> analysis, List<Problem> found, Register register) {
-    Judged judged =
-        new Judged(
+    CheckedContent judged =
+        new CheckedContent(
                 reading.sources(),
                 analysis,
                 Approvals.none(),

@@ -45,21 +45,21 @@ public final class BareProgram {
 
   private static PreparedPages prepare(Path content, LocalDate day) throws Exception {
     LocalDisk disk = new LocalDisk();
-    Judged read = Judged.of(content, disk, day);
+    CheckedContent read = CheckedContent.of(content, disk, day);
     Register last =
         RegisterFile.beside(disk, Path.of("site"), read.approvals().ledger())
             .orElse(Register.none());
     Editions editions = Editions.drafts(last, day);
-    Judged judged = new LastIssue(last, Path.of("site")).compared(read);
+    CheckedContent judged = new LastIssue(last, Path.of("site")).compared(read);
     Publication trial = publication(judged, editions, day);
     List<CardPlan> plans = CardPlanner.plans(trial);
     RenderedCards cards = CardRenderer.render(trial, plans);
-    Judged whole =
+    CheckedContent whole =
         judged.with(cards.problems()).with(CardRules.judge(trial, plans, cards.printed()));
     return PreparedPages.of(publication(whole, editions, day), plans);
   }
 
-  private static Publication publication(Judged judged, Editions editions, LocalDate day) {
+  private static Publication publication(CheckedContent judged, Editions editions, LocalDate day) {
     return new Publication(
         judged.analysis().orElseThrow(),
         judged.problems(),

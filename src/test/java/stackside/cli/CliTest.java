@@ -39,11 +39,11 @@ final class CliTest {
     return new Cli(
         results,
         err,
-        new Surroundings(
+        new Environment(
             folder,
             () -> LocalDate.of(2026, 3, 1),
             new LocalDisk(),
-            Surroundings.Audience.PIPE,
+            Environment.Audience.PIPE,
             new ByteArrayInputStream(new byte[0])));
   }
 
@@ -311,12 +311,12 @@ final class CliTest {
   @Test
   void messagesThatNobodyCanRead_areAFailureToo() throws IOException {
     PrintStream full = new PrintStream(new FileOutputStream("/dev/full"));
-    Surroundings here =
-        new Surroundings(
+    Environment here =
+        new Environment(
             folder,
             () -> LocalDate.of(2026, 3, 1),
             new LocalDisk(),
-            Surroundings.Audience.PIPE,
+            Environment.Audience.PIPE,
             new ByteArrayInputStream(new byte[0]));
     assertThat(new Cli(out, full, here).run("check", "nowhere")).isEqualTo(3);
     assertThat(out()).startsWith("stackside: not all of the messages could be written");

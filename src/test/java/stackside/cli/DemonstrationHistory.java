@@ -121,12 +121,12 @@ final class DemonstrationHistory {
 
   private void run(String day, String... arguments) {
     ByteArrayOutputStream told = new ByteArrayOutputStream();
-    Surroundings surroundings =
-        new Surroundings(
+    Environment surroundings =
+        new Environment(
             folder,
             () -> LocalDate.parse(day),
             new LocalDisk(),
-            Surroundings.Audience.PIPE,
+            Environment.Audience.PIPE,
             new ByteArrayInputStream("yes\n".repeat(500).getBytes(UTF_8)));
     int code = new Cli(told, told, surroundings).run(arguments);
     assertThat(code).as(day + " " + List.of(arguments) + "\n" + told.toString(UTF_8)).isZero();

@@ -88,12 +88,12 @@ final class IssuedSiteTest {
     }
     LocalDate on = register.last().orElseThrow().on();
     ByteArrayOutputStream told = new ByteArrayOutputStream();
-    Surroundings surroundings =
-        new Surroundings(
+    Environment surroundings =
+        new Environment(
             Path.of(""),
             () -> on,
             new LocalDisk(),
-            Surroundings.Audience.PIPE,
+            Environment.Audience.PIPE,
             InputStream.nullInputStream());
     int code =
         new Cli(told, told, surroundings)

@@ -80,12 +80,12 @@ public final class Office {
   int answering(String answers, String... arguments) {
     ByteArrayOutputStream results = new ByteArrayOutputStream();
     ByteArrayOutputStream problems = new ByteArrayOutputStream();
-    Surroundings surroundings =
-        new Surroundings(
+    Environment surroundings =
+        new Environment(
             folder,
             () -> LocalDate.of(2026, 11, 30),
             new LocalDisk(),
-            Surroundings.Audience.PIPE,
+            Environment.Audience.PIPE,
             new ByteArrayInputStream(answers.getBytes(UTF_8)));
     int code = new Cli(results, problems, surroundings).run(arguments);
     out = results.toString(UTF_8);

@@ -53,12 +53,12 @@ final class OneCauseOneMessageTest {
 
   @BeforeAll
   static void judgeWithoutMistake(@TempDir Path untouched) throws IOException {
-    Judged before = judged(untouched, new Slip("none", Map.of()));
+    CheckedContent before = judged(untouched, new Slip("none", Map.of()));
     problemsBefore = before.problems();
     mattersBefore = matters(before);
   }
 
-  private static Judged judged(Path folder, Slip slip) throws IOException {
+  private static CheckedContent judged(Path folder, Slip slip) throws IOException {
     Map<String, byte[]> all = new TreeMap<>(demonstration());
     all.putAll(slip.changed());
     for (Map.Entry<String, byte[]> file : all.entrySet()) {
@@ -67,7 +67,7 @@ final class OneCauseOneMessageTest {
       Files.write(path, file.getValue());
     }
     LocalDisk disk = new LocalDisk();
-    Judged judged = Judged.of(folder, disk, DAY);
+    CheckedContent judged = CheckedContent.of(folder, disk, DAY);
     try {
       Register register =
           RegisterFile.beside(disk, SITE, judged.approvals().ledger()).orElseThrow();
@@ -77,7 +77,7 @@ final class OneCauseOneMessageTest {
     }
   }
 
-  private static List<String> matters(Judged judged) {
+  private static List<String> matters(CheckedContent judged) {
     return judged.matters().stream().map(each -> each.about() + " " + each.basis()).toList();
   }
 
@@ -164,11 +164,11 @@ final class OneCauseOneMessageTest {
   @ParameterizedTest
   @MethodSource("slips")
   void isToldOnceAndNothingBecauseOfIt(Slip slip) throws IOException {
-    Judged after = judged(folder, slip);
+    CheckedContent after = judged(folder, slip);
     assertThat(after.problems().stream().filter(each -> !problemsBefore.contains(each)))
         .as("new problems")
         .hasSize(1)
-        .allMatch(Reach::isUnread);
+        .allMatch(ErrorScope::isUnread);
     assertThat(matters(after).stream().filter(each -> !mattersBefore.contains(each)))
         .as("new matters of standing")
         .isEmpty();

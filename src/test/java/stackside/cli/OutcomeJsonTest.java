@@ -23,9 +23,9 @@ import stackside.source.Sources;
 final class OutcomeJsonTest {
   private static final Pattern ROW = Pattern.compile("(?m)^\\| `([a-z.]+)` \\|");
 
-  private static Outcome everything() {
+  private static RunResult everything() {
     Location at = Location.startOf("unit.yaml");
-    return new Outcome(
+    return new RunResult(
         "draft",
         LocalDate.of(2026, 3, 1),
         Sources.of(List.of()),
@@ -35,14 +35,14 @@ final class OutcomeJsonTest {
                 .note(at, "see here")
                 .help("mend it")),
         List.of(
-            new Matter(
+            new OpenItem(
                 new ThingId(Kind.ROOM, "room-1"),
-                Matter.Basis.SIGNATURES,
+                OpenItem.Basis.SIGNATURES,
                 "not signed",
                 List.of("a change"))),
         true,
         List.of("a notice"),
-        Optional.of(new Outcome.Written(Path.of("made"), 2, 1, Path.of("made/index.html"))));
+        Optional.of(new RunResult.Written(Path.of("made"), 2, 1, Path.of("made/index.html"))));
   }
 
   private static void collect(String before, Json json, Set<String> fields) {
@@ -62,8 +62,8 @@ final class OutcomeJsonTest {
   @Test
   void everyFieldIsDescribed_andEveryDescribedFieldIsPrinted() throws Exception {
     Set<String> printed = new TreeSet<>();
-    collect("", JsonReader.read(OutcomeJson.of(everything())), printed);
-    collect("", JsonReader.read(OutcomeJson.failure("chekc", ExitCode.USAGE, "no")), printed);
+    collect("", JsonReader.read(RunResultJson.of(everything())), printed);
+    collect("", JsonReader.read(RunResultJson.failure("chekc", ExitCode.USAGE, "no")), printed);
     Set<String> described = new TreeSet<>();
     ROW.matcher(ExplainCommand.json()).results().forEach(row -> described.add(row.group(1)));
     assertThat(described).hasSizeGreaterThan(30).isEqualTo(printed);

@@ -23,7 +23,7 @@ final class ProgressTest {
   @Test
   void tellsATerminalTheStageAndTheSecondsAfterTwo() throws InterruptedException {
     long began = System.nanoTime();
-    try (Progress progress = Progress.on(console, Surroundings.Audience.TERMINAL)) {
+    try (Progress progress = Progress.on(console, Environment.Audience.TERMINAL)) {
       progress.stage("painting the cards");
       while (!shown().contains("…")) {
         Thread.sleep(20);
@@ -36,7 +36,7 @@ final class ProgressTest {
 
   @Test
   void saysNothingOfShortWork() {
-    try (Progress progress = Progress.on(console, Surroundings.Audience.TERMINAL)) {
+    try (Progress progress = Progress.on(console, Environment.Audience.TERMINAL)) {
       progress.stage("painting the cards");
     }
     assertThat(shown()).isEmpty();
@@ -44,7 +44,7 @@ final class ProgressTest {
 
   @Test
   void saysNothingToAFileHoweverLongItTakes() throws InterruptedException {
-    try (Progress progress = Progress.on(console, Surroundings.Audience.PIPE)) {
+    try (Progress progress = Progress.on(console, Environment.Audience.PIPE)) {
       progress.stage("painting the cards");
       Thread.sleep(PATIENCE.plusMillis(700).toMillis());
     }

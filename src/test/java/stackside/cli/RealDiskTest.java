@@ -415,9 +415,9 @@ final class RealDiskTest {
     private Pausing() {}
 
     public static void main(String[] arguments) {
-      Surroundings real = Surroundings.real();
-      Surroundings pausing =
-          new Surroundings(
+      Environment real = Environment.real();
+      Environment pausing =
+          new Environment(
               real.folder(), real.today(), PausingDisk.local(), real.terminal(), real.in());
       System.exit(new Cli(System.out, System.err, pausing).run(arguments));
     }

@@ -27,12 +27,12 @@ final class SecondUnitTest {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
   private int draft() {
-    Surroundings surroundings =
-        new Surroundings(
+    Environment surroundings =
+        new Environment(
             Path.of("").toAbsolutePath(),
             () -> LocalDate.of(2026, 3, 1),
             new LocalDisk(),
-            Surroundings.Audience.PIPE,
+            Environment.Audience.PIPE,
             new ByteArrayInputStream(new byte[0]));
     return new Cli(out, err, surroundings)
         .run("draft", "src/test/resources/units/cholla", "--out", folder + "/draft");

@@ -75,12 +75,12 @@ final class SmallOffice {
   static Ended run(Path folder, Disk disk, String... arguments) {
     ByteArrayOutputStream results = new ByteArrayOutputStream();
     ByteArrayOutputStream problems = new ByteArrayOutputStream();
-    Surroundings surroundings =
-        new Surroundings(
+    Environment surroundings =
+        new Environment(
             folder,
             () -> DAY,
             disk,
-            Surroundings.Audience.PIPE,
+            Environment.Audience.PIPE,
             new ByteArrayInputStream("yes\n".repeat(100).getBytes(UTF_8)));
     int code = new Cli(results, problems, surroundings).run(arguments);
     return new Ended(code, results.toString(UTF_8), problems.toString(UTF_8));

@@ -20,14 +20,14 @@ import stackside.source.Problem;
 public final class WholeChain {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
-  private final Judged judged;
+  private final CheckedContent judged;
 
-  private WholeChain(Judged judged) {
+  private WholeChain(CheckedContent judged) {
     this.judged = judged;
   }
 
   public static WholeChain of(Path content) throws IOException {
-    return new WholeChain(Judged.of(content, new LocalDisk(), DAY));
+    return new WholeChain(CheckedContent.of(content, new LocalDisk(), DAY));
   }
 
   /** Whether a unit was read, with problems or without. */
@@ -57,20 +57,20 @@ public final class WholeChain {
   public String text() {
     ByteArrayOutputStream words = new ByteArrayOutputStream();
     Console console = new Console(words, words);
-    new OutcomeText(console).print(Outcome.of("check", DAY, judged));
+    new RunResultText(console).print(RunResult.of("check", DAY, judged));
     console.delivered();
     return words.toString(UTF_8);
   }
 
   /** What another program reads. */
   public String json() {
-    return OutcomeJson.of(Outcome.of("check", DAY, judged));
+    return RunResultJson.of(RunResult.of("check", DAY, judged));
   }
 
   /** The pages, cards and records of a draft. */
   public List<OutputFile> draft() {
     ByteArrayOutputStream nobody = new ByteArrayOutputStream();
-    try (Progress quiet = Progress.on(new Console(nobody, nobody), Surroundings.Audience.PIPE)) {
+    try (Progress quiet = Progress.on(new Console(nobody, nobody), Environment.Audience.PIPE)) {
       return Edition.draft(judged, Editions.none(), DAY, quiet).files();
     }
   }

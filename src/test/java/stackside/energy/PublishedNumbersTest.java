@@ -28,7 +28,7 @@ final class PublishedNumbersTest {
     MEM
   }
 
-  record Line(
+  record PublishedNumber(
       String row,
       String source,
       Known known,
@@ -65,11 +65,11 @@ final class PublishedNumbersTest {
     "thermalDose",
     "softCoagulationLimitsItself"
   })
-  void agrees(Line line) {
+  void agrees(PublishedNumber line) {
     assertThat(line.computed().getAsDouble()).isCloseTo(line.expected(), within(line.tolerance()));
   }
 
-  static Stream<Line> currentDensityAtLoopBaseAndPlate() {
+  static Stream<PublishedNumber> currentDensityAtLoopBaseAndPlate() {
     Amperes current = new Amperes(0.2);
     Area loop = Area.ofCircle(0.5);
     Area base = Area.ofCircle(1);
@@ -126,7 +126,7 @@ final class PublishedNumbersTest {
             () -> StrictMath.pow(density(current, loop) / density(current, base), 2)));
   }
 
-  static Stream<Line> energyIsPowerByTime() {
+  static Stream<PublishedNumber> energyIsPowerByTime() {
     return Stream.of(
         read(
             "W2",
@@ -147,7 +147,7 @@ final class PublishedNumbersTest {
   /**
    * The time to the same temperature rise falls as the power rises, because the energy is the same.
    */
-  static Stream<Line> timeToTheSameRiseFallsWithPower() {
+  static Stream<PublishedNumber> timeToTheSameRiseFallsWithPower() {
     double[] watts = {50, 100, 150, 200, 300};
     double[][] seconds = {
       {5966, 2983, 1989, 1491, 994},
@@ -156,7 +156,7 @@ final class PublishedNumbersTest {
       {59, 29, 19, 15, 10},
       {31, 16, 10, 8, 5}
     };
-    Stream.Builder<Line> lines = Stream.builder();
+    Stream.Builder<PublishedNumber> lines = Stream.builder();
     for (double[] row : seconds) {
       Joules energy = Joules.of(new Watts(watts[0]), new Seconds(row[0]));
       for (int i = 1; i < watts.length; i++) {
@@ -195,7 +195,7 @@ final class PublishedNumbersTest {
     return lines.build();
   }
 
-  static Stream<Line> heatingFactors() {
+  static Stream<PublishedNumber> heatingFactors() {
     Seconds minute = new Seconds(60);
     return Stream.of(
         computed("W4b", TAN, "1 A for 60 s, A2s", 60, 1e-9, () -> factor(1, minute)),
@@ -227,7 +227,7 @@ final class PublishedNumbersTest {
   }
 
   /** Rises measured on a gel block: the rise divided by the current squared is roughly constant. */
-  static Stream<Line> riseFollowsCurrentSquared() {
+  static Stream<PublishedNumber> riseFollowsCurrentSquared() {
     Tissue gel = new Tissue(1, 1000, 4000);
     Seconds minute = new Seconds(60);
     double one = new CurrentDensity(0.01).adiabaticRise(gel, minute);
@@ -248,7 +248,7 @@ final class PublishedNumbersTest {
             () -> new CurrentDensity(0.03).adiabaticRise(gel, minute) / one));
   }
 
-  static Stream<Line> adiabaticRise() {
+  static Stream<PublishedNumber> adiabaticRise() {
     Tissue muscle = new Tissue(0.446, 1090, 3421);
     Tissue fat = new Tissue(0.04376, 911, 2348);
     return Stream.of(
@@ -283,7 +283,7 @@ final class PublishedNumbersTest {
             () -> rise(0.007, fat, 60)));
   }
 
-  static Stream<Line> voltsAndAmperesOfSines() {
+  static Stream<PublishedNumber> voltsAndAmperesOfSines() {
     double[][] rows = {
       {30, 500, 122.47, 0.2449, 173.2},
       {120, 500, 244.95, 0.4899, 346.4},
@@ -292,7 +292,7 @@ final class PublishedNumbersTest {
       {50, 50, 50.00, 1.000, 70.7}
     };
     Crest sine = new Crest(StrictMath.sqrt(2));
-    Stream.Builder<Line> lines = Stream.builder();
+    Stream.Builder<PublishedNumber> lines = Stream.builder();
     for (double[] row : rows) {
       Watts power = new Watts(row[0]);
       Ohms load = new Ohms(row[1]);
@@ -330,9 +330,9 @@ final class PublishedNumbersTest {
     return lines.build();
   }
 
-  static Stream<Line> crestFactors() {
+  static Stream<PublishedNumber> crestFactors() {
     double[][] rows = {{1, 1.414}, {.5, 2}, {.25, 2.828}, {.12, 4.082}, {.06, 5.774}};
-    Stream.Builder<Line> lines = Stream.builder();
+    Stream.Builder<PublishedNumber> lines = Stream.builder();
     for (double[] row : rows) {
       lines.add(
           computed(
@@ -362,7 +362,7 @@ final class PublishedNumbersTest {
     return lines.build();
   }
 
-  static Stream<Line> leakagePowers() {
+  static Stream<PublishedNumber> leakagePowers() {
     Ohms load = new Ohms(200);
     return Stream.of(
         computed(
@@ -409,11 +409,11 @@ final class PublishedNumbersTest {
             () -> Current.through(load, new Watts(1.2)).value()));
   }
 
-  static Stream<Line> thermalDose() {
+  static Stream<PublishedNumber> thermalDose() {
     double[][] rows = {
       {43, 60, 60}, {44, 30, 60}, {45, 15, 60}, {46, 7.5, 60}, {50, 1, 128}, {42, 240, 60}
     };
-    Stream.Builder<Line> lines = Stream.builder();
+    Stream.Builder<PublishedNumber> lines = Stream.builder();
     for (double[] row : rows) {
       lines.add(
           mem(
@@ -431,7 +431,7 @@ final class PublishedNumbersTest {
    * Common practice, no source: a blended cut of about 30 W, and soft coagulation of about 80 W
    * kept below about 200 V peak. The soft mode leads at low loads and gives way as tissue dries.
    */
-  static Stream<Line> softCoagulationLimitsItself() {
+  static Stream<PublishedNumber> softCoagulationLimitsItself() {
     OutputLimits soft =
         new OutputLimits(
             Optional.empty(), Optional.of(new Watts(80)), new PeakVolts(190), new Crest(1.4142));
@@ -439,7 +439,7 @@ final class PublishedNumbersTest {
         new OutputLimits(
             Optional.empty(), Optional.of(new Watts(30)), new PeakVolts(600), new Crest(2));
     return Stream.of(
-        new Line(
+        new PublishedNumber(
             "2.11",
             "Farin and Grund; ASGE 2013",
             Known.MEM,
@@ -447,7 +447,7 @@ final class PublishedNumbersTest {
             80,
             1e-9,
             () -> soft.power(new Ohms(100)).value()),
-        new Line(
+        new PublishedNumber(
             "2.11",
             "Farin and Grund; ASGE 2013",
             Known.MEM,
@@ -455,7 +455,7 @@ final class PublishedNumbersTest {
             18.05,
             0.01,
             () -> soft.power(new Ohms(1000)).value()),
-        new Line(
+        new PublishedNumber(
             "2.11",
             "common practice, no source",
             Known.MEM,
@@ -465,19 +465,19 @@ final class PublishedNumbersTest {
             () -> cut.power(new Ohms(1000)).value()));
   }
 
-  private static Line read(
+  private static PublishedNumber read(
       String row, String source, String what, double expected, double within, DoubleSupplier by) {
-    return new Line(row, source, Known.READ, what, expected, within, by);
+    return new PublishedNumber(row, source, Known.READ, what, expected, within, by);
   }
 
-  private static Line computed(
+  private static PublishedNumber computed(
       String row, String source, String what, double expected, double within, DoubleSupplier by) {
-    return new Line(row, source, Known.COMPUTED, what, expected, within, by);
+    return new PublishedNumber(row, source, Known.COMPUTED, what, expected, within, by);
   }
 
-  private static Line mem(
+  private static PublishedNumber mem(
       String row, String source, String what, double expected, double within, DoubleSupplier by) {
-    return new Line(row, source, Known.MEM, what, expected, within, by);
+    return new PublishedNumber(row, source, Known.MEM, what, expected, within, by);
   }
 
   private static double density(Amperes current, Area area) {

@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stackside.check.CheckedEdit;
 import stackside.check.ContentRules;
-import stackside.check.Judged;
 import stackside.check.RulePage;
 import stackside.content.ReadingFaults;
 import stackside.derive.edition.RecordFaults;
@@ -63,7 +63,7 @@ final class CatalogueTest {
 
   @Test
   void baseUnitHasNothingWrongWithIt() {
-    Judged judged = Judged.after(Judged.BASE, "");
+    CheckedEdit judged = CheckedEdit.after(CheckedEdit.BASE, "");
     assertThat(judged.problems()).as(judged.print()).isEmpty();
   }
 
@@ -230,7 +230,7 @@ final class CatalogueTest {
       return;
     }
     assertThat(wrong.group("file")).isEqualTo(right.group("file"));
-    Path base = Judged.BASE.resolve(right.group("file"));
+    Path base = CheckedEdit.BASE.resolve(right.group("file"));
     if (!Files.exists(base) || !bare(Fixtures.text(base)).contains(bare(right.group("text")))) {
       assertThat(stands(bare(right.group("text")), Fixtures.OF_CONTENT, fault, false)).isTrue();
       assertThat(stands(bare(wrong.group("text")), Fixtures.OF_CONTENT, fault, true)).isTrue();
@@ -242,7 +242,7 @@ final class CatalogueTest {
             + "\n"
             + marked("-", right.group("text"))
             + marked("+", wrong.group("text"));
-    Judged judged = Judged.after(Judged.BASE, patch);
+    CheckedEdit judged = CheckedEdit.after(CheckedEdit.BASE, patch);
     assertThat(judged.problems().stream().map(Problem::fault).distinct())
         .as(judged.print())
         .containsExactly(fault);

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import stackside.ContentEdit;
 import stackside.Units;
-import stackside.check.Judged;
+import stackside.check.CheckedEdit;
 import stackside.inspect.EditedUnit;
 import stackside.source.Problem;
 
@@ -42,7 +42,7 @@ final class FixturesTest {
   }
 
   private static void contentBringsWhatIsExpected(Path file) {
-    Judged judged = Judged.after(Judged.BASE, Fixtures.text(file));
+    CheckedEdit judged = CheckedEdit.after(CheckedEdit.BASE, Fixtures.text(file));
     assertThat(judged.found()).as(judged.print()).isEqualTo(judged.edit().expected());
   }
 

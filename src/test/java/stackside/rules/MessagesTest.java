@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
-import stackside.check.Judged;
+import stackside.check.CheckedEdit;
 
 /**
  * Every message that the firing fixtures bring, as an author sees it, in one file to be read aloud.
@@ -23,7 +23,8 @@ final class MessagesTest {
     for (Path fixture : Fixtures.all(Fixtures.OF_CONTENT)) {
       if (Fixtures.fires(fixture)) {
         text.append("== ").append(Fixtures.OF_CONTENT.relativize(fixture)).append('\n');
-        text.append(Judged.after(Judged.BASE, Fixtures.text(fixture)).print()).append('\n');
+        text.append(CheckedEdit.after(CheckedEdit.BASE, Fixtures.text(fixture)).print())
+            .append('\n');
       }
     }
     if (Boolean.getBoolean("stackside.rewrite")) {

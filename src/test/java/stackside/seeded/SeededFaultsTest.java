@@ -78,7 +78,7 @@ final class SeededFaultsTest {
   private record Seeded(Expected expected, Edit edit) {}
 
   /** The first check to report one edit; a miss if the table does not name it. */
-  private record Outcome(Seeded seeded, String by, Optional<String> miss) {}
+  private record SlipOutcome(Seeded seeded, String by, Optional<String> miss) {}
 
   /** {@code 9} or {@code 9-11}. */
   private static List<Long> seeds(String range) {
@@ -173,14 +173,14 @@ final class SeededFaultsTest {
             slips.stream()
                 .map(each -> new Seeded(each, edit(each, seed)))
                 .forEach(each -> distinct.putIfAbsent(described(each), each)));
-    List<Outcome> outcomes = outcomes(List.copyOf(distinct.values()));
+    List<SlipOutcome> outcomes = outcomes(List.copyOf(distinct.values()));
     print(seeds, outcomes);
     assertThat(outcomes.stream().flatMap(each -> each.miss().stream())).isEmpty();
     assertThat(outcomes).isNotEmpty();
     return outcomes.size();
   }
 
-  private static List<Outcome> outcomes(List<Seeded> seeded) {
+  private static List<SlipOutcome> outcomes(List<Seeded> seeded) {
     ThreadLocal<Judge> judges = ThreadLocal.withInitial(() -> new Judge(lines, register));
     return seeded.parallelStream().map(each -> outcome(each, judges.get())).toList();
   }
@@ -208,7 +208,7 @@ final class SeededFaultsTest {
    * The first check that reports it, in the order rule, signature, standing, card; it must be an
    * expected one.
    */
-  private static Outcome outcome(Seeded seeded, Judge judge) {
+  private static SlipOutcome outcome(Seeded seeded, Judge judge) {
     Judge.Verdict verdict = judge.after(seeded.edit());
     List<Problem> there =
         verdict.problems().stream().filter(each -> points(each, seeded.edit())).toList();
@@ -230,7 +230,7 @@ final class SeededFaultsTest {
                     + told(verdict)
                     + " there: "
                     + there.stream().map(each -> each.fault().id()).distinct().sorted().toList());
-    return new Outcome(seeded, by.orElse("nobody"), miss);
+    return new SlipOutcome(seeded, by.orElse("nobody"), miss);
   }
 
   /**
@@ -302,7 +302,7 @@ final class SeededFaultsTest {
     return seeded.expected() + " " + seeded.edit().words() + " -> ";
   }
 
-  private static void print(List<Long> seeds, List<Outcome> outcomes) {
+  private static void print(List<Long> seeds, List<SlipOutcome> outcomes) {
     long harmless = count(outcomes, HARMLESS);
     long harmful = outcomes.size() - harmless;
     long missed = outcomes.stream().filter(each -> each.miss().isPresent()).count();
@@ -325,7 +325,7 @@ final class SeededFaultsTest {
         each -> each.miss().ifPresent(miss -> System.out.println("  not as expected: " + miss)));
   }
 
-  private static long count(List<Outcome> outcomes, String by) {
+  private static long count(List<SlipOutcome> outcomes, String by) {
     return outcomes.stream().filter(each -> each.miss().isEmpty() && each.by().equals(by)).count();
   }
 }

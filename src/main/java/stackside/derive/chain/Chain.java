@@ -8,8 +8,8 @@ import stackside.model.Accessory;
 import stackside.model.Cable;
 import stackside.model.ConnectorId;
 import stackside.model.Electrode;
-import stackside.model.Fitted;
 import stackside.model.Instrument;
+import stackside.model.PatientPart;
 
 /**
  * An instrument or neutral electrode, with the cables and adaptors between it and a socket.
@@ -18,7 +18,7 @@ import stackside.model.Instrument;
  * @param cables from the patient's end to the machine's; empty if it plugs in directly
  * @param plug what goes into the socket
  */
-public record Chain(Fitted end, List<Cable> cables, ConnectorId plug) {
+public record Chain(PatientPart end, List<Cable> cables, ConnectorId plug) {
 
   public Chain {
     cables = List.copyOf(cables);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import stackside.model.Cable;
 import stackside.model.Fact;
-import stackside.model.Fitted;
+import stackside.model.PatientPart;
 import stackside.model.Room;
 import stackside.model.Socket;
 
@@ -26,17 +26,17 @@ public record Chains(List<Cable> cables) {
   }
 
   /** All chains that connect this to the socket, shortest first. */
-  public List<Chain> between(Fitted end, Socket socket) {
+  public List<Chain> between(PatientPart end, Socket socket) {
     return from(end).stream().filter(chain -> socket.takes(chain.plug())).toList();
   }
 
   /** The chain with the fewest parts that connects this to the socket. */
-  public Optional<Chain> shortest(Fitted end, Socket socket) {
+  public Optional<Chain> shortest(PatientPart end, Socket socket) {
     return between(end, socket).stream().findFirst();
   }
 
   /** All chains that start with this, shortest first. */
-  public List<Chain> from(Fitted end) {
+  public List<Chain> from(PatientPart end) {
     List<Chain> found = new ArrayList<>();
     grow(new Chain(end, List.of(), end.connector().value()), found);
     found.sort(Comparator.comparingInt(chain -> chain.cables().size()));

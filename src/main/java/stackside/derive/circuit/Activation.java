@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stackside.derive.output.Setting;
+import stackside.derive.output.ModeSetting;
 import stackside.model.Condition;
 import stackside.model.EnergyKind;
 import stackside.model.Evidence;
@@ -27,7 +27,7 @@ final class Activation {
   private final List<Occupant> reached;
   private final Optional<Condition> condition;
   private final Optional<Response> answer;
-  private final Observed observed;
+  private final Observation observed;
   private final List<LiveSocket> live;
   private final ReturnPath returnPath;
 
@@ -205,17 +205,17 @@ final class Activation {
   }
 
   /** What is seen and heard. An unknown response is assumed to be silent. */
-  Observed observed() {
+  Observation observed() {
     return observed;
   }
 
-  private Observed whatIsObserved() {
+  private Observation whatIsObserved() {
     if (condition.isEmpty()) {
-      return asked() ? Observed.asUsual() : Observed.nothingHappens();
+      return asked() ? Observation.asUsual() : Observation.nothingHappens();
     }
     return answer
-        .map(response -> Observed.of(condition.orElseThrow(), response))
-        .orElseGet(Observed::asUsual);
+        .map(response -> Observation.of(condition.orElseThrow(), response))
+        .orElseGet(Observation::asUsual);
   }
 
   /** How we know what is observed, if it does not follow from the circuit alone. */
@@ -279,7 +279,7 @@ final class Activation {
   /**
    * What reaches the instrument in hand, compared with what was approved for the intended pedal.
    */
-  Reach reach(Optional<Setting> approved) {
+  Reach reach(Optional<ModeSetting> approved) {
     boolean comesBack =
         switch (returnPath) {
           case NEUTRAL_ELECTRODE, PART_OF_NEUTRAL_ELECTRODE, BETWEEN_POLES -> true;

@@ -39,8 +39,8 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
    * @param unbuilt answers whose instrument reaches its socket by nothing that the room keeps
    */
   public record InRoom(
-      List<Outcome> outcomes,
-      Map<ThingId, List<Outcome>> ofProfile,
+      List<FaultOutcome> outcomes,
+      Map<ThingId, List<FaultOutcome>> ofProfile,
       List<FailureSign> signs,
       List<SharedSign> shared,
       List<Unbuilt> unbuilt) {
@@ -71,27 +71,27 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
   }
 
   private static InRoom of(Unit unit, Readings readings, Room room) {
-    List<Outcome> outcomes = new ArrayList<>();
+    List<FaultOutcome> outcomes = new ArrayList<>();
     List<FailureSign> signs = new ArrayList<>();
     List<SharedSign> shared = new ArrayList<>();
     List<Unbuilt> unbuilt = new ArrayList<>();
     for (Fact<Asset> standing : room.assets()) {
       Asset asset = standing.value();
-      List<Outcome> here = outcomes(unit, readings, room, asset, unbuilt);
+      List<FaultOutcome> here = outcomes(unit, readings, room, asset, unbuilt);
       outcomes.addAll(here);
       List<FailureSign> lines = FailureSigns.of(unit, here);
       signs.addAll(lines);
       shared.addAll(SharedSign.among(lines));
     }
-    Map<ThingId, List<Outcome>> ofProfile =
+    Map<ThingId, List<FaultOutcome>> ofProfile =
         outcomes.stream().collect(Collectors.groupingBy(outcome -> outcome.profile().id()));
     return new InRoom(outcomes, ofProfile, signs, shared, unbuilt);
   }
 
-  private static List<Outcome> outcomes(
+  private static List<FaultOutcome> outcomes(
       Unit unit, Readings readings, Room room, Asset asset, List<Unbuilt> unbuilt) {
     KnownPrograms programs = KnownPrograms.of(unit, readings, asset);
-    List<Outcome> outcomes = new ArrayList<>();
+    List<FaultOutcome> outcomes = new ArrayList<>();
     for (Profile profile : unit.profilesServing(room)) {
       if (profile.machine().value().id().equals(asset.machine().value().id())
           && profile.settings().stream().anyMatch(settings -> !settings.assigned().isEmpty())) {
@@ -104,16 +104,16 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
     return outcomes;
   }
 
-  private static List<Outcome> allFaults(SetUp setUp) {
+  private static List<FaultOutcome> allFaults(SetUp setUp) {
     Pressing pressing = new Pressing(setUp);
-    List<Outcome> outcomes = new ArrayList<>();
+    List<FaultOutcome> outcomes = new ArrayList<>();
     for (SingleFault fault : SingleFault.values()) {
       setUp.waysOf(fault).forEach(way -> outcomes.add(pressing.outcome(way)));
     }
     return outcomes;
   }
 
-  public List<Outcome> outcomes() {
+  public List<FaultOutcome> outcomes() {
     return all(InRoom::outcomes);
   }
 
@@ -143,12 +143,12 @@ public record Circuits(Map<ThingId, InRoom> byRoom) {
   }
 
   /** The outcomes of a profile in a room, in the order of the faults. */
-  public List<Outcome> outcomesOf(Profile profile, Room room) {
+  public List<FaultOutcome> outcomesOf(Profile profile, Room room) {
     return in(room).ofProfile().getOrDefault(profile.id(), List.of());
   }
 
   /** The outcomes of plugging a profile's instrument into a wrong socket. */
-  public List<Outcome> wrongSockets(Profile profile, Room room) {
+  public List<FaultOutcome> wrongSockets(Profile profile, Room room) {
     return outcomesOf(profile, room).stream()
         .filter(outcome -> outcome.fault() == SingleFault.INSTRUMENT_IN_WRONG_SOCKET)
         .toList();

@@ -28,10 +28,10 @@ public record FailureSign(
     Reach reach,
     ReturnPath returnPath,
     Optional<Condition> condition,
-    Observed observed,
+    Observation observed,
     Optional<Evidence.Basis> evidence,
     OutcomeClass outcomeClass,
-    List<Outcome> outcomes,
+    List<FaultOutcome> outcomes,
     List<Guard> guards,
     List<Mending> drills,
     List<Drill> fitting) {

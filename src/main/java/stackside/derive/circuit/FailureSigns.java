@@ -24,18 +24,18 @@ final class FailureSigns {
   private FailureSigns() {}
 
   /** What the outcomes of one line have in common. */
-  private record Line(
+  private record SignKey(
       SingleFault fault,
       Reach reach,
       ReturnPath returnPath,
       Optional<Condition> condition,
-      Observed observed,
+      Observation observed,
       Optional<Evidence.Basis> evidence,
       OutcomeClass outcomeClass) {
 
-    static Line of(Outcome outcome) {
+    static SignKey of(FaultOutcome outcome) {
       Press worst = outcome.worst();
-      return new Line(
+      return new SignKey(
           outcome.fault(),
           worst.reach(),
           worst.returnPath(),
@@ -47,10 +47,10 @@ final class FailureSigns {
   }
 
   /** Summarises the outcomes of one generator in one room as failure signs, worst first. */
-  static List<FailureSign> of(Unit unit, List<Outcome> outcomes) {
-    Map<Line, List<Outcome>> lines = new LinkedHashMap<>();
-    for (Outcome outcome : outcomes) {
-      lines.computeIfAbsent(Line.of(outcome), line -> new ArrayList<>()).add(outcome);
+  static List<FailureSign> of(Unit unit, List<FaultOutcome> outcomes) {
+    Map<SignKey, List<FaultOutcome>> lines = new LinkedHashMap<>();
+    for (FaultOutcome outcome : outcomes) {
+      lines.computeIfAbsent(SignKey.of(outcome), line -> new ArrayList<>()).add(outcome);
     }
     List<FailureSign> signs = new ArrayList<>();
     lines.forEach((line, all) -> signs.add(sign(unit, line, all)));
@@ -58,8 +58,8 @@ final class FailureSigns {
     return signs;
   }
 
-  private static FailureSign sign(Unit unit, Line line, List<Outcome> outcomes) {
-    Outcome first = outcomes.get(0);
+  private static FailureSign sign(Unit unit, SignKey line, List<FaultOutcome> outcomes) {
+    FaultOutcome first = outcomes.get(0);
     return new FailureSign(
         first.room(),
         first.asset(),
@@ -89,7 +89,7 @@ final class FailureSigns {
         .toList();
   }
 
-  private static List<Mending> mending(Unit unit, Machine machine, Line line) {
+  private static List<Mending> mending(Unit unit, Machine machine, SignKey line) {
     return unit.drillsFor(machine).stream()
         .map(drill -> mending(drill, line))
         .filter(mending -> !mending.checks().isEmpty())
@@ -97,7 +97,7 @@ final class FailureSigns {
         .toList();
   }
 
-  private static Mending mending(Drill drill, Line line) {
+  private static Mending mending(Drill drill, SignKey line) {
     List<DrillCheck> checks =
         drill.checks().stream().filter(check -> names(check.mends(), line.fault())).toList();
     return new Mending(drill, checks, line.observed().fits(drill.sign()));

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import stackside.derive.output.Setting;
+import stackside.derive.output.ModeSetting;
 import stackside.derive.program.Readings;
 import stackside.derive.program.SlotReading;
 import stackside.model.Asset;
@@ -106,7 +106,7 @@ record KnownPrograms(Asset asset, List<SlotReading> readings, List<Settings> app
                     .<PedalMeaning>map(
                         mode ->
                             new PedalMeaning.Sets(
-                                new Setting(
+                                new ModeSetting(
                                     mode.value(),
                                     each.level().map(Fact::value),
                                     each.limit().map(Fact::value))))

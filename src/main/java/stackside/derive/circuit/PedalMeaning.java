@@ -1,26 +1,28 @@
 package stackside.derive.circuit;
 
 import java.util.Optional;
-import stackside.derive.output.Setting;
+import stackside.derive.output.ModeSetting;
 import stackside.model.PedalUse;
 
 /** What a pedal does in the active program: a setting, nothing, or unknown. */
 public sealed interface PedalMeaning {
 
   /** The setting, if there is one and it is known. */
-  default Optional<Setting> known() {
+  default Optional<ModeSetting> known() {
     return Optional.empty();
   }
 
   /** The meaning of a pedal according to a profile. */
   static PedalMeaning of(PedalUse use) {
-    return use.setting().<PedalMeaning>map(set -> new Sets(Setting.of(set))).orElse(new Nothing());
+    return use.setting()
+        .<PedalMeaning>map(set -> new Sets(ModeSetting.of(set)))
+        .orElse(new Nothing());
   }
 
   /** It delivers this setting. */
-  record Sets(Setting setting) implements PedalMeaning {
+  record Sets(ModeSetting setting) implements PedalMeaning {
     @Override
-    public Optional<Setting> known() {
+    public Optional<ModeSetting> known() {
       return Optional.of(setting);
     }
   }

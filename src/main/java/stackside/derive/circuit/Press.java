@@ -21,7 +21,7 @@ public record Press(
     PedalColour pressed,
     List<LiveSocket> live,
     Optional<Condition> condition,
-    Observed observed,
+    Observation observed,
     Optional<Evidence> evidence,
     Reach reach,
     ReturnPath returnPath,

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.derive.chain.Chain;
 import stackside.derive.chain.Rating;
-import stackside.derive.output.Setting;
+import stackside.derive.output.ModeSetting;
 import stackside.model.PedalColour;
 import stackside.model.Settings;
 import stackside.model.SingleFault;
@@ -21,13 +21,14 @@ record Pressing(SetUp setUp) {
   }
 
   /** One press for each assigned pedal, with a fault. */
-  Outcome outcome(Deviation deviation) {
+  FaultOutcome outcome(Deviation deviation) {
     CircuitState state = setUp.with(deviation);
     List<Press> presses =
         setUp.assigned().stream()
             .map(pedal -> press(pedal, pressed(pedal, deviation.fault()), state))
             .toList();
-    return new Outcome(setUp.room(), setUp.asset(), setUp.profile(), deviation, state, presses);
+    return new FaultOutcome(
+        setUp.room(), setUp.asset(), setUp.profile(), deviation, state, presses);
   }
 
   private static PedalColour pressed(PedalColour meant, SingleFault fault) {
@@ -56,8 +57,8 @@ record Pressing(SetUp setUp) {
         outcomeClass(activation, reach));
   }
 
-  private static Optional<Setting> approved(Settings settings, PedalColour pedal) {
-    return settings.pedal(pedal).setting().map(Setting::of);
+  private static Optional<ModeSetting> approved(Settings settings, PedalColour pedal) {
+    return settings.pedal(pedal).setting().map(ModeSetting::of);
   }
 
   private static OutcomeClass outcomeClass(Activation activation, Reach reach) {
@@ -67,7 +68,7 @@ record Pressing(SetUp setUp) {
     if (unintended) {
       return OutcomeClass.UNINTENDED_INSTRUMENT_LIVE;
     }
-    Observed observed = activation.observed();
+    Observation observed = activation.observed();
     if (observed.tone() == Tone.ALARM && reach == Reach.NOTHING) {
       return OutcomeClass.BLOCKED_WITH_ALARM;
     }
@@ -94,7 +95,7 @@ record Pressing(SetUp setUp) {
         .toList();
   }
 
-  private Optional<Strained> strained(Occupant occupant, Setting setting) {
+  private Optional<Strained> strained(Occupant occupant, ModeSetting setting) {
     return setting
         .mode()
         .peakVoltage()

@@ -16,13 +16,13 @@ import stackside.model.SingleFault;
  * @param lines the failure signs with this sign, worst first
  */
 public record SharedSign(
-    Room room, Asset asset, Observed observed, Tissue tissue, List<FailureSign> lines) {
+    Room room, Asset asset, Observation observed, Tissue tissue, List<FailureSign> lines) {
 
   public SharedSign {
     lines = List.copyOf(lines);
   }
 
-  private record Look(Observed observed, Tissue tissue) {}
+  private record Look(Observation observed, Tissue tissue) {}
 
   /** Groups the failure signs of one generator in one room; leaves out faults without effect. */
   static List<SharedSign> among(List<FailureSign> signs) {

@@ -47,14 +47,14 @@ public sealed interface Difference {
    * @param fromSigns the failure signs in the room somebody comes from
    * @param toSigns the failure signs in the room somebody goes to
    */
-  record FaultComesToElse(
+  record FaultOutcomeChanged(
       SingleFault fault,
       OutcomeClass from,
       OutcomeClass to,
       List<FailureSign> fromSigns,
       List<FailureSign> toSigns)
       implements Difference {
-    public FaultComesToElse {
+    public FaultOutcomeChanged {
       fromSigns = List.copyOf(fromSigns);
       toSigns = List.copyOf(toSigns);
     }
@@ -66,10 +66,10 @@ public sealed interface Difference {
   }
 
   /** The live socket is selected in a different way. */
-  record SelectedElsewise(SelectionKind from, SelectionKind to) implements Silent {}
+  record SelectionChanged(SelectionKind from, SelectionKind to) implements Silent {}
 
   /** The neutral electrode is monitored in a different way. */
-  record WatchedElsewise(MonitorKind from, MonitorKind to) implements Difference {
+  record MonitorChanged(MonitorKind from, MonitorKind to) implements Difference {
     @Override
     public Rank rank() {
       return from.compareTo(to) < 0 ? Rank.SILENT : Rank.ALARM;
@@ -92,13 +92,13 @@ public sealed interface Difference {
   }
 
   /** The same number or name stands for a different program. */
-  record ProgramMeansElse(ProgramInUse from, ProgramInUse to) implements Silent {}
+  record ProgramMeaningChanged(ProgramInUse from, ProgramInUse to) implements Silent {}
 
   /** The same question has a different kind of answer: with current, cold, or not approved. */
   record AnswerOfOtherKind(Cell from, Cell to) implements Silent {}
 
   /** The machine answers a condition in another way. */
-  record AnsweredElsewise(Condition condition, Machine from, Machine to) implements Difference {
+  record ResponseChanged(Condition condition, Machine from, Machine to) implements Difference {
     @Override
     public Rank rank() {
       return Rank.ALARM;

@@ -21,12 +21,12 @@ import stackside.model.Condition;
 import stackside.model.Fact;
 import stackside.model.FootSwitch;
 import stackside.model.Instrument;
-import stackside.model.Kept;
 import stackside.model.Machine;
 import stackside.model.NotApproved;
 import stackside.model.Premises;
 import stackside.model.Profile;
 import stackside.model.Response;
+import stackside.model.RoomStock;
 import stackside.model.Settings;
 import stackside.model.SingleFault;
 import stackside.model.Socket;
@@ -37,7 +37,7 @@ import stackside.model.Unit;
  * What differs at the generator somebody goes to, compared with the one they are used to; most
  * dangerous first.
  */
-public record Differences(Place from, Place to, List<Difference> all) {
+public record Differences(RoomAtAsset from, RoomAtAsset to, List<Difference> all) {
   /**
    * A thousand places would need a million pages for all pairs, and nobody changes between most of
    * them.
@@ -49,9 +49,9 @@ public record Differences(Place from, Place to, List<Difference> all) {
   }
 
   /** Every generator in every room of a unit. */
-  public static List<Place> places(Unit unit) {
+  public static List<RoomAtAsset> places(Unit unit) {
     return unit.rooms().stream()
-        .flatMap(room -> room.assets().stream().map(asset -> new Place(room, asset.value())))
+        .flatMap(room -> room.assets().stream().map(asset -> new RoomAtAsset(room, asset.value())))
         .toList();
   }
 
@@ -80,14 +80,14 @@ public record Differences(Place from, Place to, List<Difference> all) {
   }
 
   public static Differences between(
-      Unit unit, Coverage coverage, Circuits circuits, Place from, Place to) {
+      Unit unit, Coverage coverage, Circuits circuits, RoomAtAsset from, RoomAtAsset to) {
     return between(
         unit, Known.of(unit, coverage, circuits, from), Known.of(unit, coverage, circuits, to));
   }
 
   private static Differences between(Unit unit, Known here, Known there) {
-    Place from = here.place();
-    Place to = there.place();
+    RoomAtAsset from = here.place();
+    RoomAtAsset to = there.place();
     List<Difference> all = new ArrayList<>();
     selection(from.machine(), to.machine(), all);
     faults(here, there, all);
@@ -106,8 +106,8 @@ public record Differences(Place from, Place to, List<Difference> all) {
 
   /** What every comparison of a place needs to know about it. */
   private record Known(
-      Place place, List<FailureSign> signs, List<Cell> cells, List<Profile> profiles) {
-    static Known of(Unit unit, Coverage coverage, Circuits circuits, Place place) {
+      RoomAtAsset place, List<FailureSign> signs, List<Cell> cells, List<Profile> profiles) {
+    static Known of(Unit unit, Coverage coverage, Circuits circuits, RoomAtAsset place) {
       return new Known(
           place,
           circuits.signsIn(place.room(), place.asset()),
@@ -121,11 +121,11 @@ public record Differences(Place from, Place to, List<Difference> all) {
   private static void selection(Machine from, Machine to, List<Difference> all) {
     if (from.selectsSocket().value() != to.selectsSocket().value()) {
       all.add(
-          new Difference.SelectedElsewise(
+          new Difference.SelectionChanged(
               from.selectsSocket().value(), to.selectsSocket().value()));
     }
     if (from.monitor().value() != to.monitor().value()) {
-      all.add(new Difference.WatchedElsewise(from.monitor().value(), to.monitor().value()));
+      all.add(new Difference.MonitorChanged(from.monitor().value(), to.monitor().value()));
     }
   }
 
@@ -141,7 +141,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
                       .ifPresent(
                           after ->
                               all.add(
-                                  new Difference.FaultComesToElse(
+                                  new Difference.FaultOutcomeChanged(
                                       fault, before, after, here, there))));
     }
   }
@@ -154,7 +154,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
     return signs.stream().map(FailureSign::outcomeClass).min(Comparator.naturalOrder());
   }
 
-  private static void pedals(Unit unit, Place from, Place to, List<Difference> all) {
+  private static void pedals(Unit unit, RoomAtAsset from, RoomAtAsset to, List<Difference> all) {
     List<FootSwitch> here = unit.footSwitchesFor(from.room(), from.machine());
     List<FootSwitch> there = unit.footSwitchesFor(to.room(), to.machine());
     for (FootSwitch other : there) {
@@ -198,7 +198,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
     }
   }
 
-  private static void spares(Place from, Place to, List<Difference> all) {
+  private static void spares(RoomAtAsset from, RoomAtAsset to, List<Difference> all) {
     Optional<String> here = from.room().keeps().sparesWhere().map(Fact::value);
     Optional<String> there = to.room().keeps().sparesWhere().map(Fact::value);
     if (here.isPresent() && there.isPresent() && !here.equals(there)) {
@@ -206,7 +206,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
     }
   }
 
-  private static void contacts(Place from, Place to, List<Difference> all) {
+  private static void contacts(RoomAtAsset from, RoomAtAsset to, List<Difference> all) {
     Premises here = from.room().location().value();
     Premises there = to.room().location().value();
     if (!here.id().equals(there.id())) {
@@ -248,7 +248,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
       for (ProgramInUse other : there) {
         boolean alike = old.slot() == other.slot() || old.shownAs().equals(other.shownAs());
         if (alike && !old.means(other)) {
-          all.add(new Difference.ProgramMeansElse(old, other));
+          all.add(new Difference.ProgramMeaningChanged(old, other));
         }
       }
     }
@@ -259,7 +259,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
       Optional<Response> here = from.answer(condition);
       Optional<Response> there = to.answer(condition);
       if (!here.map(Look::of).equals(there.map(Look::of))) {
-        all.add(new Difference.AnsweredElsewise(condition, from, to));
+        all.add(new Difference.ResponseChanged(condition, from, to));
       }
     }
   }
@@ -316,13 +316,16 @@ public record Differences(Place from, Place to, List<Difference> all) {
     return sockets;
   }
 
-  private static void kept(Place from, Place to, List<Difference> all) {
+  private static void kept(RoomAtAsset from, RoomAtAsset to, List<Difference> all) {
     onlyIn(from, to, Difference.KeptInOneOnly.Side.FROM, all);
     onlyIn(to, from, Difference.KeptInOneOnly.Side.TO, all);
   }
 
   private static void onlyIn(
-      Place here, Place there, Difference.KeptInOneOnly.Side side, List<Difference> all) {
+      RoomAtAsset here,
+      RoomAtAsset there,
+      Difference.KeptInOneOnly.Side side,
+      List<Difference> all) {
     kept(here.room().keeps())
         .filter(
             accessory ->
@@ -330,7 +333,7 @@ public record Differences(Place from, Place to, List<Difference> all) {
         .forEach(accessory -> all.add(new Difference.KeptInOneOnly(accessory, side)));
   }
 
-  private static Stream<Accessory> kept(Kept keeps) {
+  private static Stream<Accessory> kept(RoomStock keeps) {
     return Stream.<List<? extends Fact<? extends Accessory>>>of(
             keeps.instruments(), keeps.cables(), keeps.neutralElectrodes())
         .flatMap(List::stream)

@@ -9,7 +9,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import stackside.derive.signed.Fingerprint;
-import stackside.source.Row;
+import stackside.source.SheetRow;
 
 /**
  * What the next issue does with every card, each for itself: the trouble of one never blocks
@@ -122,7 +122,7 @@ public record Issue(Register before, LocalDate on, List<Decision> decisions) {
    *
    * @param records the rows of measurement and service that the issue could rest on
    */
-  public Register register(Optional<Fingerprint> ledger, List<Row> records) {
+  public Register register(Optional<Fingerprint> ledger, List<SheetRow> records) {
     List<CardEntry> changed =
         decisions.stream()
             .filter(Decision::changes)

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import stackside.source.Row;
+import stackside.source.SheetRow;
 
 /**
  * A record of measurement or service as an issue knew it.
@@ -23,7 +23,7 @@ public record KeptRecord(String file, SortedMap<String, String> cells) {
     cells = Collections.unmodifiableSortedMap(new TreeMap<>(cells));
   }
 
-  static KeptRecord of(Row row) {
+  static KeptRecord of(SheetRow row) {
     SortedMap<String, String> cells = new TreeMap<>();
     row.cells().forEach(cell -> cells.put(cell.column(), cell.text()));
     return new KeptRecord(row.at().file(), cells);

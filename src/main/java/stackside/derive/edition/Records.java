@@ -14,7 +14,7 @@ import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.source.Location;
 import stackside.source.Problem;
-import stackside.source.Row;
+import stackside.source.SheetRow;
 
 /**
  * The records of a unit beside those that its issues knew. Records are added and never changed; a
@@ -25,13 +25,13 @@ public final class Records {
   private static final int MOST_SLIPS = 2;
 
   private final Unit unit;
-  private final Map<Row, KeptRecord> fresh = new LinkedHashMap<>();
+  private final Map<SheetRow, KeptRecord> fresh = new LinkedHashMap<>();
   private final List<KeptRecord> missing = new ArrayList<>();
 
-  private Records(Register register, Unit unit, List<Row> rows) {
+  private Records(Register register, Unit unit, List<SheetRow> rows) {
     this.unit = unit;
     Map<KeptRecord, List<KeptRecord>> now = new LinkedHashMap<>();
-    for (Row row : rows) {
+    for (SheetRow row : rows) {
       KeptRecord written = KeptRecord.of(row);
       now.computeIfAbsent(written.counting(), any -> new ArrayList<>()).add(written);
       fresh.put(row, written);
@@ -57,7 +57,7 @@ public final class Records {
   }
 
   /** The rows that an issue has to remember: new ones, and those withdrawn since. */
-  static List<KeptRecord> toKeep(Register register, List<Row> rows) {
+  static List<KeptRecord> toKeep(Register register, List<SheetRow> rows) {
     Map<KeptRecord, KeptRecord> known = known(register);
     return rows.stream()
         .map(KeptRecord::of)
@@ -72,7 +72,7 @@ public final class Records {
    *
    * @param rows all rows of the sheets of records, read or not
    */
-  public static List<Problem> problems(Register register, Unit unit, List<Row> rows) {
+  public static List<Problem> problems(Register register, Unit unit, List<SheetRow> rows) {
     return new Records(register, unit, rows).problems();
   }
 
@@ -80,7 +80,7 @@ public final class Records {
     List<Problem> problems = new ArrayList<>();
     Map<List<String>, List<KeptRecord>> gone = new LinkedHashMap<>();
     for (KeptRecord each : missing) {
-      Optional<Row> row = changedTo(each);
+      Optional<SheetRow> row = changedTo(each);
       if (row.isPresent()) {
         fresh.remove(row.get());
         problems.add(changed(each, row.get()));
@@ -95,7 +95,7 @@ public final class Records {
   }
 
   /** The new row that is most like a record that is missing. */
-  private Optional<Row> changedTo(KeptRecord record) {
+  private Optional<SheetRow> changedTo(KeptRecord record) {
     return fresh.entrySet().stream()
         .filter(entry -> entry.getValue().file().equals(record.file()))
         .filter(entry -> record.differing(entry.getValue()).size() <= MOST_SLIPS)
@@ -103,13 +103,13 @@ public final class Records {
         .map(Map.Entry::getKey);
   }
 
-  private static Problem changed(KeptRecord then, Row row) {
+  private static Problem changed(KeptRecord then, SheetRow row) {
     KeptRecord now = KeptRecord.of(row);
     Map<String, String> differing = then.differing(now);
     Location at =
         differing.keySet().stream()
             .flatMap(column -> row.cell(column).stream())
-            .map(Row.Cell::at)
+            .map(SheetRow.Cell::at)
             .findFirst()
             .orElse(row.at());
     return RecordFaults.CHANGED

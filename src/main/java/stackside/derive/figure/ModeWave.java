@@ -2,8 +2,8 @@ package stackside.derive.figure;
 
 import java.util.List;
 import java.util.Optional;
+import stackside.derive.output.ModeSetting;
 import stackside.derive.output.Outputs;
-import stackside.derive.output.Setting;
 import stackside.energy.Crest;
 import stackside.energy.Duty;
 import stackside.model.Level;
@@ -28,7 +28,7 @@ public record ModeWave(
   public static Optional<ModeWave> of(Mode mode, Outputs outputs) {
     Optional<Level> level = level(mode, outputs);
     boolean same = mode.crestFactor().map(factors -> factors.all().isPresent()).orElse(false);
-    return new Setting(mode, level, Optional.empty())
+    return new ModeSetting(mode, level, Optional.empty())
         .crest()
         .map(
             crest ->

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stackside.derive.output.ModeOutput;
-import stackside.derive.output.Setting;
+import stackside.derive.output.ModeSetting;
 import stackside.energy.Heating;
 import stackside.model.Electrode;
 import stackside.model.EnergyKind;
@@ -66,7 +66,7 @@ public record ElectrodeLoad(
     if (pedal.mode().value().kind().value() == EnergyKind.BIPOLAR) {
       return Optional.empty();
     }
-    return ModeOutput.of(profile.machine().value(), Setting.of(pedal))
+    return ModeOutput.of(profile.machine().value(), ModeSetting.of(pedal))
         .map(output -> of(profile, pedal, electrode, output));
   }
 

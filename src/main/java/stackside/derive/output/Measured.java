@@ -50,8 +50,8 @@ public record Measured(
 
   static Measured of(OutputCheck check, OutputCheckPolicy policy) {
     Asset asset = check.asset().value();
-    Setting setting =
-        new Setting(
+    ModeSetting setting =
+        new ModeSetting(
             check.mode().value(), check.level().map(Fact::value), check.limit().map(Fact::value));
     Optional<ModeOutput> output = ModeOutput.of(asset.machine().value(), setting);
     Optional<Watts> expected = output.flatMap(known -> known.curve().power(check.load().value()));

@@ -28,7 +28,7 @@ import stackside.quantity.Watts;
  * @param duty the share of time in which current flows
  */
 public record ModeOutput(
-    Machine machine, Setting setting, OutputCurve curve, Source source, Duty duty) {
+    Machine machine, ModeSetting setting, OutputCurve curve, Source source, Duty duty) {
 
   /** The loads used in the standard's diagrams (IEC 60601-2-2, from memory). */
   private static final List<Integer> USUAL_LOADS = List.of(50, 100, 200, 500, 1000, 2000);
@@ -47,7 +47,7 @@ public record ModeOutput(
    * The output at a setting. Absent for argon, where the gas path decides rather than the load, and
    * if neither points nor enough limits are published.
    */
-  public static Optional<ModeOutput> of(Machine machine, Setting setting) {
+  public static Optional<ModeOutput> of(Machine machine, ModeSetting setting) {
     Mode mode = setting.mode();
     if (mode.kind().value() == EnergyKind.ARGON) {
       return Optional.empty();
@@ -73,7 +73,7 @@ public record ModeOutput(
                                 duty)));
   }
 
-  private static Optional<OutputCurve> published(Setting setting, LoadRange loads) {
+  private static Optional<OutputCurve> published(ModeSetting setting, LoadRange loads) {
     return setting.mode().published().stream()
         .filter(published -> isFor(published, setting))
         .map(published -> points(published, loads))
@@ -82,7 +82,7 @@ public record ModeOutput(
         .findFirst();
   }
 
-  private static boolean isFor(PublishedOutput published, Setting setting) {
+  private static boolean isFor(PublishedOutput published, ModeSetting setting) {
     return published.level().map(Fact::value).equals(setting.level())
         && published.limit().map(Fact::value).equals(setting.limit());
   }
@@ -99,7 +99,7 @@ public record ModeOutput(
         .toList();
   }
 
-  private static Optional<OutputLimits> limits(Setting setting) {
+  private static Optional<OutputLimits> limits(ModeSetting setting) {
     Optional<Watts> power = setting.dialled();
     var current = setting.currentLimit();
     if (power.isEmpty() && current.isEmpty()) {
@@ -143,19 +143,19 @@ public record ModeOutput(
   }
 
   /** One row for each of {@link #tableLoads}. */
-  public List<Row> table() {
-    List<Row> rows = new ArrayList<>();
+  public List<OutputRow> table() {
+    List<OutputRow> rows = new ArrayList<>();
     tableLoads().forEach(load -> at(load).ifPresent(rows::add));
     return rows;
   }
 
   /** What is delivered into a load; absent if that is not published. */
-  public Optional<Row> at(Ohms load) {
+  public Optional<OutputRow> at(Ohms load) {
     return curve
         .power(load)
         .map(
             power ->
-                new Row(
+                new OutputRow(
                     load,
                     power,
                     duty.averaged(power),

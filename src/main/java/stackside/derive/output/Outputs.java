@@ -26,24 +26,24 @@ public record Outputs(List<InUse> inUse) {
 
   /** A setting, all places where profiles use it, and its output if published. */
   public record InUse(
-      Machine machine, Setting setting, Optional<ModeOutput> output, List<Asked> asked) {
+      Machine machine, ModeSetting setting, Optional<ModeOutput> output, List<SettingUse> asked) {
     public InUse {
       asked = List.copyOf(asked);
     }
   }
 
   /** A place where a profile uses a setting. */
-  public record Asked(Profile profile, PedalSetting pedal) {}
+  public record SettingUse(Profile profile, PedalSetting pedal) {}
 
-  private record Key(ThingId machine, Setting setting) {}
+  private record Key(ThingId machine, ModeSetting setting) {}
 
   /** Collects the settings of all profiles, in the order of the content. */
   public static Outputs of(Unit unit) {
-    Map<Key, List<Asked>> all = new LinkedHashMap<>();
+    Map<Key, List<SettingUse>> all = new LinkedHashMap<>();
     for (Profile profile : unit.profiles()) {
       for (PedalSetting pedal : profile.settings().map(Settings::assigned).orElse(List.of())) {
-        Key key = new Key(profile.machine().value().id(), Setting.of(pedal));
-        all.computeIfAbsent(key, each -> new ArrayList<>()).add(new Asked(profile, pedal));
+        Key key = new Key(profile.machine().value().id(), ModeSetting.of(pedal));
+        all.computeIfAbsent(key, each -> new ArrayList<>()).add(new SettingUse(profile, pedal));
       }
     }
     List<InUse> inUse = new ArrayList<>();
@@ -51,7 +51,7 @@ public record Outputs(List<InUse> inUse) {
     return new Outputs(inUse);
   }
 
-  private static InUse inUse(Setting setting, List<Asked> asked) {
+  private static InUse inUse(ModeSetting setting, List<SettingUse> asked) {
     Machine machine = asked.get(0).profile().machine().value();
     return new InUse(machine, setting, ModeOutput.of(machine, setting), asked);
   }
@@ -64,7 +64,7 @@ public record Outputs(List<InUse> inUse) {
   /** The published outputs of a profile's pedals. */
   public List<ModeOutput> of(Profile profile) {
     return profile.settings().map(Settings::assigned).orElse(List.of()).stream()
-        .flatMap(pedal -> ModeOutput.of(profile.machine().value(), Setting.of(pedal)).stream())
+        .flatMap(pedal -> ModeOutput.of(profile.machine().value(), ModeSetting.of(pedal)).stream())
         .toList();
   }
 
@@ -77,7 +77,7 @@ public record Outputs(List<InUse> inUse) {
       levels.add(Optional.empty());
     }
     return levels.stream()
-        .flatMap(level -> ModeOutput.of(machine, new Setting(mode, level, most)).stream())
+        .flatMap(level -> ModeOutput.of(machine, new ModeSetting(mode, level, most)).stream())
         .toList();
   }
 }

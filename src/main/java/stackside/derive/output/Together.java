@@ -27,7 +27,7 @@ public record Together(List<InUse> settings) {
   public static Together of(Outputs outputs, List<Mode> modes) {
     Map<ThingId, List<InUse>> byAnswer = new LinkedHashMap<>();
     for (InUse use : known(outputs, modes)) {
-      for (Outputs.Asked asked : use.asked()) {
+      for (Outputs.SettingUse asked : use.asked()) {
         List<InUse> here =
             byAnswer.computeIfAbsent(asked.profile().id(), each -> new ArrayList<>());
         if (here.stream().noneMatch(each -> isOf(each, use.setting().mode()))) {

@@ -1,7 +1,7 @@
 package stackside.derive.question;
 
 import java.util.List;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Subject.AnswerTo;
 import stackside.model.Answer;
 import stackside.model.Cold;
@@ -10,15 +10,15 @@ import stackside.model.Profile;
 import stackside.model.Settings;
 
 /** What to set for a lesion at a site. */
-record AnswerTopic(Served served) implements Topic {
+record AnswerTopic(AnswersByPlace served) implements Topic {
 
   @Override
-  public List<AnswerTo> subjects(Place place) {
+  public List<AnswerTo> subjects(RoomAtAsset place) {
     return served.questions(place);
   }
 
   @Override
-  public List<Reply> right(Place place, Subject subject) {
+  public List<Reply> right(RoomAtAsset place, Subject subject) {
     return subject instanceof AnswerTo asked
         ? served.answers(place, asked).stream().map(AnswerTopic::reply).toList()
         : List.of();
@@ -26,7 +26,7 @@ record AnswerTopic(Served served) implements Topic {
 
   /** Other programs at this place that do the same through the same socket. */
   @Override
-  public List<Reply> wouldDo(Place place, Subject subject) {
+  public List<Reply> wouldDo(RoomAtAsset place, Subject subject) {
     List<Reply> right = right(place, subject);
     return served
         .settings(place)

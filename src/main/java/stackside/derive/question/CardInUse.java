@@ -1,6 +1,6 @@
 package stackside.derive.question;
 
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 
 /**
  * A card in use at a place.
@@ -8,4 +8,4 @@ import stackside.derive.difference.Place;
  * @param title its face and part, as printed
  * @param edition as printed
  */
-public record CardInUse(Place place, String title, String edition) {}
+public record CardInUse(RoomAtAsset place, String title, String edition) {}

@@ -1,7 +1,7 @@
 package stackside.derive.question;
 
 import java.util.List;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Reply.Card;
 import stackside.derive.question.Subject.CurrentCard;
 
@@ -15,7 +15,7 @@ record CardTopic(List<CardInUse> cards) implements Topic {
   }
 
   @Override
-  public List<CurrentCard> subjects(Place place) {
+  public List<CurrentCard> subjects(RoomAtAsset place) {
     return cards.stream()
         .filter(card -> card.place().is(place))
         .map(card -> new CurrentCard(card.title()))
@@ -24,7 +24,7 @@ record CardTopic(List<CardInUse> cards) implements Topic {
   }
 
   @Override
-  public List<Reply> right(Place place, Subject subject) {
+  public List<Reply> right(RoomAtAsset place, Subject subject) {
     return subject instanceof CurrentCard asked
         ? cards.stream()
             .filter(card -> card.place().is(place) && card.title().equals(asked.title()))
@@ -34,7 +34,7 @@ record CardTopic(List<CardInUse> cards) implements Topic {
   }
 
   @Override
-  public List<Reply> elsewhere(Place other, Subject subject) {
+  public List<Reply> elsewhere(RoomAtAsset other, Subject subject) {
     return cards.stream()
         .filter(card -> card.place().is(other))
         .<Reply>map(CardTopic::reply)

@@ -3,7 +3,7 @@ package stackside.derive.question;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.util.List;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Reply.Call;
 import stackside.derive.question.Subject.CallAt;
 
@@ -16,12 +16,12 @@ record ContactTopic() implements Topic {
           new CallAt(DayOfWeek.SUNDAY, LocalTime.of(15, 0)));
 
   @Override
-  public List<CallAt> subjects(Place place) {
+  public List<CallAt> subjects(RoomAtAsset place) {
     return HOURS;
   }
 
   @Override
-  public List<Reply> right(Place place, Subject subject) {
+  public List<Reply> right(RoomAtAsset place, Subject subject) {
     return subject instanceof CallAt hour
         ? place.room().location().value().answering(hour.day(), hour.time()).stream()
             .<Reply>map(Call::new)
@@ -31,7 +31,7 @@ record ContactTopic() implements Topic {
 
   /** Everyone who answers there at any of the hours. */
   @Override
-  public List<Reply> elsewhere(Place other, Subject subject) {
+  public List<Reply> elsewhere(RoomAtAsset other, Subject subject) {
     return HOURS.stream().flatMap(hour -> right(other, hour).stream()).toList();
   }
 

@@ -1,7 +1,7 @@
 package stackside.derive.question;
 
 import java.util.List;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Reply.Check;
 import stackside.derive.question.Subject.FirstCheck;
 import stackside.model.Drill;
@@ -11,11 +11,11 @@ import stackside.model.Unit;
 record FirstCheckTopic(Unit unit) implements Topic {
 
   @Override
-  public List<FirstCheck> subjects(Place place) {
+  public List<FirstCheck> subjects(RoomAtAsset place) {
     return drills(place).stream().map(FirstCheck::new).toList();
   }
 
-  private List<Drill> drills(Place place) {
+  private List<Drill> drills(RoomAtAsset place) {
     return unit.drillsFor(place.machine()).stream()
         .filter(drill -> drill.sign().ofMachine())
         .toList();
@@ -23,7 +23,7 @@ record FirstCheckTopic(Unit unit) implements Topic {
 
   /** The first check of every drill that the sign may call for. */
   @Override
-  public List<Reply> right(Place place, Subject subject) {
+  public List<Reply> right(RoomAtAsset place, Subject subject) {
     return subject instanceof FirstCheck asked
         ? unit.drillsFor(place.machine()).stream()
             .filter(drill -> !drill.sign().contradicts(asked.drill().sign()))
@@ -33,7 +33,7 @@ record FirstCheckTopic(Unit unit) implements Topic {
   }
 
   @Override
-  public List<Reply> elsewhere(Place other, Subject subject) {
+  public List<Reply> elsewhere(RoomAtAsset other, Subject subject) {
     return drills(other).stream().map(FirstCheckTopic::first).toList();
   }
 

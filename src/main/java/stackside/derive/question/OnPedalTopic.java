@@ -2,16 +2,16 @@ package stackside.derive.question;
 
 import java.util.List;
 import java.util.stream.Stream;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Reply.OnePedal;
 import stackside.derive.question.Subject.OnPedal;
 import stackside.model.PedalColour;
 
 /** What is set on a pedal in an answer. */
-record OnPedalTopic(Served served) implements Topic {
+record OnPedalTopic(AnswersByPlace served) implements Topic {
 
   @Override
-  public List<OnPedal> subjects(Place place) {
+  public List<OnPedal> subjects(RoomAtAsset place) {
     return served.questions(place).stream()
         .flatMap(
             answer -> Stream.of(PedalColour.values()).map(colour -> new OnPedal(answer, colour)))
@@ -20,14 +20,14 @@ record OnPedalTopic(Served served) implements Topic {
   }
 
   /** Nobody should learn the setting of a pedal that must be left alone. */
-  private boolean forbidden(Place place, OnPedal asked) {
+  private boolean forbidden(RoomAtAsset place, OnPedal asked) {
     return served.answers(place, asked.answer()).stream()
         .flatMap(profile -> profile.settings().stream())
         .anyMatch(settings -> settings.forbids(asked.colour()));
   }
 
   @Override
-  public List<Reply> right(Place place, Subject subject) {
+  public List<Reply> right(RoomAtAsset place, Subject subject) {
     if (!(subject instanceof OnPedal asked)) {
       return List.of();
     }

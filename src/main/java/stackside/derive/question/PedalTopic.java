@@ -3,7 +3,7 @@ package stackside.derive.question;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Reply.PedalAt;
 import stackside.derive.question.Subject.PedalThat;
 import stackside.model.FootSwitch;
@@ -15,12 +15,12 @@ import stackside.model.Unit;
 record PedalTopic(Unit unit) implements Topic {
 
   @Override
-  public List<PedalThat> subjects(Place place) {
+  public List<PedalThat> subjects(RoomAtAsset place) {
     return Stream.of(PedalAction.values()).map(PedalThat::new).toList();
   }
 
   @Override
-  public List<Reply> right(Place place, Subject subject) {
+  public List<Reply> right(RoomAtAsset place, Subject subject) {
     List<Reply> right = new ArrayList<>();
     if (subject instanceof PedalThat asked) {
       for (FootSwitch footSwitch : unit.footSwitchesFor(place.room(), place.machine())) {

@@ -1,7 +1,7 @@
 package stackside.derive.question;
 
 import java.util.List;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 
 /**
  * One question about a place, with its only right answer, and answers that are right in other
@@ -9,7 +9,7 @@ import stackside.derive.difference.Place;
  *
  * @param wrong no two of them mean the same, and none means the same as the right answer
  */
-public record Question(Place place, Subject subject, Reply right, List<Elsewhere> wrong) {
+public record Question(RoomAtAsset place, Subject subject, Reply right, List<Elsewhere> wrong) {
   public Question {
     wrong = List.copyOf(wrong);
     if (wrong.isEmpty()) {
@@ -18,5 +18,5 @@ public record Question(Place place, Subject subject, Reply right, List<Elsewhere
   }
 
   /** What is right in another place. */
-  public record Elsewhere(Place place, Reply reply) {}
+  public record Elsewhere(RoomAtAsset place, Reply reply) {}
 }

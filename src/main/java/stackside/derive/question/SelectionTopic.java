@@ -1,7 +1,7 @@
 package stackside.derive.question;
 
 import java.util.List;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Reply.Selected;
 import stackside.derive.question.Subject.Selection;
 
@@ -9,12 +9,12 @@ import stackside.derive.question.Subject.Selection;
 record SelectionTopic() implements Topic {
 
   @Override
-  public List<Selection> subjects(Place place) {
+  public List<Selection> subjects(RoomAtAsset place) {
     return List.of(new Selection());
   }
 
   @Override
-  public List<Reply> right(Place place, Subject subject) {
+  public List<Reply> right(RoomAtAsset place, Subject subject) {
     return List.of(new Selected(place.machine().selectsSocket().value()));
   }
 }

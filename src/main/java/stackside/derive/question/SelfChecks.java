@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import stackside.derive.Analysis;
 import stackside.derive.difference.Differences;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Question.Elsewhere;
 
 /**
@@ -24,18 +24,18 @@ public record SelfChecks(List<Question> questions) {
 
   /** The questions that a unit's own data answer. */
   public static SelfChecks of(Analysis analysis, List<CardInUse> cards) {
-    List<Place> places = Differences.places(analysis.unit());
+    List<RoomAtAsset> places = Differences.places(analysis.unit());
     List<Question> questions = new ArrayList<>();
     List<Asking> all =
         topics(analysis, cards).stream().map(topic -> new Asking(topic, places)).toList();
-    for (Place place : places) {
+    for (RoomAtAsset place : places) {
       all.forEach(asking -> questions.addAll(asking.about(place)));
     }
     return new SelfChecks(questions);
   }
 
   private static List<Topic> topics(Analysis analysis, List<CardInUse> cards) {
-    Served served = Served.of(analysis);
+    AnswersByPlace served = AnswersByPlace.of(analysis);
     return List.of(
         new SocketTopic(served),
         new SelectionTopic(),
@@ -50,23 +50,23 @@ public record SelfChecks(List<Question> questions) {
   }
 
   /** The questions about a place. */
-  public List<Question> about(Place place) {
+  public List<Question> about(RoomAtAsset place) {
     return questions.stream().filter(question -> question.place().is(place)).toList();
   }
 
   /** One topic, and what has already been found about each subject elsewhere. */
   private static final class Asking {
     private final Topic topic;
-    private final List<Place> places;
+    private final List<RoomAtAsset> places;
     private final Map<Subject, List<Elsewhere>> known = new LinkedHashMap<>();
 
-    Asking(Topic topic, List<Place> places) {
+    Asking(Topic topic, List<RoomAtAsset> places) {
       this.topic = topic;
       this.places = places;
     }
 
     /** Questions with the most choices first, otherwise in content order. */
-    List<Question> about(Place place) {
+    List<Question> about(RoomAtAsset place) {
       return topic.subjects(place).stream()
           .flatMap(subject -> question(place, subject).stream())
           .sorted(Comparator.comparing(question -> -question.wrong().size()))
@@ -74,7 +74,7 @@ public record SelfChecks(List<Question> questions) {
           .toList();
     }
 
-    private Optional<Question> question(Place place, Subject subject) {
+    private Optional<Question> question(RoomAtAsset place, Subject subject) {
       List<Reply> all = topic.right(place, subject);
       List<Reply> right = distinct(all);
       if (right.size() != 1) {
@@ -103,7 +103,7 @@ public record SelfChecks(List<Question> questions) {
 
     private List<Elsewhere> everywhere(Subject subject) {
       Map<Reply, Elsewhere> found = new LinkedHashMap<>();
-      for (Place place : places) {
+      for (RoomAtAsset place : places) {
         topic
             .elsewhere(place, subject)
             .forEach(reply -> found.putIfAbsent(reply, new Elsewhere(place, reply)));

@@ -2,17 +2,17 @@ package stackside.derive.question;
 
 import java.util.List;
 import stackside.derive.circuit.OutcomeClass;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Reply.SocketLabel;
 import stackside.derive.question.Subject.SocketFor;
 import stackside.model.Settings;
 import stackside.model.ThingId;
 
 /** Which socket takes an instrument. */
-record SocketTopic(Served served) implements Topic {
+record SocketTopic(AnswersByPlace served) implements Topic {
 
   @Override
-  public List<SocketFor> subjects(Place place) {
+  public List<SocketFor> subjects(RoomAtAsset place) {
     return served
         .settings(place)
         .map(settings -> new SocketFor(settings.instrument().value()))
@@ -21,7 +21,7 @@ record SocketTopic(Served served) implements Topic {
   }
 
   @Override
-  public List<Reply> right(Place place, Subject subject) {
+  public List<Reply> right(RoomAtAsset place, Subject subject) {
     return subject instanceof SocketFor asked
         ? served
             .settings(place)
@@ -33,7 +33,7 @@ record SocketTopic(Served served) implements Topic {
 
   /** Sockets in which it would work equally well. */
   @Override
-  public List<Reply> wouldDo(Place place, Subject subject) {
+  public List<Reply> wouldDo(RoomAtAsset place, Subject subject) {
     return subject instanceof SocketFor asked
         ? served.profiles(place).stream()
             .filter(profile -> profile.settings().filter(each -> isOf(each, asked)).isPresent())

@@ -6,9 +6,9 @@ import java.util.List;
 import stackside.model.CardPart;
 import stackside.model.Contact;
 import stackside.model.FootSwitch;
-import stackside.model.Kept;
 import stackside.model.Offer;
 import stackside.model.Room;
+import stackside.model.RoomStock;
 import stackside.model.Site;
 import stackside.model.UnitDetails;
 
@@ -67,7 +67,7 @@ final class RoomFacts {
         .json();
   }
 
-  private static FactList of(Kept keeps) {
+  private static FactList of(RoomStock keeps) {
     return new FactList()
         .ids("instruments", keeps.instruments())
         .ids("cables", keeps.cables())

@@ -20,18 +20,19 @@ final class CardPage {
   private static final double MOST_LOOSE = 3;
 
   private final CardPlan plan;
-  private final List<Piece> top = new ArrayList<>();
-  private final List<Piece> body = new ArrayList<>();
-  private final ContactsPiece contacts;
-  private final FooterPiece footer;
-  private final CodePiece code;
+  private final List<CardElement> top = new ArrayList<>();
+  private final List<CardElement> body = new ArrayList<>();
+  private final ContactsElement contacts;
+  private final FooterElement footer;
+  private final CodeElement code;
 
-  CardPage(CardPlan plan, Setting setting) {
+  CardPage(CardPlan plan, CardStyle setting) {
     this.plan = plan;
-    this.code = new CodePiece(only(Block.Code.class));
-    double left = Setting.WIDTH - code.width() - code.quiet();
-    this.contacts = new ContactsPiece(only(Block.Contacts.class), setting, left);
-    this.footer = new FooterPiece(only(Block.Footer.class), only(Block.Code.class), setting, left);
+    this.code = new CodeElement(only(Block.Code.class));
+    double left = CardStyle.WIDTH - code.width() - code.quiet();
+    this.contacts = new ContactsElement(only(Block.Contacts.class), setting, left);
+    this.footer =
+        new FooterElement(only(Block.Footer.class), only(Block.Code.class), setting, left);
     plan.blocks().forEach(block -> place(block, setting));
   }
 
@@ -43,17 +44,17 @@ final class CardPage {
     return blocks.get(0);
   }
 
-  private void place(Block block, Setting setting) {
+  private void place(Block block, CardStyle setting) {
     if (block instanceof Block.Identity identity) {
-      top.add(new IdentityPiece(identity, setting));
+      top.add(new IdentityElement(identity, setting));
     } else if (block instanceof Block.Marks marks) {
-      top.add(BandPiece.marks(marks, setting));
+      top.add(BandElement.marks(marks, setting));
     } else if (block instanceof Block.MakeSafe makeSafe) {
-      top.add(BandPiece.makeSafe(makeSafe, setting));
+      top.add(BandElement.makeSafe(makeSafe, setting));
     } else if (block instanceof Block.Maps maps) {
-      body.add(new MapsPiece(maps));
+      body.add(new MapsElement(maps));
     } else if (block instanceof Block.Answers answers) {
-      body.add(new AnswersPiece(answers, setting));
+      body.add(new AnswersElement(answers, setting));
     } else if (block instanceof Block.SetUp setUp) {
       body.add(TitledSteps.setUp(setUp, setting));
     } else if (block instanceof Block.Drilled drill) {
@@ -65,17 +66,17 @@ final class CardPage {
     }
   }
 
-  private static double height(List<? extends Piece> pieces) {
-    return pieces.stream().mapToDouble(Piece::height).sum();
+  private static double height(List<? extends CardElement> pieces) {
+    return pieces.stream().mapToDouble(CardElement::height).sum();
   }
 
   private double bodyTop() {
-    return Setting.TOP + height(top) + GAP * top.size();
+    return CardStyle.TOP + height(top) + GAP * top.size();
   }
 
   private double footTop() {
     double left = contacts.height() + footer.height();
-    return Setting.BOTTOM - Math.max(left, code.height() + code.quiet());
+    return CardStyle.BOTTOM - Math.max(left, code.height() + code.quiet());
   }
 
   /** By how many millimetres the body is too high; negative if there is space left. */
@@ -84,10 +85,10 @@ final class CardPage {
   }
 
   /** The table of answers, if this is a settings card. */
-  Optional<AnswersPiece> answers() {
+  Optional<AnswersElement> answers() {
     return body.stream()
-        .filter(AnswersPiece.class::isInstance)
-        .map(AnswersPiece.class::cast)
+        .filter(AnswersElement.class::isInstance)
+        .map(AnswersElement.class::cast)
         .findFirst();
   }
 
@@ -104,16 +105,16 @@ final class CardPage {
 
   /** Paints all blocks. Remaining space is spread over the body, most of it between blocks. */
   void paint(Canvas canvas, PdfStructureElement document) {
-    double y = Setting.TOP;
-    for (Piece piece : top) {
+    double y = CardStyle.TOP;
+    for (CardElement piece : top) {
       piece.paint(canvas, document, y, 0);
       y += piece.height() + GAP;
     }
-    int joints = body.stream().mapToInt(Piece::joints).sum();
+    int joints = body.stream().mapToInt(CardElement::joints).sum();
     double left = Math.max(0, -overflow());
     double loose = joints == 0 ? 0 : Math.min(MOST_LOOSE, left / 2 / joints);
     double gap = Math.min(MOST_GAP, GAP + (left - loose * joints) / body.size());
-    for (Piece piece : body) {
+    for (CardElement piece : body) {
       piece.paint(canvas, document, y, loose);
       y += piece.height() + piece.joints() * loose + gap;
     }
@@ -125,9 +126,13 @@ final class CardPage {
     canvas.artifact(
         () ->
             canvas.line(
-                Setting.LEFT, y - 1.2, Setting.RIGHT - code.width() - code.quiet(), y - 1.2, 0.7));
+                CardStyle.LEFT,
+                y - 1.2,
+                CardStyle.RIGHT - code.width() - code.quiet(),
+                y - 1.2,
+                0.7));
     contacts.paint(canvas, document, y, 0);
-    footer.paint(canvas, document, Setting.BOTTOM - footer.height(), 0);
-    code.paint(canvas, document, Setting.BOTTOM - code.height(), 0);
+    footer.paint(canvas, document, CardStyle.BOTTOM - footer.height(), 0);
+    code.paint(canvas, document, CardStyle.BOTTOM - code.height(), 0);
   }
 }

@@ -48,7 +48,7 @@ public final class CardRenderer {
 
   private Painted card(CardPlan plan) {
     Typeface typeface = Typeface.forDocument(plan.name());
-    Setting setting = new Setting(typeface, letters, scale);
+    CardStyle setting = new CardStyle(typeface, letters, scale);
     CardPage page = new CardPage(plan, setting);
     List<Problem> found = new ArrayList<>(page.problems());
     if (page.overflow() > 0) {

@@ -33,14 +33,14 @@ final class Overflow {
 
   private static String rows(CardPlan plan, CardPage page) {
     List<AnswerRow> rows = plan.blocks(Block.Answers.class).get(0).rows();
-    List<Double> heights = page.answers().map(AnswersPiece::rowHeights).orElse(List.of());
+    List<Double> heights = page.answers().map(AnswersElement::rowHeights).orElse(List.of());
     double all = heights.stream().mapToDouble(Double::doubleValue).sum();
-    List<SharedOut> cards = SharedOut.of(plan, rows, heights, all - page.overflow());
+    List<CardSplit> cards = CardSplit.of(plan, rows, heights, all - page.overflow());
     return cards.size() > 1
         ? "divide the rows between "
             + cards.size()
             + " cards with `cards:` in the room: "
-            + cards.stream().map(SharedOut::words).collect(Collectors.joining("; "))
+            + cards.stream().map(CardSplit::words).collect(Collectors.joining("; "))
         : "all rows answer one lesion at one site: shorten their cautions and alternatives, or remove"
             + " an alternative from the profiles";
   }

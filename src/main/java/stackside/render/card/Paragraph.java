@@ -18,22 +18,22 @@ final class Paragraph {
   private final double width;
   private final double pitch;
   private final double capital;
-  private final List<Line> lines = new ArrayList<>();
+  private final List<TextLine> lines = new ArrayList<>();
 
   /** Words of one face on one line; x is measured from the paragraph's left edge. */
-  private record Piece(String words, double x, Weight weight, double points, Run run) {}
+  private record TextRun(String words, double x, Weight weight, double points, Run run) {}
 
-  private static final class Line {
-    private final List<Piece> pieces = new ArrayList<>();
+  private static final class TextLine {
+    private final List<TextRun> pieces = new ArrayList<>();
     private double width;
     private int letters;
 
     double points() {
-      return pieces.stream().mapToDouble(Piece::points).max().orElse(0);
+      return pieces.stream().mapToDouble(TextRun::points).max().orElse(0);
     }
   }
 
-  private Paragraph(Setting setting, double width, double pitch) {
+  private Paragraph(CardStyle setting, double width, double pitch) {
     this.typeface = setting.typeface();
     this.capital = setting.letters().capital();
     this.width = width;
@@ -41,9 +41,9 @@ final class Paragraph {
   }
 
   /** A paragraph of several runs in sequence. */
-  static Paragraph of(Setting setting, double width, double pitch, Run... runs) {
+  static Paragraph of(CardStyle setting, double width, double pitch, Run... runs) {
     Paragraph paragraph = new Paragraph(setting, width, pitch);
-    paragraph.lines.add(new Line());
+    paragraph.lines.add(new TextLine());
     for (Run run : runs) {
       paragraph.add(run);
     }
@@ -52,7 +52,7 @@ final class Paragraph {
 
   /** The same paragraph with more words below it. */
   Paragraph thenOnNewLine(List<Run> runs) {
-    lines.add(new Line());
+    lines.add(new TextLine());
     runs.forEach(this::add);
     return this;
   }
@@ -67,7 +67,7 @@ final class Paragraph {
   }
 
   private void place(String word, Run run) {
-    Line line = lines.get(lines.size() - 1);
+    TextLine line = lines.get(lines.size() - 1);
     boolean first = line.pieces.isEmpty();
     double space = first ? 0 : typeface.width(" ", run.weight(), run.points());
     double wide = typeface.width(word, run.weight(), run.points());
@@ -75,7 +75,7 @@ final class Paragraph {
         line.width + space + wide <= width
             && line.letters + 1 + word.length() <= TypeScale.LONGEST_LINE;
     if (!first && !fits) {
-      line = new Line();
+      line = new TextLine();
       lines.add(line);
       first = true;
       space = 0;
@@ -84,15 +84,15 @@ final class Paragraph {
   }
 
   /** Adds a word to a line; joins it to the piece before if that belongs to the same run. */
-  private void append(Line line, String word, Run run, double space, double wide) {
+  private void append(TextLine line, String word, Run run, double space, double wide) {
     int last = line.pieces.size() - 1;
     if (last >= 0 && line.pieces.get(last).run().equals(run)) {
-      Piece before = line.pieces.get(last);
+      TextRun before = line.pieces.get(last);
       line.pieces.set(
           last,
-          new Piece(before.words() + " " + word, before.x(), run.weight(), run.points(), run));
+          new TextRun(before.words() + " " + word, before.x(), run.weight(), run.points(), run));
     } else {
-      line.pieces.add(new Piece(word, line.width + space, run.weight(), run.points(), run));
+      line.pieces.add(new TextRun(word, line.width + space, run.weight(), run.points(), run));
     }
     line.width += space + wide;
     line.letters += word.length() + 1;
@@ -102,7 +102,7 @@ final class Paragraph {
     return lines.stream().mapToDouble(this::height).sum();
   }
 
-  private double height(Line line) {
+  private double height(TextLine line) {
     return line.points() * pitch * Typeface.MILLIMETRES_PER_POINT;
   }
 
@@ -121,7 +121,7 @@ final class Paragraph {
   /** The base line of a line, measured from the paragraph's top. */
   double base(int index) {
     double top = lines.stream().limit(index).mapToDouble(this::height).sum();
-    Line line = lines.get(index);
+    TextLine line = lines.get(index);
     double high = line.points() * capital * Typeface.MILLIMETRES_PER_POINT;
     return top + (height(line) + high) / 2;
   }
@@ -136,9 +136,9 @@ final class Paragraph {
    */
   void paint(Canvas canvas, double x, double y) {
     for (int i = 0; i < lines.size(); i++) {
-      List<Piece> pieces = lines.get(i).pieces;
+      List<TextRun> pieces = lines.get(i).pieces;
       for (int j = 0; j < pieces.size(); j++) {
-        Piece piece = pieces.get(j);
+        TextRun piece = pieces.get(j);
         canvas.words(
             x + piece.x(),
             y + base(i),
@@ -153,19 +153,19 @@ final class Paragraph {
   /** Words that are wider than the paragraph, and letters missing from the typeface. */
   List<Problem> problems() {
     List<Problem> problems = new ArrayList<>();
-    for (Line line : lines) {
+    for (TextLine line : lines) {
       if (line.width > width + 0.01) {
         problems.add(tooWide(line));
       }
-      for (Piece piece : line.pieces) {
+      for (TextRun piece : line.pieces) {
         missing(piece, problems);
       }
     }
     return problems;
   }
 
-  private Problem tooWide(Line line) {
-    Piece piece = line.pieces.get(0);
+  private Problem tooWide(TextLine line) {
+    TextRun piece = line.pieces.get(0);
     return CardFaults.WORDS_TOO_WIDE_FOR_CARD
         .at(
             piece.run().source().at(),
@@ -177,7 +177,7 @@ final class Paragraph {
         .help("use a shorter name");
   }
 
-  private void missing(Piece piece, List<Problem> problems) {
+  private void missing(TextRun piece, List<Problem> problems) {
     String missing = typeface.missing(piece.words());
     if (!missing.isEmpty()) {
       problems.add(

@@ -38,8 +38,8 @@ public final class RecordRenderer {
       LearningPath path, Publication publication, List<PathReading> rows, int sheet, int of) {
     String name = LearningRecords.path(path.id(), sheet);
     Typeface typeface = Typeface.forDocument(name);
-    Setting setting =
-        new Setting(
+    CardStyle setting =
+        new CardStyle(
             typeface,
             LetterHeights.measured(),
             TypeScale.of(publication.unit().details().readingDistance()));

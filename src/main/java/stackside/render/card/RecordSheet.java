@@ -25,7 +25,7 @@ final class RecordSheet {
   private final Publication publication;
   private final LearningPath path;
   private final List<PathReading> rows;
-  private final Setting setting;
+  private final CardStyle setting;
   private final int sheet;
   private final int sheets;
 
@@ -33,7 +33,7 @@ final class RecordSheet {
       Publication publication,
       LearningPath path,
       List<PathReading> rows,
-      Setting setting,
+      CardStyle setting,
       int sheet,
       int sheets) {
     this.publication = publication;
@@ -74,28 +74,28 @@ final class RecordSheet {
   void paint(Canvas canvas, PdfStructureElement document) {
     double y = head(canvas, document);
     y = table(canvas, document, y + GAP);
-    y = text(canvas, document, "P", small(say("record.declared"), Setting.WIDTH), y + GAP);
+    y = text(canvas, document, "P", small(say("record.declared"), CardStyle.WIDTH), y + GAP);
     y = signing(canvas, document, "record.learner", y + GAP);
     y = signing(canvas, document, "record.witness", y + GAP);
-    text(canvas, document, "P", small(say("record.store"), Setting.WIDTH), y + GAP);
+    text(canvas, document, "P", small(say("record.store"), CardStyle.WIDTH), y + GAP);
   }
 
   private double head(Canvas canvas, PdfStructureElement document) {
     String unit = publication.unit().details().name().value();
-    double y = text(canvas, document, "H1", bold(say("record.of", path.title())), Setting.TOP);
+    double y = text(canvas, document, "H1", bold(say("record.of", path.title())), CardStyle.TOP);
     String pages = sheets == 1 ? "" : ". " + say("record.sheet", sheet, sheets);
     y =
         text(
             canvas,
             document,
             "P",
-            small(unit + ". " + say("path.for", path.reader().value()) + pages, Setting.WIDTH),
+            small(unit + ". " + say("path.for", path.reader().value()) + pages, CardStyle.WIDTH),
             y + 1);
     for (String mark : marks()) {
-      y = text(canvas, document, "P", smallBold(mark, Setting.WIDTH), y);
+      y = text(canvas, document, "P", smallBold(mark, CardStyle.WIDTH), y);
     }
     String made = say("record.made", Dates.day(publication.on(), words()));
-    return text(canvas, document, "P", small(made, Setting.WIDTH), y + 1);
+    return text(canvas, document, "P", small(made, CardStyle.WIDTH), y + 1);
   }
 
   private double table(Canvas canvas, PdfStructureElement document, double top) {
@@ -105,8 +105,8 @@ final class RecordSheet {
     double[] left = {0, EDITION, INITIALS};
     double y = top;
     for (int i = 0; i < names.size(); i++) {
-      Paragraph words = smallBold(say(names.get(i)), Setting.WIDTH);
-      double x = Setting.LEFT + left[i];
+      Paragraph words = smallBold(say(names.get(i)), CardStyle.WIDTH);
+      double x = CardStyle.LEFT + left[i];
       canvas.in(Canvas.columnHeader(head), () -> words.paint(canvas, x, top));
       y = top + words.height();
     }
@@ -122,12 +122,12 @@ final class RecordSheet {
   private void row(Canvas canvas, PdfStructureElement element, PathReading row, double top) {
     Paragraph name = small(name(row), EDITION - 2);
     double lower = Math.max(0.4, (ROW - name.height()) / 2);
-    canvas.in(Canvas.element(element, "TD"), () -> name.paint(canvas, Setting.LEFT, top + lower));
+    canvas.in(Canvas.element(element, "TD"), () -> name.paint(canvas, CardStyle.LEFT, top + lower));
     Paragraph edition = small(row.edition(), INITIALS - EDITION - 2);
     double middle = (ROW - edition.height()) / 2;
     canvas.in(
         Canvas.element(element, "TD"),
-        () -> edition.paint(canvas, Setting.LEFT + EDITION, top + middle));
+        () -> edition.paint(canvas, CardStyle.LEFT + EDITION, top + middle));
     Canvas.element(element, "TD");
   }
 
@@ -139,10 +139,10 @@ final class RecordSheet {
 
   /** Draws a person's function, and lines for name, signature and date. */
   private double signing(Canvas canvas, PdfStructureElement document, String who, double top) {
-    double y = text(canvas, document, "P", smallBold(say(who), Setting.WIDTH), top) + LINE - 3;
-    field(canvas, document, "record.name", Setting.LEFT, HALF - 4, y);
-    field(canvas, document, "record.signature", Setting.LEFT + HALF, 58, y);
-    return field(canvas, document, "record.day", Setting.LEFT + HALF + 61, 31, y);
+    double y = text(canvas, document, "P", smallBold(say(who), CardStyle.WIDTH), top) + LINE - 3;
+    field(canvas, document, "record.name", CardStyle.LEFT, HALF - 4, y);
+    field(canvas, document, "record.signature", CardStyle.LEFT + HALF, 58, y);
+    return field(canvas, document, "record.day", CardStyle.LEFT + HALF + 61, 31, y);
   }
 
   private double field(
@@ -154,17 +154,17 @@ final class RecordSheet {
   }
 
   private static void rule(Canvas canvas, double y) {
-    canvas.artifact(() -> canvas.line(Setting.LEFT, y, Setting.RIGHT, y, 0.25));
+    canvas.artifact(() -> canvas.line(CardStyle.LEFT, y, CardStyle.RIGHT, y, 0.25));
   }
 
   private static double text(
       Canvas canvas, PdfStructureElement document, String role, Paragraph words, double y) {
-    canvas.in(Canvas.element(document, role), () -> words.paint(canvas, Setting.LEFT, y));
+    canvas.in(Canvas.element(document, role), () -> words.paint(canvas, CardStyle.LEFT, y));
     return y + words.height();
   }
 
   private Paragraph bold(String words) {
-    return setting.heading(printable(words), Setting.WIDTH);
+    return setting.heading(printable(words), CardStyle.WIDTH);
   }
 
   private Paragraph small(String words, double width) {

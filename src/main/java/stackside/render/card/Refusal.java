@@ -7,7 +7,7 @@ import stackside.render.Shape;
  * Distinguishes words that forbid a setting from words that are one: a grey background, and a cross
  * before them.
  */
-record Refusal(Setting setting) {
+record Refusal(CardStyle setting) {
 
   private static final double CLEAR = 0.4;
 

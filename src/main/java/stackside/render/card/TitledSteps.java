@@ -7,7 +7,7 @@ import stackside.render.plan.Block;
 import stackside.source.Problem;
 
 /** Steps under a title: the set-up list, or a drill with its sign and what never to do. */
-final class TitledSteps implements Piece {
+final class TitledSteps implements CardElement {
 
   private static final double GAP = 6;
 
@@ -17,33 +17,34 @@ final class TitledSteps implements Piece {
   private final Paragraph title;
   private final List<Paragraph> remarks;
   private final boolean beside;
-  private final StepsPiece steps;
+  private final StepsElement steps;
 
-  private TitledSteps(Paragraph title, List<Paragraph> remarks, boolean beside, StepsPiece steps) {
+  private TitledSteps(
+      Paragraph title, List<Paragraph> remarks, boolean beside, StepsElement steps) {
     this.title = title;
     this.remarks = remarks;
     this.beside = beside;
     this.steps = steps;
   }
 
-  static TitledSteps setUp(Block.SetUp block, Setting setting) {
+  static TitledSteps setUp(Block.SetUp block, CardStyle setting) {
     return new TitledSteps(
-        setting.heading(block.heading(), Setting.WIDTH),
+        setting.heading(block.heading(), CardStyle.WIDTH),
         List.of(),
         false,
-        new StepsPiece(block.steps(), setting));
+        new StepsElement(block.steps(), setting));
   }
 
   /** A drill. Sign and warning go beside the title if it leaves enough room. */
-  static TitledSteps drill(Block.Drilled block, Setting setting) {
-    Paragraph title = setting.far(block.title(), Setting.WIDTH);
-    double rest = Setting.WIDTH - title.widest() - GAP;
+  static TitledSteps drill(Block.Drilled block, CardStyle setting) {
+    Paragraph title = setting.far(block.title(), CardStyle.WIDTH);
+    double rest = CardStyle.WIDTH - title.widest() - GAP;
     boolean beside = title.lineCount() == 1 && rest >= LEAST_BESIDE;
-    double width = beside ? rest : Setting.WIDTH;
+    double width = beside ? rest : CardStyle.WIDTH;
     List<Paragraph> remarks = new ArrayList<>();
     remarks.add(setting.near(block.sign(), width));
     block.never().ifPresent(never -> remarks.add(setting.nearBold(never, width)));
-    return new TitledSteps(title, remarks, beside, new StepsPiece(block.steps(), setting));
+    return new TitledSteps(title, remarks, beside, new StepsElement(block.steps(), setting));
   }
 
   private double remarksHeight() {
@@ -66,8 +67,8 @@ final class TitledSteps implements Piece {
 
   @Override
   public void paint(Canvas canvas, PdfStructureElement document, double y, double loose) {
-    canvas.in(Canvas.element(document, "H2"), () -> title.paint(canvas, Setting.LEFT, y));
-    double x = beside ? Setting.LEFT + title.widest() + GAP : Setting.LEFT;
+    canvas.in(Canvas.element(document, "H2"), () -> title.paint(canvas, CardStyle.LEFT, y));
+    double x = beside ? CardStyle.LEFT + title.widest() + GAP : CardStyle.LEFT;
     double top = beside ? y + (head() - remarksHeight()) / 2 : y + title.height();
     for (Paragraph remark : remarks) {
       double at = top;

@@ -13,9 +13,9 @@ final class UnprintableCard {
 
   private final CardPlan plan;
   private final List<Problem> problems;
-  private final Setting setting;
+  private final CardStyle setting;
 
-  UnprintableCard(CardPlan plan, List<Problem> problems, Setting setting) {
+  UnprintableCard(CardPlan plan, List<Problem> problems, CardStyle setting) {
     this.plan = plan;
     this.problems = problems;
     this.setting = setting;
@@ -26,13 +26,13 @@ final class UnprintableCard {
     Phrase name = new Phrase(plan.room().title() + ", " + plan.asset().title(), plan.room().at());
     Phrase title =
         new Phrase(plan.title() + ": this card cannot be printed yet.", plan.room().at());
-    double y = paint(canvas, heading, setting.far(printable(name), Setting.WIDTH), Setting.TOP);
-    y = paint(canvas, heading, setting.heading(printable(title), Setting.WIDTH), y);
+    double y = paint(canvas, heading, setting.far(printable(name), CardStyle.WIDTH), CardStyle.TOP);
+    y = paint(canvas, heading, setting.heading(printable(title), CardStyle.WIDTH), y);
     for (Problem problem : problems) {
       if (y < ENOUGH) {
         Phrase words = new Phrase(problem.message() + ".", problem.at());
         PdfStructureElement paragraph = Canvas.element(document, "P");
-        y = paint(canvas, paragraph, setting.near(printable(words), Setting.WIDTH), y + 3);
+        y = paint(canvas, paragraph, setting.near(printable(words), CardStyle.WIDTH), y + 3);
       }
     }
   }
@@ -51,7 +51,7 @@ final class UnprintableCard {
 
   private static double paint(
       Canvas canvas, PdfStructureElement element, Paragraph paragraph, double y) {
-    canvas.in(element, () -> paragraph.paint(canvas, Setting.LEFT, y));
+    canvas.in(element, () -> paragraph.paint(canvas, CardStyle.LEFT, y));
     return y + paragraph.height();
   }
 }

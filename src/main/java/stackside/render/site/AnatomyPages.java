@@ -23,7 +23,7 @@ import stackside.render.site.Part.Grid;
 final class AnatomyPages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.of(
             Stream.of(sites(site), lesions(site)),
             site.unit().sites().stream().map(each -> sitePage(each, site)),
@@ -33,8 +33,8 @@ final class AnatomyPages implements Pages {
         .flatMap(pages -> pages);
   }
 
-  private static Page sites(Site site) {
-    Here here = site.at("sites.html");
+  private static Page sites(Website site) {
+    PageContext here = site.at("sites.html");
     return new PlainPage(
         here.frame(here.say("menu.sites")),
         "plain",
@@ -44,8 +44,8 @@ final class AnatomyPages implements Pages {
             here.section("site-groups", lines(site.unit().siteGroups(), here))));
   }
 
-  private static Page lesions(Site site) {
-    Here here = site.at("lesions.html");
+  private static Page lesions(Website site) {
+    PageContext here = site.at("lesions.html");
     return new PlainPage(
         here.frame(here.say("menu.lesions")),
         "plain",
@@ -55,19 +55,21 @@ final class AnatomyPages implements Pages {
             here.section("steps", lines(site.unit().steps(), here))));
   }
 
-  private static Part lines(List<? extends Thing> things, Here here) {
+  private static Part lines(List<? extends Thing> things, PageContext here) {
     return things.isEmpty()
-        ? new Part.Say(Line.of(here.say("none")))
+        ? new Part.Say(RichLine.of(here.say("none")))
         : new Part.Lines(things.stream().map(here::link).toList());
   }
 
-  private static Page sitePage(stackside.model.Site where, Site site) {
-    Here here = site.at(Links.to(where.id()).page());
+  private static Page sitePage(stackside.model.Site where, Website site) {
+    PageContext here = site.at(Links.to(where.id()).page());
     List<Facts.Fact> facts = new ArrayList<>();
     also(where.also(), here).ifPresent(facts::add);
     facts.add(
-        Answers.fact(here, "tract", Line.of(here.say("tract." + where.tract().value().word()))));
-    facts.add(Answers.fact(here, "wall", Line.of(here.say("wall." + where.wall().value().word()))));
+        Answers.fact(
+            here, "tract", RichLine.of(here.say("tract." + where.tract().value().word()))));
+    facts.add(
+        Answers.fact(here, "wall", RichLine.of(here.say("wall." + where.wall().value().word()))));
     List<Section> sections = new ArrayList<>();
     sections.add(here.section("facts", new Facts(facts)));
     sections.add(answers(here, profile -> profile.allSites().contains(where)));
@@ -79,8 +81,8 @@ final class AnatomyPages implements Pages {
         sections);
   }
 
-  private static Page groupPage(SiteGroup group, Site site) {
-    Here here = site.at(Links.to(group.id()).page());
+  private static Page groupPage(SiteGroup group, Website site) {
+    PageContext here = site.at(Links.to(group.id()).page());
     return new PlainPage(
         here.frame(group.title(), here.page(here.say("menu.sites"), "sites.html")),
         "plain",
@@ -90,8 +92,8 @@ final class AnatomyPages implements Pages {
             here.mentions(group.id())));
   }
 
-  private static Page lesionPage(Lesion lesion, Site site) {
-    Here here = site.at(Links.to(lesion.id()).page());
+  private static Page lesionPage(Lesion lesion, Website site) {
+    PageContext here = site.at(Links.to(lesion.id()).page());
     List<Facts.Fact> facts = new ArrayList<>();
     also(lesion.also(), here).ifPresent(facts::add);
     lesion
@@ -100,16 +102,17 @@ final class AnatomyPages implements Pages {
             shape ->
                 facts.add(
                     Answers.fact(
-                        here, "shape", Line.of(here.say("shape." + shape.value().word())))));
+                        here, "shape", RichLine.of(here.say("shape." + shape.value().word())))));
     lesion
         .kind()
         .ifPresent(
-            kind -> facts.add(Answers.fact(here, "kind", Line.of(here.choice(kind.value())))));
+            kind -> facts.add(Answers.fact(here, "kind", RichLine.of(here.choice(kind.value())))));
     lesion
         .size()
         .ifPresent(
             size ->
-                facts.add(Answers.fact(here, "size", Line.of(here.spans().text(size.value())))));
+                facts.add(
+                    Answers.fact(here, "size", RichLine.of(here.spans().text(size.value())))));
     facts.add(new Facts.Fact(here.say("fact.steps"), here.links(lesion.steps())));
     List<Section> sections = new ArrayList<>();
     sections.add(here.section("facts", new Facts(facts)));
@@ -127,8 +130,8 @@ final class AnatomyPages implements Pages {
         sections);
   }
 
-  private static Page stepPage(Step step, Site site) {
-    Here here = site.at(Links.to(step.id()).page());
+  private static Page stepPage(Step step, Website site) {
+    PageContext here = site.at(Links.to(step.id()).page());
     return new PlainPage(
         here.frame(step.title(), here.page(here.say("menu.lesions"), "lesions.html")),
         "plain",
@@ -138,24 +141,24 @@ final class AnatomyPages implements Pages {
             here.mentions(step.id())));
   }
 
-  private static Optional<Facts.Fact> also(List<Fact<String>> also, Here here) {
+  private static Optional<Facts.Fact> also(List<Fact<String>> also, PageContext here) {
     return also.isEmpty()
         ? Optional.empty()
         : Optional.of(
             Answers.fact(
                 here,
                 "also",
-                Line.of(also.stream().map(Fact::value).collect(Collectors.joining(", ")))));
+                RichLine.of(also.stream().map(Fact::value).collect(Collectors.joining(", ")))));
   }
 
   /** The answers that involve something, with the rooms that give them. */
-  private static Section answers(Here here, Predicate<Profile> about) {
-    Set<Grid.Row> rows = new LinkedHashSet<>();
+  private static Section answers(PageContext here, Predicate<Profile> about) {
+    Set<Grid.GridRow> rows = new LinkedHashSet<>();
     here.unit().profiles().stream().filter(about).forEach(profile -> rows.add(row(profile, here)));
     return here.section(
         "answers",
         rows.isEmpty()
-            ? new Part.Say(Line.of(here.say("answers.none")))
+            ? new Part.Say(RichLine.of(here.say("answers.none")))
             : new Grid(
                 here.say("section.answers"),
                 List.of(
@@ -167,16 +170,16 @@ final class AnatomyPages implements Pages {
                 List.copyOf(rows)));
   }
 
-  private static Grid.Row row(Profile profile, Here here) {
+  private static Grid.GridRow row(Profile profile, PageContext here) {
     List<Room> rooms = here.site().served(profile);
-    return Grid.Row.of(
+    return Grid.GridRow.of(
         here.link(profile, Answers.question(profile)),
-        Line.of(Answers.sites(profile)),
+        RichLine.of(Answers.sites(profile)),
         here.link(profile.machine().value()),
         Answers.brief(profile, here),
         rooms.isEmpty()
-            ? Line.of(here.say("profile.no-room"))
-            : Line.joined(
+            ? RichLine.of(here.say("profile.no-room"))
+            : RichLine.joined(
                 rooms.stream()
                     .map(room -> here.page(room.title(), Answers.page(room, profile)))
                     .toList(),

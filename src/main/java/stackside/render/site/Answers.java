@@ -61,10 +61,10 @@ final class Answers {
    * The status word of an answer, with its shape. An answer that nobody has signed, or that has
    * changed since, is not called approved.
    */
-  static Line status(Profile profile, Here here) {
+  static RichLine status(Profile profile, PageContext here) {
     Answer answer = profile.answer();
     if (answer instanceof NotApproved) {
-      return Here.status(Mark.SQUARE, here.say("answer.not-approved"));
+      return PageContext.status(Mark.SQUARE, here.say("answer.not-approved"));
     }
     if (answer instanceof Cold) {
       return approved("answer.cold.", profile, here);
@@ -75,18 +75,18 @@ final class Answers {
     throw new IllegalStateException("an answer without a word: " + answer);
   }
 
-  private static Line approved(String kind, Profile profile, Here here) {
+  private static RichLine approved(String kind, Profile profile, PageContext here) {
     SignatureStanding.State state = state(profile, here);
     boolean signed =
         switch (state) {
           case SIGNED, REVIEW_OVERDUE -> true;
           case UNSIGNED, CHANGED_SINCE -> false;
         };
-    return Here.status(signed ? Mark.DISC : Mark.RING, here.say(kind + state.word()));
+    return PageContext.status(signed ? Mark.DISC : Mark.RING, here.say(kind + state.word()));
   }
 
   /** In a unit that asks for no signatures, writing an answer approves it. */
-  private static SignatureStanding.State state(Profile profile, Here here) {
+  private static SignatureStanding.State state(Profile profile, PageContext here) {
     return here.site()
         .standing()
         .signaturesOf(profile.id())
@@ -95,17 +95,17 @@ final class Answers {
   }
 
   /** An answer in one line, for tables. */
-  static Line brief(Profile profile, Here here) {
-    Line line = status(profile, here);
+  static RichLine brief(Profile profile, PageContext here) {
+    RichLine line = status(profile, here);
     Answer answer = profile.answer();
     if (answer instanceof Settings settings) {
-      return line.then(Piece.of(". " + program(settings, here)));
+      return line.then(TextPiece.of(". " + program(settings, here)));
     }
     return line;
   }
 
   /** The slot and displayed name of a program. */
-  static String program(Settings settings, Here here) {
+  static String program(Settings settings, PageContext here) {
     return settings
         .program()
         .map(
@@ -115,7 +115,7 @@ final class Answers {
   }
 
   /** A note that only one pedal may be pressed. */
-  static Optional<String> pressOnly(Profile profile, Here here) {
+  static Optional<String> pressOnly(Profile profile, PageContext here) {
     return profile
         .settings()
         .flatMap(Settings::pressOnly)
@@ -125,7 +125,7 @@ final class Answers {
   /**
    * A note that only one pedal may be pressed, then what to watch for, in the words of the card.
    */
-  static List<String> cautions(Profile profile, Here here) {
+  static List<String> cautions(Profile profile, PageContext here) {
     Stream<String> caution =
         profile.caution().stream()
             .map(prose -> here.say("card.caution", Numbers.bind(prose.plain().strip())));
@@ -133,31 +133,31 @@ final class Answers {
   }
 
   /** The name of an alternative, and when to use it. */
-  static Line alternative(Alternative alternative, Here here) {
-    return Line.of(
-        Piece.strong(alternative.name().value()),
-        Piece.of(". " + here.say("answer.alternative", alternative.when().value())));
+  static RichLine alternative(Alternative alternative, PageContext here) {
+    return RichLine.of(
+        TextPiece.strong(alternative.name().value()),
+        TextPiece.of(". " + here.say("answer.alternative", alternative.when().value())));
   }
 
   /**
    * When to use it and what to watch for, then what to set, in a few short lines. For cold or not
    * approved: what to do.
    */
-  static List<Line> summary(Profile profile, Here here) {
-    List<Line> lines = new ArrayList<>();
+  static List<RichLine> summary(Profile profile, PageContext here) {
+    List<RichLine> lines = new ArrayList<>();
     profile.alternative().ifPresent(each -> lines.add(alternative(each, here)));
-    cautions(profile, here).forEach(words -> lines.add(Line.of(Piece.strong(words))));
+    cautions(profile, here).forEach(words -> lines.add(RichLine.of(TextPiece.strong(words))));
     Answer answer = profile.answer();
     if (answer instanceof Settings settings) {
-      lines.add(Line.of(program(settings, here)));
+      lines.add(RichLine.of(program(settings, here)));
       for (PedalColour colour : pedals(profile, settings)) {
         String words = String.join(", ", PedalPlan.words(settings, colour, here.words()));
-        lines.add(Line.of(here.say("fact.pedal-" + colour.word()) + ": " + words));
+        lines.add(RichLine.of(here.say("fact.pedal-" + colour.word()) + ": " + words));
       }
     } else if (answer instanceof Cold cold) {
-      lines.add(Line.of(Numbers.bind(cold.how().value())));
+      lines.add(RichLine.of(Numbers.bind(cold.how().value())));
     } else if (answer instanceof NotApproved not) {
-      lines.add(Line.of(Numbers.bind(not.instead().value())));
+      lines.add(RichLine.of(Numbers.bind(not.instead().value())));
     } else {
       throw new IllegalStateException("an answer without a summary: " + answer);
     }
@@ -165,16 +165,16 @@ final class Answers {
   }
 
   /** All facts of an answer, in the order in which they are set up. */
-  static Facts facts(Profile profile, Here here) {
+  static Facts facts(Profile profile, PageContext here) {
     List<Fact> facts = new ArrayList<>();
     facts.add(fact(here, "answer", status(profile, here)));
     Answer answer = profile.answer();
     if (answer instanceof Settings settings) {
       settings(facts, settings, pedals(profile, settings), here);
     } else if (answer instanceof Cold cold) {
-      facts.add(fact(here, "how", Line.of(Numbers.bind(cold.how().value()))));
+      facts.add(fact(here, "how", RichLine.of(Numbers.bind(cold.how().value()))));
     } else if (answer instanceof NotApproved not) {
-      facts.add(fact(here, "instead", Line.of(Numbers.bind(not.instead().value()))));
+      facts.add(fact(here, "instead", RichLine.of(Numbers.bind(not.instead().value()))));
       not.ask().ifPresent(role -> facts.add(fact(here, "ask", here.link(role.value()))));
     } else {
       throw new IllegalStateException("an answer without facts: " + answer);
@@ -186,7 +186,7 @@ final class Answers {
     return new Facts(facts);
   }
 
-  private static void signatures(List<Fact> facts, SignatureStanding standing, Here here) {
+  private static void signatures(List<Fact> facts, SignatureStanding standing, PageContext here) {
     if (!standing.missing().isEmpty()) {
       facts.add(
           new Fact(
@@ -208,14 +208,15 @@ final class Answers {
   }
 
   private static void settings(
-      List<Fact> facts, Settings settings, List<PedalColour> pedals, Here here) {
-    facts.add(fact(here, "program", Line.of(Piece.strong(program(settings, here)))));
+      List<Fact> facts, Settings settings, List<PedalColour> pedals, PageContext here) {
+    facts.add(fact(here, "program", RichLine.of(TextPiece.strong(program(settings, here)))));
     facts.add(fact(here, "instrument", here.link(settings.instrument().value())));
     facts.add(
         fact(
             here,
             "socket",
-            Line.of(Piece.shown(settings.socket().value().label().value()), Piece.of(" "))
+            RichLine.of(
+                    TextPiece.shown(settings.socket().value().label().value()), TextPiece.of(" "))
                 .then(
                     here.link(
                         settings.socket().value(), settings.socket().value().name().value()))));
@@ -233,16 +234,18 @@ final class Answers {
         .argonFlow()
         .ifPresent(
             flow ->
-                facts.add(fact(here, "argon", Line.of(Piece.strong(Numbers.text(flow.value()))))));
+                facts.add(
+                    fact(
+                        here, "argon", RichLine.of(TextPiece.strong(Numbers.text(flow.value()))))));
   }
 
   /** Mode and setting of a pedal; a pedal that must not be pressed says so first. */
-  static Line pedal(Settings settings, PedalColour colour, Here here) {
+  static RichLine pedal(Settings settings, PedalColour colour, PageContext here) {
     PedalUse use = settings.pedal(colour);
     return settings.forbids(colour)
-        ? Line.of(
-            Piece.strong(here.say("answer.do-not-press")),
-            Piece.of(
+        ? RichLine.of(
+            TextPiece.strong(here.say("answer.do-not-press")),
+            TextPiece.of(
                 ". "
                     + here.say(
                         "answer.forbidden-set",
@@ -250,21 +253,21 @@ final class Answers {
         : pedal(use, here);
   }
 
-  private static Line pedal(PedalUse use, Here here) {
-    Optional<Line> set =
+  private static RichLine pedal(PedalUse use, PageContext here) {
+    Optional<RichLine> set =
         use.setting()
             .map(
                 setting -> {
                   List<String> words = PedalPlan.words(use, here.words());
-                  Line mode = here.link(setting.mode().value());
+                  RichLine mode = here.link(setting.mode().value());
                   return words.size() < 2
                       ? mode
-                      : mode.then(Piece.of(", "), Piece.strong(words.get(1)));
+                      : mode.then(TextPiece.of(", "), TextPiece.strong(words.get(1)));
                 });
-    return set.orElse(Line.of(here.say("answer.unassigned")));
+    return set.orElse(RichLine.of(here.say("answer.unassigned")));
   }
 
-  static Fact fact(Here here, String key, Line... values) {
+  static Fact fact(PageContext here, String key, RichLine... values) {
     return new Fact(here.say("fact." + key), List.of(values));
   }
 }

@@ -23,21 +23,21 @@ import stackside.render.site.Part.Grid;
 final class AssetPages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.concat(
         Stream.of(index(site)), site.unit().assets().stream().map(asset -> page(asset, site)));
   }
 
-  private static Page index(Site site) {
-    Here here = site.at("assets.html");
-    List<Grid.Row> rows =
+  private static Page index(Website site) {
+    PageContext here = site.at("assets.html");
+    List<Grid.GridRow> rows =
         site.unit().assets().stream()
             .map(
                 asset ->
-                    Grid.Row.of(
+                    Grid.GridRow.of(
                         here.link(asset),
                         here.link(asset.machine().value()),
-                        Line.of(here.choice(asset.status().value())),
+                        RichLine.of(here.choice(asset.status().value())),
                         rooms(asset, here)))
             .toList();
     return new PlainPage(
@@ -57,13 +57,13 @@ final class AssetPages implements Pages {
                     rows))));
   }
 
-  private static Line rooms(Asset asset, Here here) {
-    List<Line> rooms = here.unit().roomsWith(asset).stream().map(here::link).toList();
-    return rooms.isEmpty() ? Line.of(here.say("asset.no-room")) : Line.joined(rooms, ", ");
+  private static RichLine rooms(Asset asset, PageContext here) {
+    List<RichLine> rooms = here.unit().roomsWith(asset).stream().map(here::link).toList();
+    return rooms.isEmpty() ? RichLine.of(here.say("asset.no-room")) : RichLine.joined(rooms, ", ");
   }
 
-  private static Page page(Asset asset, Site site) {
-    Here here = site.at("assets/" + asset.id().slug() + ".html");
+  private static Page page(Asset asset, Website site) {
+    PageContext here = site.at("assets/" + asset.id().slug() + ".html");
     List<Section> sections = new ArrayList<>();
     sections.add(here.section("facts", facts(asset, here)));
     sections.add(here.section("readings", readings(asset, here)));
@@ -78,18 +78,18 @@ final class AssetPages implements Pages {
         sections);
   }
 
-  private static Facts facts(Asset asset, Here here) {
+  private static Facts facts(Asset asset, PageContext here) {
     return new Facts(
         List.of(
             Answers.fact(here, "machine", here.link(asset.machine().value())),
-            Answers.fact(here, "software", Line.of(asset.software().value())),
-            Answers.fact(here, "status", Line.of(here.choice(asset.status().value()))),
-            Answers.fact(here, "since", Line.of(here.date(asset.since().value()))),
+            Answers.fact(here, "software", RichLine.of(asset.software().value())),
+            Answers.fact(here, "status", RichLine.of(here.choice(asset.status().value()))),
+            Answers.fact(here, "since", RichLine.of(here.date(asset.since().value()))),
             Answers.fact(here, "rooms", rooms(asset, here))));
   }
 
-  private static Part readings(Asset asset, Here here) {
-    List<Grid.Row> rows =
+  private static Part readings(Asset asset, PageContext here) {
+    List<Grid.GridRow> rows =
         here.unit().programReadings().stream()
             .filter(reading -> reading.asset().value().id().equals(asset.id()))
             .map(reading -> row(reading, here))
@@ -107,23 +107,24 @@ final class AssetPages implements Pages {
         "column.initials");
   }
 
-  private static Grid.Row row(ProgramReading reading, Here here) {
-    Line stored =
+  private static Grid.GridRow row(ProgramReading reading, PageContext here) {
+    RichLine stored =
         reading
             .mode()
             .map(
                 mode ->
                     here.link(mode.value())
-                        .then(Piece.of(setting(mode.value(), reading.level(), reading.limit()))))
-            .orElse(Line.of(here.say("answer.unassigned")));
-    return Grid.Row.of(
-        Line.of(Numbers.count(reading.slot().value())),
-        Line.of(Piece.shown(reading.shownAs().value())),
+                        .then(
+                            TextPiece.of(setting(mode.value(), reading.level(), reading.limit()))))
+            .orElse(RichLine.of(here.say("answer.unassigned")));
+    return Grid.GridRow.of(
+        RichLine.of(Numbers.count(reading.slot().value())),
+        RichLine.of(TextPiece.shown(reading.shownAs().value())),
         here.link(reading.socket().value()),
-        Line.of(here.choice(reading.pedal().value())),
+        RichLine.of(here.choice(reading.pedal().value())),
         stored,
-        Line.of(here.date(reading.date().value())),
-        Line.of(reading.initials().value().text()));
+        RichLine.of(here.date(reading.date().value())),
+        RichLine.of(reading.initials().value().text()));
   }
 
   private static String setting(
@@ -132,8 +133,8 @@ final class AssetPages implements Pages {
     return set.isEmpty() ? "" : ", " + set;
   }
 
-  private static Part checks(Asset asset, Here here) {
-    List<Grid.Row> rows =
+  private static Part checks(Asset asset, PageContext here) {
+    List<Grid.GridRow> rows =
         here.unit().outputChecks().stream()
             .filter(check -> check.asset().value().id().equals(asset.id()))
             .map(check -> row(check, here))
@@ -150,19 +151,19 @@ final class AssetPages implements Pages {
         "column.initials");
   }
 
-  private static Grid.Row row(OutputCheck check, Here here) {
-    return Grid.Row.of(
+  private static Grid.GridRow row(OutputCheck check, PageContext here) {
+    return Grid.GridRow.of(
         here.link(check.mode().value())
-            .then(Piece.of(setting(check.mode().value(), check.level(), check.limit()))),
-        Line.of(Numbers.text(check.load().value())),
-        Line.of(Numbers.text(check.watts().value())),
-        Line.of(check.method().value()),
-        Line.of(here.date(check.date().value())),
-        Line.of(check.initials().value().text()));
+            .then(TextPiece.of(setting(check.mode().value(), check.level(), check.limit()))),
+        RichLine.of(Numbers.text(check.load().value())),
+        RichLine.of(Numbers.text(check.watts().value())),
+        RichLine.of(check.method().value()),
+        RichLine.of(here.date(check.date().value())),
+        RichLine.of(check.initials().value().text()));
   }
 
-  private static Part service(Asset asset, Here here) {
-    List<Grid.Row> rows =
+  private static Part service(Asset asset, PageContext here) {
+    List<Grid.GridRow> rows =
         here.unit().serviceEvents().stream()
             .filter(event -> event.asset().value().id().equals(asset.id()))
             .map(event -> row(event, here))
@@ -171,18 +172,18 @@ final class AssetPages implements Pages {
         rows, "service", here, "column.date", "column.event", "column.software", "column.note");
   }
 
-  private static Grid.Row row(ServiceEvent event, Here here) {
-    Line none = Line.of(here.say("none"));
-    return Grid.Row.of(
-        Line.of(here.date(event.date().value())),
-        Line.of(here.choice(event.event().value())),
-        event.softwareAfter().map(fact -> Line.of(fact.value())).orElse(none),
-        event.note().map(fact -> Line.of(fact.value())).orElse(none));
+  private static Grid.GridRow row(ServiceEvent event, PageContext here) {
+    RichLine none = RichLine.of(here.say("none"));
+    return Grid.GridRow.of(
+        RichLine.of(here.date(event.date().value())),
+        RichLine.of(here.choice(event.event().value())),
+        event.softwareAfter().map(fact -> RichLine.of(fact.value())).orElse(none),
+        event.note().map(fact -> RichLine.of(fact.value())).orElse(none));
   }
 
   /** Wrong records stay legible, separate from those that count. */
-  private static Optional<Section> withdrawn(Asset asset, Here here) {
-    List<Grid.Row> rows =
+  private static Optional<Section> withdrawn(Asset asset, PageContext here) {
+    List<Grid.GridRow> rows =
         here.unit().withdrawn().stream()
             .filter(each -> each.asset().value().id().equals(asset.id()))
             .flatMap(each -> each.withdrawn().stream().map(fact -> row(each, fact.value(), here)))
@@ -203,13 +204,13 @@ final class AssetPages implements Pages {
                     "column.reason")));
   }
 
-  private static Grid.Row row(LoggedRecord record, Withdrawal withdrawal, Here here) {
-    return Grid.Row.of(
-        Line.of(here.date(record.date().value())),
-        Line.of(here.say("record." + kind(record))),
-        Line.of(here.date(withdrawal.date())),
-        Line.of(withdrawal.by().text()),
-        Line.of(withdrawal.reason()));
+  private static Grid.GridRow row(LoggedRecord record, Withdrawal withdrawal, PageContext here) {
+    return Grid.GridRow.of(
+        RichLine.of(here.date(record.date().value())),
+        RichLine.of(here.say("record." + kind(record))),
+        RichLine.of(here.date(withdrawal.date())),
+        RichLine.of(withdrawal.by().text()),
+        RichLine.of(withdrawal.reason()));
   }
 
   private static String kind(LoggedRecord record) {
@@ -225,9 +226,10 @@ final class AssetPages implements Pages {
     throw new IllegalStateException("a record without a name: " + record);
   }
 
-  private static Part orNone(List<Grid.Row> rows, String section, Here here, String... columns) {
+  private static Part orNone(
+      List<Grid.GridRow> rows, String section, PageContext here, String... columns) {
     return rows.isEmpty()
-        ? new Part.Say(Line.of(here.say(section + ".none")))
+        ? new Part.Say(RichLine.of(here.say(section + ".none")))
         : new Grid(
             here.say("section." + section),
             Stream.of(columns).map(key -> here.say(key)).toList(),

@@ -18,7 +18,7 @@ import stackside.render.site.Part.Grid;
 final class CardPages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.of(
             Stream.of(register(site)),
             site.cards().stream().map(plan -> page(plan, site)),
@@ -30,33 +30,33 @@ final class CardPages implements Pages {
     return "c/" + plan.code() + "/index.html";
   }
 
-  private static Page register(Site site) {
+  private static Page register(Website site) {
     return site.publication().draft() ? drafts(site) : RegisterPages.cards(site);
   }
 
-  private static Page drafts(Site site) {
-    Here here = site.at("cards.html");
-    List<Grid.Row> rows =
+  private static Page drafts(Website site) {
+    PageContext here = site.at("cards.html");
+    List<Grid.GridRow> rows =
         site.cards().stream()
             .map(
                 plan ->
-                    Grid.Row.of(
+                    Grid.GridRow.of(
                         here.page(
                             here.say("card.name", plan.room().title(), plan.title()), path(plan)),
                         here.link(plan.asset()),
                         here.page(here.say("card.pdf"), plan.path()),
-                        Line.of(Integer.toString(plan.room().copies().value())),
-                        Line.of(plan.address())))
+                        RichLine.of(Integer.toString(plan.room().copies().value())),
+                        RichLine.of(plan.address())))
             .toList();
     return new PlainPage(
         here.frame(here.say("menu.cards")),
         "plain",
-        Optional.of(Line.of(here.say("cards.lead"))),
+        Optional.of(RichLine.of(here.say("cards.lead"))),
         List.of(
             here.section(
                 "cards",
                 rows.isEmpty()
-                    ? new Part.Say(Line.of(here.say("none")))
+                    ? new Part.Say(RichLine.of(here.say("none")))
                     : new Grid(
                         here.say("section.cards"),
                         List.of(
@@ -68,8 +68,8 @@ final class CardPages implements Pages {
                         rows))));
   }
 
-  private static Page page(CardPlan plan, Site site) {
-    Here here = site.at(path(plan));
+  private static Page page(CardPlan plan, Website site) {
+    PageContext here = site.at(path(plan));
     List<Section> sections = new ArrayList<>();
     sections.add(standing(plan, here));
     for (Block block : plan.blocks()) {
@@ -82,12 +82,12 @@ final class CardPages implements Pages {
                 here.link(plan.room()))
             .about(plan.asset().title()),
         "card",
-        Optional.of(Line.of(here.say("card.lead"))),
+        Optional.of(RichLine.of(here.say("card.lead"))),
         sections);
   }
 
   /** Whether the card is in use, according to the register; a draft never is. */
-  private static Section standing(CardPlan plan, Here here) {
+  private static Section standing(CardPlan plan, PageContext here) {
     return here.site()
         .publication()
         .editions()
@@ -98,10 +98,10 @@ final class CardPages implements Pages {
         .orElseGet(() -> draft(plan, here));
   }
 
-  private static Section draft(CardPlan plan, Here here) {
+  private static Section draft(CardPlan plan, PageContext here) {
     return here.section(
         "card-standing",
-        new Part.Box("", List.of(Line.of(here.say("card.draft")))),
+        new Part.Box("", List.of(RichLine.of(here.say("card.draft")))),
         new Facts(
             List.of(
                 Answers.fact(here, "rooms", here.link(plan.room())),
@@ -114,7 +114,7 @@ final class CardPages implements Pages {
    *
    * @param place position of the section on the page, which distinguishes drills
    */
-  private static Optional<Section> section(Block block, int place, Here here) {
+  private static Optional<Section> section(Block block, int place, PageContext here) {
     if (block instanceof Block.Identity identity) {
       return Optional.of(identity(identity, here));
     }
@@ -151,14 +151,14 @@ final class CardPages implements Pages {
     throw new IllegalStateException("a block without a section: " + block);
   }
 
-  private static Section identity(Block.Identity identity, Here here) {
+  private static Section identity(Block.Identity identity, PageContext here) {
     return here.section(
         "card-identity",
         new Part.Lines(
             List.of(
-                Line.of(
-                    Piece.strong(identity.room().words() + ", " + identity.machine().words()),
-                    Piece.of(", " + identity.asset().words())),
+                RichLine.of(
+                    TextPiece.strong(identity.room().words() + ", " + identity.machine().words()),
+                    TextPiece.of(", " + identity.asset().words())),
                 line(identity.title()),
                 line(identity.warning()))));
   }
@@ -171,7 +171,7 @@ final class CardPages implements Pages {
     return section(id, drilled.title(), parts.toArray(Part[]::new));
   }
 
-  private static Section answers(Block.Answers answers, Here here) {
+  private static Section answers(Block.Answers answers, PageContext here) {
     return here.section(
         "answers",
         new Grid(
@@ -180,16 +180,16 @@ final class CardPages implements Pages {
             answers.rows().stream().map(row -> row(row, answers.columns())).toList()));
   }
 
-  private static Section contacts(Block.Contacts contacts, Here here) {
+  private static Section contacts(Block.Contacts contacts, PageContext here) {
     return here.section(
         "contacts",
         new Part.Lines(
             contacts.calls().stream()
                 .map(
                     call ->
-                        Line.of(
-                            Piece.strong(call.phone().words()),
-                            Piece.of(" " + call.role().words() + ", " + call.hours().words())))
+                        RichLine.of(
+                            TextPiece.strong(call.phone().words()),
+                            TextPiece.of(" " + call.role().words() + ", " + call.hours().words())))
                 .toList()));
   }
 
@@ -197,11 +197,11 @@ final class CardPages implements Pages {
     return new Section(id, heading.words(), List.of(parts));
   }
 
-  private static Line line(Phrase phrase) {
-    return Line.of(phrase.words());
+  private static RichLine line(Phrase phrase) {
+    return RichLine.of(phrase.words());
   }
 
-  private static List<Line> lines(List<Phrase> phrases) {
+  private static List<RichLine> lines(List<Phrase> phrases) {
     return phrases.stream().map(CardPages::line).toList();
   }
 
@@ -214,12 +214,12 @@ final class CardPages implements Pages {
         .toList();
   }
 
-  private static Grid.Row row(AnswerRow row, List<Phrase> columns) {
+  private static Grid.GridRow row(AnswerRow row, List<Phrase> columns) {
     String asked = row.scopes().stream().map(CardPages::scope).collect(Collectors.joining("; "));
-    List<Piece> answer = new ArrayList<>();
-    row.cautions().forEach(caution -> answer.add(Piece.strong(caution.words() + " ")));
-    answer.add(Piece.of(told(row.answer(), columns)));
-    return Grid.Row.of(Line.of(asked), Line.of(answer.toArray(Piece[]::new)));
+    List<TextPiece> answer = new ArrayList<>();
+    row.cautions().forEach(caution -> answer.add(TextPiece.strong(caution.words() + " ")));
+    answer.add(TextPiece.of(told(row.answer(), columns)));
+    return Grid.GridRow.of(RichLine.of(asked), RichLine.of(answer.toArray(TextPiece[]::new)));
   }
 
   private static String scope(AnswerRow.Scope scope) {

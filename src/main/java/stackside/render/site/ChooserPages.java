@@ -24,7 +24,8 @@ final class ChooserPages implements Pages {
    *
    * @param rooms all rooms, so that the reader can switch
    */
-  public record Chooser(Frame frame, String room, List<Frame.Link> rooms, List<SiteChoice> sites)
+  public record Chooser(
+      PageFrame frame, String room, List<PageFrame.Link> rooms, List<SiteChoice> sites)
       implements Page {
     public Chooser {
       rooms = List.copyOf(rooms);
@@ -51,20 +52,20 @@ final class ChooserPages implements Pages {
   }
 
   /** One answer or a named gap; a gap has an empty address. */
-  public record AnswerChoice(String step, String href, Line answer, List<Line> settings) {
+  public record AnswerChoice(String step, String href, RichLine answer, List<RichLine> settings) {
     public AnswerChoice {
       settings = List.copyOf(settings);
     }
   }
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.concat(
         Stream.of(rooms(site)), site.unit().rooms().stream().map(room -> room(room, site)));
   }
 
-  private static Page rooms(Site site) {
-    Here here = site.at("choose.html");
+  private static Page rooms(Website site) {
+    PageContext here = site.at("choose.html");
     List<Part.Picks.Pick> picks =
         site.unit().rooms().stream()
             .map(
@@ -78,7 +79,7 @@ final class ChooserPages implements Pages {
     return new PlainPage(
         here.frame(here.say("menu.choose")),
         "choose",
-        Optional.of(Line.of(here.say("choose.lead"))),
+        Optional.of(RichLine.of(here.say("choose.lead"))),
         List.of(here.section("choose-room", new Part.Picks(picks))));
   }
 
@@ -86,8 +87,8 @@ final class ChooserPages implements Pages {
     return "choose/" + room.id().slug() + ".html";
   }
 
-  private static Page room(Room room, Site site) {
-    Here here = site.at(page(room));
+  private static Page room(Room room, Website site) {
+    PageContext here = site.at(page(room));
     Map<stackside.model.Site, Map<Lesion, List<Cell>>> asked = new LinkedHashMap<>();
     for (Cell cell : site.analysis().coverage().of(room)) {
       asked
@@ -97,11 +98,11 @@ final class ChooserPages implements Pages {
     }
     List<SiteChoice> sites = new ArrayList<>();
     asked.forEach((where, lesions) -> sites.add(siteChoice(room, where, lesions, here)));
-    List<Frame.Link> rooms =
+    List<PageFrame.Link> rooms =
         site.unit().rooms().stream()
             .map(
                 other ->
-                    new Frame.Link(
+                    new PageFrame.Link(
                         other.title(), here.to(page(other)), other.equals(room) ? "here" : ""))
             .toList();
     return new Chooser(
@@ -115,7 +116,7 @@ final class ChooserPages implements Pages {
   }
 
   private static SiteChoice siteChoice(
-      Room room, stackside.model.Site where, Map<Lesion, List<Cell>> lesions, Here here) {
+      Room room, stackside.model.Site where, Map<Lesion, List<Cell>> lesions, PageContext here) {
     List<LesionChoice> choices = new ArrayList<>();
     lesions.forEach(
         (lesion, cells) ->
@@ -127,7 +128,7 @@ final class ChooserPages implements Pages {
     return new SiteChoice(where.id().slug(), where.title(), choices);
   }
 
-  private static List<AnswerChoice> answers(Room room, List<Cell> cells, Here here) {
+  private static List<AnswerChoice> answers(Room room, List<Cell> cells, PageContext here) {
     Set<AnswerChoice> choices = new LinkedHashSet<>();
     for (Cell cell : cells) {
       String step = step(room, cell);
@@ -149,7 +150,7 @@ final class ChooserPages implements Pages {
     return room.patients().size() > 1 ? step + ", " + cell.patients().title() : step;
   }
 
-  private static AnswerChoice answer(Room room, String step, Profile profile, Here here) {
+  private static AnswerChoice answer(Room room, String step, Profile profile, PageContext here) {
     String words =
         profile.alternative().map(other -> step + ": " + other.name().value()).orElse(step);
     return new AnswerChoice(

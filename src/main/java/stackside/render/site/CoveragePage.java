@@ -20,8 +20,8 @@ import stackside.render.site.Part.Grid;
 final class CoveragePage implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
-    Here here = site.at("coverage.html");
+  public Stream<Page> of(Website site) {
+    PageContext here = site.at("coverage.html");
     List<Section> sections = new ArrayList<>();
     sections.add(here.section("coverage-counts", counts(here)));
     for (Room room : site.unit().rooms()) {
@@ -35,18 +35,19 @@ final class CoveragePage implements Pages {
         new PlainPage(
             here.frame(here.say("menu.coverage")),
             "coverage",
-            Optional.of(Line.of(here.say("coverage.lead"))),
+            Optional.of(RichLine.of(here.say("coverage.lead"))),
             sections));
   }
 
-  private static Part counts(Here here) {
+  private static Part counts(PageContext here) {
     int all = here.site().analysis().coverage().cells().size();
     int gaps = here.site().analysis().coverage().gaps().size();
     int ambiguous = here.site().analysis().coverage().ambiguous().size();
-    return new Part.Say(Line.of(here.say("coverage.counts", all, gaps, ambiguous)));
+    return new Part.Say(RichLine.of(here.say("coverage.counts", all, gaps, ambiguous)));
   }
 
-  private static Optional<Section> table(Room room, Asset asset, PatientGroup patients, Here here) {
+  private static Optional<Section> table(
+      Room room, Asset asset, PatientGroup patients, PageContext here) {
     List<Cell> cells =
         here.site().analysis().coverage().of(room, asset).stream()
             .filter(cell -> cell.patients().id().equals(patients.id()))
@@ -84,30 +85,31 @@ final class CoveragePage implements Pages {
                     .byColumn())));
   }
 
-  private static Grid.Row row(List<Cell> cells, Set<stackside.model.Site> sites, Here here) {
+  private static Grid.GridRow row(
+      List<Cell> cells, Set<stackside.model.Site> sites, PageContext here) {
     Cell first = cells.get(0);
-    List<Line> lines = new ArrayList<>();
+    List<RichLine> lines = new ArrayList<>();
     for (stackside.model.Site site : sites) {
       lines.add(
           cells.stream()
               .filter(cell -> cell.site().id().equals(site.id()))
               .findFirst()
               .map(cell -> answer(cell, here))
-              .orElse(Line.of(Piece.quiet(here.say("coverage.not-offered")))));
+              .orElse(RichLine.of(TextPiece.quiet(here.say("coverage.not-offered")))));
     }
-    return new Grid.Row(
-        Optional.empty(), Line.of(first.lesion().title() + ": " + first.step().title()), lines);
+    return new Grid.GridRow(
+        Optional.empty(), RichLine.of(first.lesion().title() + ": " + first.step().title()), lines);
   }
 
-  private static Line answer(Cell cell, Here here) {
+  private static RichLine answer(Cell cell, PageContext here) {
     Optional<Profile> profile = cell.cover().answer();
     if (profile.isEmpty()) {
       return Covers.status(cell.cover(), here);
     }
-    Line status = Covers.status(cell.cover(), here);
-    Piece word = status.pieces().get(0);
-    return Line.of(
-        new Piece(
+    RichLine status = Covers.status(cell.cover(), here);
+    TextPiece word = status.pieces().get(0);
+    return RichLine.of(
+        new TextPiece(
             word.text(),
             Optional.of(here.to(Answers.page(cell.room(), profile.get()))),
             word.shape(),

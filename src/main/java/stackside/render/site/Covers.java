@@ -8,18 +8,18 @@ final class Covers {
 
   private Covers() {}
 
-  static Line status(Cover cover, Here here) {
+  static RichLine status(Cover cover, PageContext here) {
     if (cover instanceof Cover.Answered answered) {
       return Answers.status(answered.profile(), here);
     }
     if (cover instanceof Cover.Ambiguous) {
-      return Here.status(Mark.TRIANGLE, here.say("cover.ambiguous"));
+      return PageContext.status(Mark.TRIANGLE, here.say("cover.ambiguous"));
     }
     if (cover instanceof Cover.Unclear) {
-      return Here.status(Mark.TRIANGLE, here.say("cover.unclear"));
+      return PageContext.status(Mark.TRIANGLE, here.say("cover.unclear"));
     }
     if (cover instanceof Cover.Gap) {
-      return Here.status(Mark.TRIANGLE, here.say("cover.gap"));
+      return PageContext.status(Mark.TRIANGLE, here.say("cover.gap"));
     }
     throw new IllegalStateException("a cover without words: " + cover);
   }

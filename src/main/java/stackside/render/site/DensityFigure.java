@@ -16,7 +16,7 @@ import stackside.render.site.Part.Grid;
 final class DensityFigure {
   private DensityFigure() {}
 
-  static List<Part> parts(String id, Here here) {
+  static List<Part> parts(String id, PageContext here) {
     List<Stop> stops = SnareToPad.stops();
     DensityDrawing.Plan plan =
         new DensityDrawing.Plan(
@@ -39,12 +39,12 @@ final class DensityFigure {
                     here.say("figure.density.heating")),
                 stops.stream().map(stop -> row(stop, here)).toList())
             .byColumn(),
-        new Part.Say(Line.of(here.say("figure.density.source"))),
-        new Part.Say(Line.of(here.say("figure.density.limits"))),
-        new Part.Say(Line.of(here.say("figure.learning"))));
+        new Part.Say(RichLine.of(here.say("figure.density.source"))),
+        new Part.Say(RichLine.of(here.say("figure.density.limits"))),
+        new Part.Say(RichLine.of(here.say("figure.learning"))));
   }
 
-  private static DensityDrawing.Stop drawn(Stop stop, Here here) {
+  private static DensityDrawing.Stop drawn(Stop stop, PageContext here) {
     return new DensityDrawing.Stop(
         name(stop, here),
         List.of(area(stop), density(stop)),
@@ -52,16 +52,16 @@ final class DensityFigure {
         stop.station() == Station.PAD ? Form.SQUARE : Form.ROUND);
   }
 
-  private static Grid.Row row(Stop stop, Here here) {
-    return Grid.Row.of(
-        Line.of(name(stop, here)),
-        Line.of(area(stop)),
-        Line.of(density(stop)),
-        Line.of(here.say(key(stop) + ".read")),
-        Line.of(heating(stop.heating())));
+  private static Grid.GridRow row(Stop stop, PageContext here) {
+    return Grid.GridRow.of(
+        RichLine.of(name(stop, here)),
+        RichLine.of(area(stop)),
+        RichLine.of(density(stop)),
+        RichLine.of(here.say(key(stop) + ".read")),
+        RichLine.of(heating(stop.heating())));
   }
 
-  private static String name(Stop stop, Here here) {
+  private static String name(Stop stop, PageContext here) {
     return here.say(key(stop));
   }
 

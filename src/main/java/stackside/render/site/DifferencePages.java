@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import stackside.derive.coverage.Cell;
 import stackside.derive.difference.Difference;
 import stackside.derive.difference.Differences;
-import stackside.derive.difference.Place;
 import stackside.derive.difference.Rank;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.render.PanelChanges;
 import stackside.render.PanelPlan;
 import stackside.render.Sheet;
@@ -22,26 +22,26 @@ import stackside.render.SvgWriter;
 final class DifferencePages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.concat(
         Stream.of(index(site)),
         site.analysis().differences().stream().map(differences -> page(differences, site)));
   }
 
-  private static String path(Place from, Place to) {
+  private static String path(RoomAtAsset from, RoomAtAsset to) {
     return "differences/" + slug(from) + "/" + slug(to) + ".html";
   }
 
-  private static String slug(Place place) {
+  private static String slug(RoomAtAsset place) {
     return place.room().id().slug() + "--" + place.asset().id().slug();
   }
 
-  private static String name(Place place) {
+  private static String name(RoomAtAsset place) {
     return place.room().title() + ", " + place.machine().title();
   }
 
-  private static Page index(Site site) {
-    Here here = site.at("differences.html");
+  private static Page index(Website site) {
+    PageContext here = site.at("differences.html");
     Map<String, List<Differences>> byFrom = new LinkedHashMap<>();
     site.analysis()
         .differences()
@@ -56,38 +56,40 @@ final class DifferencePages implements Pages {
                     here.say("differences.from", name(all.get(0).from())),
                     List.of(new Part.Lines(all.stream().map(each -> line(each, here)).toList())))));
     if (sections.isEmpty()) {
-      sections.add(here.section("differences", new Part.Say(Line.of(here.say("differences.one")))));
+      sections.add(
+          here.section("differences", new Part.Say(RichLine.of(here.say("differences.one")))));
     }
     return new PlainPage(
         here.frame(here.say("menu.differences")),
         "plain",
-        Optional.of(Line.of(here.say("differences.lead"))),
+        Optional.of(RichLine.of(here.say("differences.lead"))),
         sections);
   }
 
-  private static Line line(Differences differences, Here here) {
+  private static RichLine line(Differences differences, PageContext here) {
     long silent = differences.all().stream().filter(each -> each.rank() == Rank.SILENT).count();
     return here.page(
             here.say("differences.to", name(differences.to())),
             path(differences.from(), differences.to()))
-        .then(Piece.quiet(" " + here.say("differences.count", differences.all().size(), silent)));
+        .then(
+            TextPiece.quiet(" " + here.say("differences.count", differences.all().size(), silent)));
   }
 
-  private static Page page(Differences differences, Site site) {
-    Here here = site.at(path(differences.from(), differences.to()));
+  private static Page page(Differences differences, Website site) {
+    PageContext here = site.at(path(differences.from(), differences.to()));
     List<Section> sections = new ArrayList<>();
     sections.add(
         here.section(
             "both-panels",
-            new Part.Say(Line.of(here.say("differences.outlined"))),
+            new Part.Say(RichLine.of(here.say("differences.outlined"))),
             panels(differences, here)));
     for (Rank rank : Rank.values()) {
-      List<Line> lines = lines(differences.ranked(rank), differences, here);
+      List<RichLine> lines = lines(differences.ranked(rank), differences, here);
       sections.add(
           here.section(
               "rank-" + rank.word(),
               lines.isEmpty()
-                  ? new Part.Say(Line.of(here.say("differences.none")))
+                  ? new Part.Say(RichLine.of(here.say("differences.none")))
                   : new Part.Lines(lines)));
     }
     return new PlainPage(
@@ -102,8 +104,9 @@ final class DifferencePages implements Pages {
   }
 
   /** One line per difference; several things that differ in the same way share a line. */
-  private static List<Line> lines(List<Difference> some, Differences differences, Here here) {
-    List<Line> lines = new ArrayList<>();
+  private static List<RichLine> lines(
+      List<Difference> some, Differences differences, PageContext here) {
+    List<RichLine> lines = new ArrayList<>();
     some.stream()
         .filter(Predicate.not(Difference.AnswerOfOtherKind.class::isInstance))
         .filter(Predicate.not(Difference.KeptInOneOnly.class::isInstance))
@@ -122,7 +125,7 @@ final class DifferencePages implements Pages {
     return lines;
   }
 
-  private static String alike(Difference.AnswerOfOtherKind answer, Here here) {
+  private static String alike(Difference.AnswerOfOtherKind answer, PageContext here) {
     return answer.to().lesion().id()
         + " "
         + answer.to().step().id()
@@ -133,31 +136,31 @@ final class DifferencePages implements Pages {
         + status(answer.from(), here).pieces();
   }
 
-  private static Line status(Cell cell, Here here) {
+  private static RichLine status(Cell cell, PageContext here) {
     return Covers.status(cell.cover(), here);
   }
 
-  private static Line answers(List<Difference.AnswerOfOtherKind> answers, Here here) {
+  private static RichLine answers(List<Difference.AnswerOfOtherKind> answers, PageContext here) {
     Cell to = answers.get(0).to();
-    List<Line> sites = answers.stream().map(each -> here.link(each.to().site())).toList();
+    List<RichLine> sites = answers.stream().map(each -> here.link(each.to().site())).toList();
     return here.link(to.lesion())
-        .then(Piece.of(", "))
+        .then(TextPiece.of(", "))
         .then(here.link(to.step()))
-        .then(Piece.of(" ("))
-        .then(Line.joined(sites, ", "))
-        .then(Piece.of("): "))
+        .then(TextPiece.of(" ("))
+        .then(RichLine.joined(sites, ", "))
+        .then(TextPiece.of("): "))
         .then(status(to, here))
         .then(
-            Piece.of(
+            TextPiece.of(
                 ". "
                     + here.say(
                         "difference.before",
                         status(answers.get(0).from(), here).pieces().get(0).text())));
   }
 
-  private static Optional<Line> kept(
-      List<Difference> some, Difference.KeptInOneOnly.Side side, String key, Here here) {
-    List<Line> things =
+  private static Optional<RichLine> kept(
+      List<Difference> some, Difference.KeptInOneOnly.Side side, String key, PageContext here) {
+    List<RichLine> things =
         some.stream()
             .flatMap(
                 each ->
@@ -167,12 +170,12 @@ final class DifferencePages implements Pages {
             .toList();
     return things.isEmpty()
         ? Optional.empty()
-        : Optional.of(Line.of(here.say(key) + " ").then(Line.joined(things, ", ")));
+        : Optional.of(RichLine.of(here.say(key) + " ").then(RichLine.joined(things, ", ")));
   }
 
-  private static Part panels(Differences differences, Here here) {
-    Place from = differences.from();
-    Place to = differences.to();
+  private static Part panels(Differences differences, PageContext here) {
+    RoomAtAsset from = differences.from();
+    RoomAtAsset to = differences.to();
     PanelPlan old = here.site().panel(from.room(), from.asset());
     PanelPlan other = here.site().panel(to.room(), to.asset());
     return new Part.Pair(
@@ -180,12 +183,12 @@ final class DifferencePages implements Pages {
         panel(to, PanelChanges.outlined(other, old), "to", here));
   }
 
-  private static Part.Side panel(Place place, PanelPlan plan, String id, Here here) {
+  private static Part.Side panel(RoomAtAsset place, PanelPlan plan, String id, PageContext here) {
     return new Part.Side(
         here.link(place.room())
-            .then(Piece.of(", "))
+            .then(TextPiece.of(", "))
             .then(here.link(place.machine()))
-            .then(Piece.of(", "))
+            .then(TextPiece.of(", "))
             .then(here.link(place.asset())),
         new Html(SvgWriter.svg(SocketMap.of(plan, Sheet.PHONE), id)));
   }

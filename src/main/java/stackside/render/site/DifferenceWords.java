@@ -19,17 +19,17 @@ import stackside.render.OutcomeWords;
 final class DifferenceWords {
   private DifferenceWords() {}
 
-  static Line of(Difference difference, Differences differences, Here here) {
-    if (difference instanceof Difference.FaultComesToElse fault) {
+  static RichLine of(Difference difference, Differences differences, PageContext here) {
+    if (difference instanceof Difference.FaultOutcomeChanged fault) {
       return fault(fault, here);
     }
-    if (difference instanceof Difference.SelectedElsewise selected) {
+    if (difference instanceof Difference.SelectionChanged selected) {
       return changed(
           here,
           here.say("selects." + selected.to().word()),
           here.say("selects." + selected.from().word()));
     }
-    if (difference instanceof Difference.WatchedElsewise watched) {
+    if (difference instanceof Difference.MonitorChanged watched) {
       return changed(
           here,
           here.say("fact.monitor") + ": " + here.say("monitor." + watched.to().word()) + ".",
@@ -37,25 +37,25 @@ final class DifferenceWords {
     }
     if (difference instanceof Difference.OtherPedals pedals) {
       return here.link(pedals.to())
-          .then(Piece.of(": " + pedals(pedals.to(), here) + ". "))
+          .then(TextPiece.of(": " + pedals(pedals.to(), here) + ". "))
           .then(before(here, pedals(pedals.from(), here)));
     }
-    if (difference instanceof Difference.ProgramMeansElse program) {
+    if (difference instanceof Difference.ProgramMeaningChanged program) {
       return program(program, here);
     }
-    if (difference instanceof Difference.AnsweredElsewise answered) {
+    if (difference instanceof Difference.ResponseChanged answered) {
       return answered(answered, here);
     }
     if (difference instanceof Difference.OtherSocket socket) {
-      return here.link(socket.instrument()).then(Piece.of(" " + socket(socket, here)));
+      return here.link(socket.instrument()).then(TextPiece.of(" " + socket(socket, here)));
     }
     if (difference instanceof Difference.SparesElsewhere spares) {
       return changed(here, here.say("fact.spares-where") + ": " + spares.to() + ".", spares.from());
     }
     if (difference instanceof Difference.OtherContacts contacts) {
-      return Line.of(here.say("menu.contacts") + ": ")
+      return RichLine.of(here.say("menu.contacts") + ": ")
           .then(
-              Line.joined(
+              RichLine.joined(
                   contacts.to().contacts().stream().map(DrillPages::contact).toList(), "; "));
     }
     if (difference instanceof Difference.OtherSetting setting) {
@@ -64,11 +64,12 @@ final class DifferenceWords {
     throw new IllegalStateException("a difference without words: " + difference);
   }
 
-  private static Line setting(Difference.OtherSetting setting, Differences differences, Here here) {
+  private static RichLine setting(
+      Difference.OtherSetting setting, Differences differences, PageContext here) {
     return here.page(
             Answers.question(setting.to()), Answers.page(differences.to().room(), setting.to()))
         .then(
-            Piece.of(
+            TextPiece.of(
                 " ("
                     + Answers.sites(setting.to())
                     + "): "
@@ -77,28 +78,28 @@ final class DifferenceWords {
                     + here.say("difference.before", brief(setting.from(), here))));
   }
 
-  private static String brief(Profile profile, Here here) {
+  private static String brief(Profile profile, PageContext here) {
     return Answers.summary(profile, here).stream()
         .flatMap(line -> line.pieces().stream())
-        .map(Piece::text)
+        .map(TextPiece::text)
         .collect(Collectors.joining("; "));
   }
 
-  private static Piece before(Here here, String words) {
-    return Piece.of(here.say("difference.before", words));
+  private static TextPiece before(PageContext here, String words) {
+    return TextPiece.of(here.say("difference.before", words));
   }
 
-  private static Line fault(Difference.FaultComesToElse fault, Here here) {
-    return Line.of(here.say("fault." + fault.fault().word()) + ": ")
+  private static RichLine fault(Difference.FaultOutcomeChanged fault, PageContext here) {
+    return RichLine.of(here.say("fault." + fault.fault().word()) + ": ")
         .then(
-            Here.status(
+            PageContext.status(
                 OutcomeWords.mark(fault.to()), OutcomeWords.words(fault.to(), here.words())))
-        .then(Piece.of(". "))
+        .then(TextPiece.of(". "))
         .then(before(here, OutcomeWords.words(fault.from(), here.words())));
   }
 
-  private static Line program(Difference.ProgramMeansElse program, Here here) {
-    return Line.of(
+  private static RichLine program(Difference.ProgramMeaningChanged program, PageContext here) {
+    return RichLine.of(
         here.say(
             "difference.program",
             program.to().slot(),
@@ -109,7 +110,7 @@ final class DifferenceWords {
             Answers.question(program.from().profiles().get(0))));
   }
 
-  private static Line answered(Difference.AnsweredElsewise answered, Here here) {
+  private static RichLine answered(Difference.ResponseChanged answered, PageContext here) {
     return changed(
         here,
         here.say("condition." + answered.condition().word())
@@ -119,27 +120,27 @@ final class DifferenceWords {
         response(answered.from(), answered.condition(), here));
   }
 
-  private static String socket(Difference.OtherSocket socket, Here here) {
+  private static String socket(Difference.OtherSocket socket, PageContext here) {
     return here.say("difference.socket", labels(socket.to(), here), labels(socket.from(), here));
   }
 
-  private static Line changed(Here here, String now, String before) {
+  private static RichLine changed(PageContext here, String now, String before) {
     String bare = before.endsWith(".") ? before.substring(0, before.length() - 1) : before;
-    return Line.of(now + " " + here.say("difference.before", bare));
+    return RichLine.of(now + " " + here.say("difference.before", bare));
   }
 
-  private static String labels(List<Socket> sockets, Here here) {
+  private static String labels(List<Socket> sockets, PageContext here) {
     return here.words()
         .either(sockets.stream().map(socket -> socket.label().value()).distinct().toList());
   }
 
-  private static String pedals(FootSwitch footSwitch, Here here) {
+  private static String pedals(FootSwitch footSwitch, PageContext here) {
     return footSwitch.pedals().stream()
         .map(pedal -> here.choice(pedal.colour().value()) + " " + here.choice(pedal.does().value()))
         .collect(Collectors.joining(", "));
   }
 
-  private static String response(Machine machine, Condition condition, Here here) {
+  private static String response(Machine machine, Condition condition, PageContext here) {
     Optional<Response> answer = machine.answer(condition);
     if (answer.isEmpty()) {
       return here.say("unknown");

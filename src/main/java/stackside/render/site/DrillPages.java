@@ -28,7 +28,7 @@ import stackside.render.site.Part.Steps;
 final class DrillPages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.of(
             Stream.of(drills(site), checklists(site)),
             site.unit().drills().stream().map(drill -> page(drill, site)),
@@ -36,21 +36,21 @@ final class DrillPages implements Pages {
         .flatMap(pages -> pages);
   }
 
-  private static Page drills(Site site) {
-    Here here = site.at("drills.html");
-    List<Part.Grid.Row> rows =
+  private static Page drills(Website site) {
+    PageContext here = site.at("drills.html");
+    List<Part.Grid.GridRow> rows =
         site.unit().drills().stream()
             .map(
                 drill ->
-                    Part.Grid.Row.of(
+                    Part.Grid.GridRow.of(
                         here.link(drill),
-                        Line.of(sign(drill, here)),
+                        RichLine.of(sign(drill, here)),
                         machines(drill.appliesTo(), here)))
             .toList();
     return new PlainPage(
         here.frame(here.say("menu.drills")),
         "plain",
-        Optional.of(Line.of(here.say("drills.lead"))),
+        Optional.of(RichLine.of(here.say("drills.lead"))),
         List.of(
             here.section(
                 "drills",
@@ -63,15 +63,15 @@ final class DrillPages implements Pages {
                     rows))));
   }
 
-  private static Page checklists(Site site) {
-    Here here = site.at("checklists.html");
-    List<Part.Grid.Row> rows =
+  private static Page checklists(Website site) {
+    PageContext here = site.at("checklists.html");
+    List<Part.Grid.GridRow> rows =
         site.unit().checklists().stream()
             .map(
                 list ->
-                    Part.Grid.Row.of(
+                    Part.Grid.GridRow.of(
                         here.link(list),
-                        Line.of(here.choice(list.kind().value())),
+                        RichLine.of(here.choice(list.kind().value())),
                         machines(list.appliesTo(), here)))
             .toList();
     return new PlainPage(
@@ -90,14 +90,14 @@ final class DrillPages implements Pages {
                     rows))));
   }
 
-  private static Line machines(AppliesTo appliesTo, Here here) {
+  private static RichLine machines(AppliesTo appliesTo, PageContext here) {
     return appliesTo.machines().isEmpty()
-        ? Line.of(here.say("applies.all"))
+        ? RichLine.of(here.say("applies.all"))
         : here.listed(appliesTo.machines());
   }
 
   /** What is seen and heard, in words; a lamp by every name that the drill's machines give it. */
-  static String sign(Drill drill, Here here) {
+  static String sign(Drill drill, PageContext here) {
     List<Machine> named =
         drill.appliesTo().machines().isEmpty()
             ? here.unit().machines()
@@ -106,7 +106,7 @@ final class DrillPages implements Pages {
   }
 
   /** The same with the names of some machines' lamps. */
-  static String sign(Sign sign, List<Machine> machines, Here here) {
+  static String sign(Sign sign, List<Machine> machines, PageContext here) {
     List<String> words = new ArrayList<>();
     sign.tone().ifPresent(tone -> words.add(here.say("tone." + tone.value().word())));
     sign.lamps()
@@ -116,7 +116,7 @@ final class DrillPages implements Pages {
     return String.join("; ", words);
   }
 
-  private static String lamp(LampId lamp, List<Machine> machines, Here here) {
+  private static String lamp(LampId lamp, List<Machine> machines, PageContext here) {
     boolean known = machines.stream().anyMatch(machine -> machine.lamp(lamp).isPresent());
     return here.words()
         .either(
@@ -127,14 +127,14 @@ final class DrillPages implements Pages {
                 .toList());
   }
 
-  private static Page page(Drill drill, Site site) {
-    Here here = site.at("drills/" + drill.id().slug() + ".html");
+  private static Page page(Drill drill, Website site) {
+    PageContext here = site.at("drills/" + drill.id().slug() + ".html");
     List<Section> sections = new ArrayList<>();
     sections.add(
         here.section(
             "make-safe",
-            new Part.Say(Line.of(here.say("drill.sign", sign(drill, here)))),
-            new Part.Box("", List.of(Line.of(drill.makeSafe().value()))),
+            new Part.Say(RichLine.of(here.say("drill.sign", sign(drill, here)))),
+            new Part.Box("", List.of(RichLine.of(drill.makeSafe().value()))),
             new Part.Say(here.page(here.say("drill.practise"), PracticePages.path(drill)))));
     List<Steps.Step> steps = new ArrayList<>();
     drill.checks().forEach(check -> steps.add(step(check, here)));
@@ -149,7 +149,7 @@ final class DrillPages implements Pages {
         .ifPresent(
             never ->
                 sections.add(
-                    here.section("never", new Part.Box("", List.of(Line.of(never.value()))))));
+                    here.section("never", new Part.Box("", List.of(RichLine.of(never.value()))))));
     sections.add(escalate(drill, here));
     sections.add(here.section("chart", chart(drill, here)));
     sections.add(
@@ -165,7 +165,7 @@ final class DrillPages implements Pages {
         sections);
   }
 
-  private static Part chart(Drill drill, Here here) {
+  private static Part chart(Drill drill, PageContext here) {
     DrillChart.Plan plan =
         new DrillChart.Plan(
             drill.title(),
@@ -189,7 +189,7 @@ final class DrillPages implements Pages {
   }
 
   /** Compares the written order with the one that the unit's own counts suggest. */
-  private static Optional<Section> order(Drill drill, Here here) {
+  private static Optional<Section> order(Drill drill, PageContext here) {
     return here.site().analysis().drillOrders().stream()
         .filter(order -> order.drill().id().equals(drill.id()))
         .findFirst()
@@ -198,7 +198,7 @@ final class DrillPages implements Pages {
                 here.section(
                     "order",
                     new Part.Say(
-                        Line.of(
+                        RichLine.of(
                             order.couldBeSooner()
                                 ? here.say(
                                     "drill.order-sooner",
@@ -214,23 +214,25 @@ final class DrillPages implements Pages {
                                     order.counted())))));
   }
 
-  private static Steps.Step step(DrillCheck check, Here here) {
-    List<Line> notes = new ArrayList<>();
+  private static Steps.Step step(DrillCheck check, PageContext here) {
+    List<RichLine> notes = new ArrayList<>();
     if (!check.mends().isEmpty()) {
-      notes.add(Line.of(here.say("drill.mends", faults(check.mends(), here))));
+      notes.add(RichLine.of(here.say("drill.mends", faults(check.mends(), here))));
     }
     check
         .takes()
         .ifPresent(
-            takes -> notes.add(Line.of(here.say("drill.takes", Numbers.text(takes.value())))));
+            takes -> notes.add(RichLine.of(here.say("drill.takes", Numbers.text(takes.value())))));
     if (!check.needs().isEmpty()) {
-      notes.add(Line.of(here.say("drill.needs") + " ").then(here.listed(check.needs())));
+      notes.add(RichLine.of(here.say("drill.needs") + " ").then(here.listed(check.needs())));
     }
     return new Steps.Step(
-        Line.of(check.action().value()), check.see().map(see -> Line.of(see.value())), notes);
+        RichLine.of(check.action().value()),
+        check.see().map(see -> RichLine.of(see.value())),
+        notes);
   }
 
-  private static String faults(List<Fact<SingleFault>> faults, Here here) {
+  private static String faults(List<Fact<SingleFault>> faults, PageContext here) {
     return String.join(
         "; ", faults.stream().map(fault -> here.say("fault." + fault.value().word())).toList());
   }
@@ -242,11 +244,11 @@ final class DrillPages implements Pages {
     return drill.checks().stream().anyMatch(check -> !check.mends().isEmpty());
   }
 
-  private static Section escalate(Drill drill, Here here) {
+  private static Section escalate(Drill drill, PageContext here) {
     String heading = here.say(mends(drill) ? "section.escalate" : "section.escalate-after");
     if (!drill.escalate().value()) {
       return new Section(
-          "escalate", heading, List.of(new Part.Say(Line.of(here.say("drill.no-escalation")))));
+          "escalate", heading, List.of(new Part.Say(RichLine.of(here.say("drill.no-escalation")))));
     }
     List<Facts.Fact> facts = new ArrayList<>();
     for (Premises location : here.unit().details().locations()) {
@@ -257,26 +259,28 @@ final class DrillPages implements Pages {
     return new Section(
         "escalate",
         heading,
-        List.of(new Part.Say(Line.of(here.say("drill.escalate"))), new Facts(facts)));
+        List.of(new Part.Say(RichLine.of(here.say("drill.escalate"))), new Facts(facts)));
   }
 
-  static Line contact(Contact contact) {
-    return Line.of(
-        Piece.strong(contact.phone().value()),
-        Piece.of(" " + contact.title() + ", " + contact.hours().value().words()));
+  static RichLine contact(Contact contact) {
+    return RichLine.of(
+        TextPiece.strong(contact.phone().value()),
+        TextPiece.of(" " + contact.title() + ", " + contact.hours().value().words()));
   }
 
-  private static Page page(Checklist list, Site site) {
-    Here here = site.at(Links.to(list.id()).page());
+  private static Page page(Checklist list, Website site) {
+    PageContext here = site.at(Links.to(list.id()).page());
     List<Steps.Step> steps = new ArrayList<>();
     for (ChecklistStep step : list.steps()) {
-      List<Line> notes =
+      List<RichLine> notes =
           step.guards().isEmpty()
               ? List.of()
-              : List.of(Line.of(here.say("checklist.guards", faults(step.guards(), here))));
+              : List.of(RichLine.of(here.say("checklist.guards", faults(step.guards(), here))));
       steps.add(
           new Steps.Step(
-              Line.of(step.action().value()), step.see().map(see -> Line.of(see.value())), notes));
+              RichLine.of(step.action().value()),
+              step.see().map(see -> RichLine.of(see.value())),
+              notes));
     }
     return new PlainPage(
         here.frame(list.title(), here.page(here.say("menu.checklists"), "checklists.html"))

@@ -17,29 +17,31 @@ import stackside.render.site.Part.Grid;
 final class DuePage implements Pages {
 
   /** One thing that is due. */
-  private record Due(LocalDate by, String kind, Line what, String who) {}
+  private record Due(LocalDate by, String kind, RichLine what, String who) {}
 
   @Override
-  public Stream<Page> of(Site site) {
-    Here here = site.at("due.html");
+  public Stream<Page> of(Website site) {
+    PageContext here = site.at("due.html");
     List<Due> due = all(here);
     return Stream.of(
         new PlainPage(
             here.frame(here.say("menu.due")),
             "plain",
-            Optional.of(Line.of(here.say("due.lead", here.date(site.publication().on())))),
+            Optional.of(RichLine.of(here.say("due.lead", here.date(site.publication().on())))),
             List.of(
                 here.section(
                     "due",
-                    due.isEmpty() ? new Part.Say(Line.of(here.say("none"))) : grid(due, here)))));
+                    due.isEmpty()
+                        ? new Part.Say(RichLine.of(here.say("none")))
+                        : grid(due, here)))));
   }
 
   /** The first day on which something is due, including days in the past. */
-  static Optional<LocalDate> next(Site site) {
+  static Optional<LocalDate> next(Website site) {
     return all(site.at("due.html")).stream().map(Due::by).findFirst();
   }
 
-  private static List<Due> all(Here here) {
+  private static List<Due> all(PageContext here) {
     List<Due> due = new ArrayList<>(reviews(here));
     due.addAll(outputs(here));
     due.addAll(cards(here));
@@ -47,7 +49,7 @@ final class DuePage implements Pages {
     return due;
   }
 
-  private static Grid grid(List<Due> due, Here here) {
+  private static Grid grid(List<Due> due, PageContext here) {
     return new Grid(
         here.say("section.due"),
         Stream.of("due", "state", "falls-due", "for-what", "who")
@@ -56,26 +58,26 @@ final class DuePage implements Pages {
         due.stream()
             .map(
                 each ->
-                    Grid.Row.of(
-                        Line.of(here.date(each.by())),
+                    Grid.GridRow.of(
+                        RichLine.of(here.date(each.by())),
                         state(each.by(), here),
-                        Line.of(each.kind()),
+                        RichLine.of(each.kind()),
                         each.what(),
-                        Line.of(each.who().isEmpty() ? here.say("none") : each.who())))
+                        RichLine.of(each.who().isEmpty() ? here.say("none") : each.who())))
             .toList());
   }
 
-  private static Line state(LocalDate by, Here here) {
+  private static RichLine state(LocalDate by, PageContext here) {
     LocalDate on = here.site().publication().on();
     if (on.isAfter(by)) {
-      return Here.status(Mark.TRIANGLE, here.say("due.overdue"));
+      return PageContext.status(Mark.TRIANGLE, here.say("due.overdue"));
     }
     return on.plusMonths(1).isBefore(by)
-        ? Line.of(here.say("due.later"))
-        : Here.status(Mark.RING, here.say("due.soon"));
+        ? RichLine.of(here.say("due.later"))
+        : PageContext.status(Mark.RING, here.say("due.soon"));
   }
 
-  private static List<Due> reviews(Here here) {
+  private static List<Due> reviews(PageContext here) {
     return here.site().standing().signatures().stream()
         .flatMap(
             each ->
@@ -96,7 +98,7 @@ final class DuePage implements Pages {
         .collect(Collectors.joining(", "));
   }
 
-  private static List<Due> outputs(Here here) {
+  private static List<Due> outputs(PageContext here) {
     return here.site().standing().outputChecks().stream()
         .filter(each -> each.state() != OutputCheckStanding.State.NO_LONGER_COUNTS)
         .flatMap(
@@ -108,13 +110,13 @@ final class DuePage implements Pages {
                                 by,
                                 here.say("due.output"),
                                 here.link(each.asset())
-                                    .then(Piece.of(", "))
+                                    .then(TextPiece.of(", "))
                                     .then(here.link(each.mode())),
                                 "")))
         .toList();
   }
 
-  private static List<Due> cards(Here here) {
+  private static List<Due> cards(PageContext here) {
     return here.site().publication().editions().register().cards().values().stream()
         .filter(CardEntry::current)
         .flatMap(

@@ -9,7 +9,7 @@ import java.util.List;
  * @param sections what can be read without scripts
  */
 public record ExplorerPage(
-    Frame frame, List<Control> controls, List<Result> results, List<Section> sections)
+    PageFrame frame, List<Control> controls, List<Result> results, List<Section> sections)
     implements Page {
   public ExplorerPage {
     controls = List.copyOf(controls);

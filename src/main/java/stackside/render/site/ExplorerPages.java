@@ -17,8 +17,8 @@ final class ExplorerPages implements Pages {
   private static final double MINUTE = 60;
 
   @Override
-  public Stream<Page> of(Site site) {
-    Here here = site.at(PATH);
+  public Stream<Page> of(Website site) {
+    PageContext here = site.at(PATH);
     return Stream.of(
         new ExplorerPage(
             here.frame(here.say("explorer.title"), here.page(here.say("menu.paths"), "paths.html")),
@@ -36,16 +36,16 @@ final class ExplorerPages implements Pages {
                     says("explorer.factor-limits", here)))));
   }
 
-  private static Part says(String key, Here here) {
-    return new Part.Say(Line.of(here.say(key)));
+  private static Part says(String key, PageContext here) {
+    return new Part.Say(RichLine.of(here.say(key)));
   }
 
-  private static Result result(String name, String unit, Here here) {
+  private static Result result(String name, String unit, PageContext here) {
     return new Result(name, here.say("explorer." + name), unit);
   }
 
   /** The ranges extend far beyond any real use at both ends, so that neither end is advice. */
-  private static List<Control> controls(Here here) {
+  private static List<Control> controls(PageContext here) {
     return List.of(
         new Control(
             "current",
@@ -79,7 +79,7 @@ final class ExplorerPages implements Pages {
     return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
   }
 
-  private static Part table(Here here) {
+  private static Part table(PageContext here) {
     return new Part.Grid(
             here.say("section.worked"),
             List.of(
@@ -91,14 +91,14 @@ final class ExplorerPages implements Pages {
         .byColumn();
   }
 
-  private static Part.Grid.Row row(double loop) {
+  private static Part.Grid.GridRow row(double loop) {
     Explored explored =
         Explored.of(
             new Amperes(SnareToPad.CURRENT.value()), loop, SnareToPad.PAD_CENTIMETRES, MINUTE);
-    return Part.Grid.Row.of(
-        Line.of(Numbers.digits(loop, 2) + Numbers.BOUND + "mm"),
-        Line.of(Numbers.digits(explored.loop(), 3) + Numbers.BOUND + "A/cm²"),
-        Line.of(Numbers.digits(explored.pad(), 3) + Numbers.BOUND + "A/cm²"),
-        Line.of(Numbers.digits(explored.heating(), 3) + Numbers.BOUND + "×"));
+    return Part.Grid.GridRow.of(
+        RichLine.of(Numbers.digits(loop, 2) + Numbers.BOUND + "mm"),
+        RichLine.of(Numbers.digits(explored.loop(), 3) + Numbers.BOUND + "A/cm²"),
+        RichLine.of(Numbers.digits(explored.pad(), 3) + Numbers.BOUND + "A/cm²"),
+        RichLine.of(Numbers.digits(explored.heating(), 3) + Numbers.BOUND + "×"));
   }
 }

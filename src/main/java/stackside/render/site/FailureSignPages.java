@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.derive.circuit.FailureSign;
-import stackside.derive.circuit.Observed;
+import stackside.derive.circuit.Observation;
 import stackside.model.Asset;
 import stackside.model.Fact;
 import stackside.model.Room;
@@ -22,16 +22,16 @@ final class FailureSignPages implements Pages {
   }
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.concat(
         Stream.of(index(site)),
         site.unit().rooms().stream()
             .flatMap(room -> room.assets().stream().map(asset -> page(room, asset.value(), site))));
   }
 
-  private static Page index(Site site) {
-    Here here = site.at("failure-signs.html");
-    List<Grid.Row> rows = new ArrayList<>();
+  private static Page index(Website site) {
+    PageContext here = site.at("failure-signs.html");
+    List<Grid.GridRow> rows = new ArrayList<>();
     for (Room room : site.unit().rooms()) {
       for (Fact<Asset> asset : room.assets()) {
         rows.add(row(room, asset.value(), here));
@@ -40,7 +40,7 @@ final class FailureSignPages implements Pages {
     return new PlainPage(
         here.frame(here.say("menu.failure-signs")),
         "plain",
-        Optional.of(Line.of(here.say("failure-signs.lead"))),
+        Optional.of(RichLine.of(here.say("failure-signs.lead"))),
         List.of(
             here.section(
                 "failure-signs",
@@ -54,23 +54,23 @@ final class FailureSignPages implements Pages {
                     rows))));
   }
 
-  private static Grid.Row row(Room room, Asset asset, Here here) {
+  private static Grid.GridRow row(Room room, Asset asset, PageContext here) {
     List<FailureSign> signs = here.site().analysis().circuits().signsIn(room, asset);
     long silent = signs.stream().filter(sign -> sign.outcomeClass().silent()).count();
-    return Grid.Row.of(
+    return Grid.GridRow.of(
         here.page(here.say("failure-signs.where", room.title(), asset.title()), page(room, asset)),
         here.link(asset.machine().value()),
-        Line.of(Long.toString(silent)),
-        Line.of(Long.toString(signs.size() - silent)));
+        RichLine.of(Long.toString(silent)),
+        RichLine.of(Long.toString(signs.size() - silent)));
   }
 
-  private static Page page(Room room, Asset asset, Site site) {
-    Here here = site.at(page(room, asset));
+  private static Page page(Room room, Asset asset, Website site) {
+    PageContext here = site.at(page(room, asset));
     List<FailureSign> signs = site.analysis().circuits().signsIn(room, asset);
     String title = here.say("failure-signs.title", room.title(), asset.title());
     Part part =
         signs.isEmpty()
-            ? new Part.Say(Line.of(here.say("failure-signs.none")))
+            ? new Part.Say(RichLine.of(here.say("failure-signs.none")))
             : new Grid(
                 title,
                 List.of(
@@ -88,34 +88,35 @@ final class FailureSignPages implements Pages {
             here.page(here.say("menu.failure-signs"), "failure-signs.html"),
             here.link(room)),
         "signs",
-        Optional.of(Line.of(here.say("failure-signs.computed"))),
+        Optional.of(RichLine.of(here.say("failure-signs.computed"))),
         List.of(here.section("signs", part)));
   }
 
-  private static Grid.Row row(FailureSign sign, Here here) {
-    List<Line> guards =
+  private static Grid.GridRow row(FailureSign sign, PageContext here) {
+    List<RichLine> guards =
         sign.guards().stream()
             .map(guard -> here.link(guard.checklist(), guard.step().action().value()))
             .toList();
-    List<Line> drills = sign.drills().stream().map(mending -> here.link(mending.drill())).toList();
-    Line none = Line.of(here.say("none"));
-    return Grid.Row.of(
-        Line.of(here.say("fault." + sign.fault().word())),
-        Here.status(
+    List<RichLine> drills =
+        sign.drills().stream().map(mending -> here.link(mending.drill())).toList();
+    RichLine none = RichLine.of(here.say("none"));
+    return Grid.GridRow.of(
+        RichLine.of(here.say("fault." + sign.fault().word())),
+        PageContext.status(
             OutcomeWords.mark(sign.outcomeClass()),
             OutcomeWords.words(sign.outcomeClass(), here.words())),
-        Line.of(observed(sign, here)),
-        Line.of(OutcomeWords.reaches(sign.reach(), here.words())),
-        guards.isEmpty() ? none : Line.joined(guards, "; "),
-        drills.isEmpty() ? none : Line.joined(drills, ", "),
-        Line.of(
+        RichLine.of(observed(sign, here)),
+        RichLine.of(OutcomeWords.reaches(sign.reach(), here.words())),
+        guards.isEmpty() ? none : RichLine.joined(guards, "; "),
+        drills.isEmpty() ? none : RichLine.joined(drills, ", "),
+        RichLine.of(
             sign.evidence()
                 .map(basis -> here.choice(basis))
                 .orElse(here.say("failure-signs.from-circuit"))));
   }
 
-  private static String observed(FailureSign sign, Here here) {
-    Observed observed = sign.observed();
+  private static String observed(FailureSign sign, PageContext here) {
+    Observation observed = sign.observed();
     List<String> words = new ArrayList<>();
     words.add(OutcomeWords.heard(observed.tone(), sign.evidence(), here.words()));
     if (sign.condition().isPresent()) {

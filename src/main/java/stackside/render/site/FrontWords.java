@@ -14,7 +14,7 @@ import stackside.model.Unsaid;
  * What the lamps and the display of a machine show when something is wrong: what is described, and
  * of all the rest that it is dark or not known.
  */
-record FrontWords(Machine machine, Unsaid rest, Here here) {
+record FrontWords(Machine machine, Unsaid rest, PageContext here) {
 
   /** The colours that an answer gives. */
   static Map<LampId, String> colours(Response response) {

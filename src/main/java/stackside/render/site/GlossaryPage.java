@@ -19,29 +19,29 @@ final class GlossaryPage implements Pages {
   private static final String TERM = "term.";
 
   @Override
-  public Stream<Page> of(Site site) {
-    Here here = site.at("glossary.html");
+  public Stream<Page> of(Website site) {
+    PageContext here = site.at("glossary.html");
     return Stream.of(
         new PlainPage(
             here.frame(here.say("menu.glossary")),
             "plain",
-            Optional.of(Line.of(here.say("glossary.lead"))),
+            Optional.of(RichLine.of(here.say("glossary.lead"))),
             List.of(here.section("terms", terms(here)), here.section("names", names(here)))));
   }
 
   /** The message file has a sentence for each term; the unit's own word is shown beside it. */
-  private static Grid terms(Here here) {
-    TreeMap<String, Grid.Row> rows = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+  private static Grid terms(PageContext here) {
+    TreeMap<String, Grid.GridRow> rows = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
     here.words()
         .beginning(TERM)
         .forEach(
             (term, meaning) ->
                 rows.put(
                     term,
-                    new Grid.Row(
+                    new Grid.GridRow(
                         Optional.of("term-" + term),
-                        Line.of(usual(term, here)),
-                        List.of(Line.of(meaning), Line.of(own(term, here))))));
+                        RichLine.of(usual(term, here)),
+                        List.of(RichLine.of(meaning), RichLine.of(own(term, here))))));
     return new Grid(
         here.say("section.terms"),
         List.of(here.say("column.term"), here.say("column.meaning"), here.say("column.own")),
@@ -54,16 +54,16 @@ final class GlossaryPage implements Pages {
         .findFirst();
   }
 
-  private static String usual(String term, Here here) {
+  private static String usual(String term, PageContext here) {
     return here.say("word." + term);
   }
 
-  private static String own(String term, Here here) {
+  private static String own(String term, PageContext here) {
     return known(term).map(here::own).orElseGet(() -> usual(term, here));
   }
 
-  private static Part names(Here here) {
-    List<Grid.Row> rows = new ArrayList<>();
+  private static Part names(PageContext here) {
+    List<Grid.GridRow> rows = new ArrayList<>();
     here.unit().sites().forEach(site -> rows.addAll(names(site, site.also(), here)));
     for (Lesion lesion : here.unit().lesions()) {
       rows.addAll(names(lesion, lesion.also(), here));
@@ -74,14 +74,16 @@ final class GlossaryPage implements Pages {
     rows.sort(
         Comparator.comparing(row -> row.name().pieces().get(0).text().toLowerCase(Locale.ROOT)));
     return rows.isEmpty()
-        ? new Part.Say(Line.of(here.say("none")))
+        ? new Part.Say(RichLine.of(here.say("none")))
         : new Grid(
             here.say("section.names"),
             List.of(here.say("column.name"), here.say("column.see")),
             rows);
   }
 
-  private static List<Grid.Row> names(Thing thing, List<Fact<String>> also, Here here) {
-    return also.stream().map(name -> Grid.Row.of(Line.of(name.value()), here.link(thing))).toList();
+  private static List<Grid.GridRow> names(Thing thing, List<Fact<String>> also, PageContext here) {
+    return also.stream()
+        .map(name -> Grid.GridRow.of(RichLine.of(name.value()), here.link(thing)))
+        .toList();
   }
 }

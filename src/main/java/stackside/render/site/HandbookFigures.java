@@ -18,17 +18,19 @@ final class HandbookFigures {
    *
    * @param id id of the figure on its page
    */
-  static List<Part> parts(Prose.Figure figure, String id, Here here) {
+  static List<Part> parts(Prose.Figure figure, String id, PageContext here) {
     List<Part> parts =
         FigureName.named(figure.name())
             .map(name -> parts(name, figure, id, here))
             .orElse(List.of());
     return parts.isEmpty()
-        ? List.of(new Part.Say(Line.of(Piece.shown(here.say("figure.not-drawn", figure.name())))))
+        ? List.of(
+            new Part.Say(RichLine.of(TextPiece.shown(here.say("figure.not-drawn", figure.name())))))
         : parts;
   }
 
-  private static List<Part> parts(FigureName name, Prose.Figure figure, String id, Here here) {
+  private static List<Part> parts(
+      FigureName name, Prose.Figure figure, String id, PageContext here) {
     return switch (name) {
       case CURRENT_DENSITY -> DensityFigure.parts(id, here);
       case POWER_AGAINST_LOAD ->

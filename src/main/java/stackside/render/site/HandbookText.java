@@ -7,17 +7,17 @@ import stackside.model.Prose;
 /** Splits a handbook page into parts: prose, with the figures that it asks for in between. */
 final class HandbookText {
   private final Prose text;
-  private final Here here;
+  private final PageContext here;
   private final List<Part> parts = new ArrayList<>();
   private final List<Prose.Block> prose = new ArrayList<>();
   private int figures;
 
-  private HandbookText(Prose text, Here here) {
+  private HandbookText(Prose text, PageContext here) {
     this.text = text;
     this.here = here;
   }
 
-  static List<Part> of(Prose text, Here here) {
+  static List<Part> of(Prose text, PageContext here) {
     HandbookText parts = new HandbookText(text, here);
     text.blocks().forEach(parts::add);
     parts.flush();

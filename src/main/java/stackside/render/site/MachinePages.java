@@ -24,15 +24,15 @@ final class MachinePages implements Pages {
   private static final double THUMBNAIL = 44;
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.concat(
         Stream.of(index(site)),
         site.unit().machines().stream()
             .flatMap(machine -> Stream.of(page(machine, site), socketMap(machine, site))));
   }
 
-  private static Page index(Site site) {
-    Here here = site.at("machines.html");
+  private static Page index(Website site) {
+    PageContext here = site.at("machines.html");
     List<Part.Picks.Pick> picks =
         site.unit().machines().stream().map(machine -> pick(machine, here)).toList();
     return new PlainPage(
@@ -42,7 +42,7 @@ final class MachinePages implements Pages {
         List.of(here.section("machines", new Part.Picks(picks))));
   }
 
-  private static Part.Picks.Pick pick(Machine machine, Here here) {
+  private static Part.Picks.Pick pick(Machine machine, PageContext here) {
     String selects = here.say("selects." + machine.selectsSocket().value().word());
     Html drawing =
         new Html(
@@ -53,8 +53,8 @@ final class MachinePages implements Pages {
         machine.title(), Links.to(machine.id()).from(here.path()), selects, Optional.of(drawing));
   }
 
-  private static Page page(Machine machine, Site site) {
-    Here here = site.at("machines/" + machine.id().slug() + ".html");
+  private static Page page(Machine machine, Website site) {
+    PageContext here = site.at("machines/" + machine.id().slug() + ".html");
     List<Section> sections = new ArrayList<>();
     sections.add(here.section("facts", facts(machine, here)));
     sections.add(here.section("modes", modes(machine, here)));
@@ -73,47 +73,48 @@ final class MachinePages implements Pages {
     return "socket-maps/" + machine.id().slug() + ".html";
   }
 
-  private static Facts facts(Machine machine, Here here) {
+  private static Facts facts(Machine machine, PageContext here) {
     List<Facts.Fact> facts = new ArrayList<>();
     facts.add(
         Answers.fact(
             here,
             "selects",
-            Line.of(here.say("selects." + machine.selectsSocket().value().word()))));
+            RichLine.of(here.say("selects." + machine.selectsSocket().value().word()))));
     machine
         .atPowerOn()
         .ifPresent(
             socket -> facts.add(Answers.fact(here, "at-power-on", here.link(socket.value()))));
     facts.add(
         Answers.fact(
-            here, "monitor", Line.of(here.say("monitor." + machine.monitor().value().word()))));
+            here, "monitor", RichLine.of(here.say("monitor." + machine.monitor().value().word()))));
     facts.add(
         Answers.fact(
             here,
             "software",
-            Line.of(
+            RichLine.of(
                 machine.software().stream().map(Fact::value).collect(Collectors.joining(", ")))));
     facts.add(
-        Answers.fact(here, "load-range", Line.of(here.spans().text(machine.loadRange().value()))));
+        Answers.fact(
+            here, "load-range", RichLine.of(here.spans().text(machine.loadRange().value()))));
     machine
         .programs()
         .ifPresent(
             range ->
                 facts.add(
-                    Answers.fact(here, "programs", Line.of(here.spans().text(range.value())))));
+                    Answers.fact(here, "programs", RichLine.of(here.spans().text(range.value())))));
     facts.add(new Facts.Fact(here.term(Term.FOOT_SWITCH), here.links(machine.footSwitches())));
     facts.add(
         Answers.fact(
             here,
             "lamps",
-            Line.of(
+            RichLine.of(
                 machine.lamps().stream()
                     .map(lamp -> lamp.name().value())
                     .collect(Collectors.joining(", ")))));
     return new Facts(facts.stream().filter(fact -> !fact.values().isEmpty()).toList());
   }
 
-  private static Grid modes(Machine machine, Here here) {
+  private static Grid modes(Machine machine, PageContext here) {
     return new Grid(
         here.say("section.modes"),
         List.of(
@@ -125,13 +126,13 @@ final class MachinePages implements Pages {
         machine.modes().stream().map(mode -> row(mode, here)).toList());
   }
 
-  private static Grid.Row row(Mode mode, Here here) {
-    return Grid.Row.of(
+  private static Grid.GridRow row(Mode mode, PageContext here) {
+    return Grid.GridRow.of(
         here.link(mode),
-        Line.of(here.choice(mode.pedal().value())),
-        Line.of(here.choice(mode.kind().value()) + ", " + here.choice(mode.current().value())),
-        Line.of(mode.level().map(MachinePages::levels).orElse(here.say("mode.no-level"))),
-        Line.of(
+        RichLine.of(here.choice(mode.pedal().value())),
+        RichLine.of(here.choice(mode.kind().value()) + ", " + here.choice(mode.current().value())),
+        RichLine.of(mode.level().map(MachinePages::levels).orElse(here.say("mode.no-level"))),
+        RichLine.of(
             mode.powerLimit()
                 .map(range -> here.spans().text(range.value()))
                 .orElse(here.say("mode.no-limit"))));
@@ -143,7 +144,7 @@ final class MachinePages implements Pages {
         + scale.levels().stream().map(level -> level.text()).collect(Collectors.joining(", "));
   }
 
-  private static Grid answers(Machine machine, Here here) {
+  private static Grid answers(Machine machine, PageContext here) {
     return new Grid(
         here.say("section.machine-answers"),
         List.of(
@@ -158,47 +159,48 @@ final class MachinePages implements Pages {
             .toList());
   }
 
-  private static Grid.Row row(Machine machine, Condition condition, Response response, Here here) {
-    Line unknown = Line.of(here.say("unknown"));
+  private static Grid.GridRow row(
+      Machine machine, Condition condition, Response response, PageContext here) {
+    RichLine unknown = RichLine.of(here.say("unknown"));
     FrontWords front = new FrontWords(machine, condition.unsaid(), here);
     List<String> lamps = front.lamps(FrontWords.colours(response));
-    return Grid.Row.of(
-        Line.of(here.say("condition." + condition.word())),
-        response.tone().map(tone -> Line.of(here.choice(tone.value()))).orElse(unknown),
-        Line.of(lamps.isEmpty() ? here.say("none") : String.join(", ", lamps)),
+    return Grid.GridRow.of(
+        RichLine.of(here.say("condition." + condition.word())),
+        response.tone().map(tone -> RichLine.of(here.choice(tone.value()))).orElse(unknown),
+        RichLine.of(lamps.isEmpty() ? here.say("none") : String.join(", ", lamps)),
         response
             .display()
-            .map(words -> Line.of(Piece.shown(words.value())))
-            .orElse(Line.of(front.unsaid())),
-        response.output().map(seen -> Line.of(here.choice(seen.value()))).orElse(unknown),
+            .map(words -> RichLine.of(TextPiece.shown(words.value())))
+            .orElse(RichLine.of(front.unsaid())),
+        response.output().map(seen -> RichLine.of(here.choice(seen.value()))).orElse(unknown),
         evidence(response.evidence().value(), here));
   }
 
-  private static Line evidence(Evidence evidence, Here here) {
-    Line basis = Line.of(here.choice(evidence.basis()));
+  private static RichLine evidence(Evidence evidence, PageContext here) {
+    RichLine basis = RichLine.of(here.choice(evidence.basis()));
     return evidence
         .observation()
         .map(
             seen ->
                 basis
-                    .then(Piece.of(" " + here.date(seen.observed().value()) + ", "))
+                    .then(TextPiece.of(" " + here.date(seen.observed().value()) + ", "))
                     .then(here.link(seen.asset().value()))
-                    .then(Piece.of(", " + here.say("asset.software", seen.software().value()))))
+                    .then(TextPiece.of(", " + here.say("asset.software", seen.software().value()))))
         .orElse(basis);
   }
 
-  private static Part used(Machine machine, Here here) {
-    List<Line> lines = new ArrayList<>();
+  private static Part used(Machine machine, PageContext here) {
+    List<RichLine> lines = new ArrayList<>();
     here.unit().roomsWith(machine).forEach(room -> lines.add(here.linkWithKind(room.id())));
     here.unit().checklistsFor(machine).forEach(list -> lines.add(here.linkWithKind(list.id())));
     here.unit().drillsFor(machine).forEach(drill -> lines.add(here.linkWithKind(drill.id())));
     return lines.isEmpty()
-        ? new Part.Say(Line.of(here.say("mentions.none")))
+        ? new Part.Say(RichLine.of(here.say("mentions.none")))
         : new Part.Lines(lines);
   }
 
-  private static Page socketMap(Machine machine, Site site) {
-    Here here = site.at(socketMapPath(machine));
+  private static Page socketMap(Machine machine, Website site) {
+    PageContext here = site.at(socketMapPath(machine));
     List<Section> sections = new ArrayList<>();
     sections.add(
         here.section(
@@ -211,7 +213,7 @@ final class MachinePages implements Pages {
             here.page(here.say("menu.machines"), "machines.html"),
             here.link(machine)),
         "machine",
-        Optional.of(Line.of(here.say("socket-map.lead"))),
+        Optional.of(RichLine.of(here.say("socket-map.lead"))),
         sections);
   }
 }

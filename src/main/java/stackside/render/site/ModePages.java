@@ -16,13 +16,13 @@ import stackside.render.site.Part.Grid;
 final class ModePages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return site.unit().machines().stream()
         .flatMap(machine -> machine.modes().stream().map(mode -> page(machine, mode, site)));
   }
 
-  private static Page page(Machine machine, Mode mode, Site site) {
-    Here here = site.at(Links.to(mode.id()).page());
+  private static Page page(Machine machine, Mode mode, Website site) {
+    PageContext here = site.at(Links.to(mode.id()).page());
     List<Section> sections = new ArrayList<>();
     sections.add(here.section("facts", facts(machine, mode, here)));
     levels(mode, here).ifPresent(grid -> sections.add(here.section("levels", grid)));
@@ -34,26 +34,28 @@ final class ModePages implements Pages {
             here.page(here.say("menu.machines"), "machines.html"),
             here.link(machine)),
         "machine",
-        Optional.of(Line.of(here.say("mode.lead"))),
+        Optional.of(RichLine.of(here.say("mode.lead"))),
         sections);
   }
 
-  private static Facts facts(Machine machine, Mode mode, Here here) {
+  private static Facts facts(Machine machine, Mode mode, PageContext here) {
     List<Facts.Fact> facts = new ArrayList<>();
     facts.add(Answers.fact(here, "machine", here.link(machine)));
-    facts.add(Answers.fact(here, "pedal", Line.of(here.choice(mode.pedal().value()))));
-    facts.add(Answers.fact(here, "current", Line.of(here.choice(mode.current().value()))));
-    facts.add(Answers.fact(here, "energy-kind", Line.of(here.choice(mode.kind().value()))));
-    facts.add(Answers.fact(here, "waveform", Line.of(here.choice(mode.waveform().value()))));
+    facts.add(Answers.fact(here, "pedal", RichLine.of(here.choice(mode.pedal().value()))));
+    facts.add(Answers.fact(here, "current", RichLine.of(here.choice(mode.current().value()))));
+    facts.add(Answers.fact(here, "energy-kind", RichLine.of(here.choice(mode.kind().value()))));
+    facts.add(Answers.fact(here, "waveform", RichLine.of(here.choice(mode.waveform().value()))));
     mode.powerLimit()
         .ifPresent(
             range ->
                 facts.add(
-                    Answers.fact(here, "power-limit", Line.of(here.spans().text(range.value())))));
+                    Answers.fact(
+                        here, "power-limit", RichLine.of(here.spans().text(range.value())))));
     mode.ratedLoad()
         .ifPresent(
             load ->
-                facts.add(Answers.fact(here, "rated-load", Line.of(Numbers.text(load.value())))));
+                facts.add(
+                    Answers.fact(here, "rated-load", RichLine.of(Numbers.text(load.value())))));
     mode.pulse()
         .ifPresent(
             pulse ->
@@ -61,7 +63,7 @@ final class ModePages implements Pages {
                     Answers.fact(
                         here,
                         "pulse",
-                        Line.of(
+                        RichLine.of(
                             here.say(
                                 "mode.pulse",
                                 Numbers.brief(pulse.on().value()),
@@ -69,7 +71,7 @@ final class ModePages implements Pages {
     return new Facts(facts);
   }
 
-  private static Optional<Grid> levels(Mode mode, Here here) {
+  private static Optional<Grid> levels(Mode mode, PageContext here) {
     if (mode.peakVoltage().isEmpty() && mode.crestFactor().isEmpty()) {
       return Optional.empty();
     }
@@ -88,17 +90,17 @@ final class ModePages implements Pages {
             levels.stream().map(level -> row(mode, level, here)).toList()));
   }
 
-  private static Grid.Row row(Mode mode, Optional<Level> level, Here here) {
-    Line unknown = Line.of(here.say("unknown"));
-    return Grid.Row.of(
-        Line.of(level.map(Level::text).orElse(here.say("mode.any-setting"))),
+  private static Grid.GridRow row(Mode mode, Optional<Level> level, PageContext here) {
+    RichLine unknown = RichLine.of(here.say("unknown"));
+    return Grid.GridRow.of(
+        RichLine.of(level.map(Level::text).orElse(here.say("mode.any-setting"))),
         mode.peakVoltage()
             .flatMap(volts -> volts.at(level))
-            .map(volts -> Line.of(Numbers.text(volts.value())))
+            .map(volts -> RichLine.of(Numbers.text(volts.value())))
             .orElse(unknown),
         mode.crestFactor()
             .flatMap(factor -> factor.at(level))
-            .map(factor -> Line.of(factor.value().text()))
+            .map(factor -> RichLine.of(factor.value().text()))
             .orElse(unknown));
   }
 }

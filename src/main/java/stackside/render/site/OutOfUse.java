@@ -16,11 +16,11 @@ final class OutOfUse {
   private static final String MAIN = "<main id=\"content\" tabindex=\"-1\">\n";
   private static final String EARLIER = "(?s)" + MAIN + "<!-- out of use -->.*?<!-- so far -->\n";
 
-  private final Site site;
+  private final Website site;
   private final Templates templates;
   private final List<CardEntry> down;
 
-  private OutOfUse(Site site, Templates templates) {
+  private OutOfUse(Website site, Templates templates) {
     this.site = site;
     this.templates = templates;
     this.down =
@@ -30,7 +30,7 @@ final class OutOfUse {
   }
 
   /** All files, with the notice on those pages that need it. */
-  static List<OutputFile> marked(Collection<OutputFile> files, Site site, Templates templates) {
+  static List<OutputFile> marked(Collection<OutputFile> files, Website site, Templates templates) {
     OutOfUse marks = new OutOfUse(site, templates);
     return files.stream().map(marks::marked).toList();
   }
@@ -64,13 +64,13 @@ final class OutOfUse {
   }
 
   private String box(String path, List<CardEntry> about) {
-    Here here = site.at(path);
-    List<Line> lines =
+    PageContext here = site.at(path);
+    List<RichLine> lines =
         about.stream()
             .map(
                 card ->
-                    Here.status(Mark.SQUARE, here.say("out-of-use.card", card.title()))
-                        .then(Piece.of(" " + here.say("check.why", card.reason()) + " "))
+                    PageContext.status(Mark.SQUARE, here.say("out-of-use.card", card.title()))
+                        .then(TextPiece.of(" " + here.say("check.why", card.reason()) + " "))
                         .then(here.page(here.say("section.card-standing"), address(card))))
             .toList();
     return new String(
@@ -83,7 +83,7 @@ final class OutOfUse {
   }
 
   /** The notice alone. */
-  public record Box(Frame frame, Part.Box mark) implements Page {
+  public record Box(PageFrame frame, Part.Box mark) implements Page {
     @Override
     public String template() {
       return "out-of-use.ftlh";

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.TreeSet;
 import stackside.derive.neutral.ElectrodeLoad;
 import stackside.derive.output.ModeOutput;
+import stackside.derive.output.ModeSetting;
+import stackside.derive.output.OutputRow;
 import stackside.derive.output.Outputs;
 import stackside.derive.output.Outputs.InUse;
-import stackside.derive.output.Row;
-import stackside.derive.output.Setting;
 import stackside.model.Machine;
 import stackside.model.Mode;
 import stackside.quantity.LoadRange;
@@ -30,7 +30,7 @@ final class OutputParts {
   private OutputParts() {}
 
   /** Each setting in use with its curve, then all levels compared. */
-  static List<Section> of(Machine machine, Mode mode, Here here) {
+  static List<Section> of(Machine machine, Mode mode, PageContext here) {
     List<Section> sections = new ArrayList<>();
     int number = 1;
     for (InUse inUse : here.site().analysis().outputs().on(machine)) {
@@ -45,17 +45,17 @@ final class OutputParts {
     return sections;
   }
 
-  private static Section inUse(InUse inUse, int number, Here here) {
+  private static Section inUse(InUse inUse, int number, PageContext here) {
     List<Part> parts = new ArrayList<>();
     String name = name(inUse.setting());
     inUse
         .output()
         .ifPresentOrElse(
             output -> parts.addAll(output(output, name, number, here)),
-            () -> parts.add(new Part.Say(Line.of(here.say("output.not-published")))));
-    List<Line> asked =
+            () -> parts.add(new Part.Say(RichLine.of(here.say("output.not-published")))));
+    List<RichLine> asked =
         inUse.asked().stream()
-            .map(Outputs.Asked::profile)
+            .map(Outputs.SettingUse::profile)
             .distinct()
             .map(p -> here.link(p))
             .toList();
@@ -65,20 +65,20 @@ final class OutputParts {
   }
 
   /** Level and limit as the display would show them. */
-  static String name(Setting setting) {
+  static String name(ModeSetting setting) {
     return SettingWords.of(setting.mode(), setting.level(), setting.limit());
   }
 
-  private static List<Part> output(ModeOutput output, String name, int number, Here here) {
+  private static List<Part> output(ModeOutput output, String name, int number, PageContext here) {
     List<Part> parts = new ArrayList<>();
     parts.add(
         new Part.Say(
-            Line.of(
+            RichLine.of(
                 here.say(
                     output.source() == ModeOutput.Source.PUBLISHED
                         ? "output.published"
                         : "output.calculated"))));
-    parts.add(new Part.Say(Line.of(spread(output, here))));
+    parts.add(new Part.Say(RichLine.of(spread(output, here))));
     OutputPlot.Plan plan =
         new OutputPlot.Plan(
             here.say("output.plot", output.setting().mode().title(), name),
@@ -96,7 +96,7 @@ final class OutputParts {
   }
 
   /** Whether the set power is delivered in full, and into which loads. */
-  static String spread(ModeOutput output, Here here) {
+  static String spread(ModeOutput output, PageContext here) {
     return output
         .fullPower()
         .map(span -> here.say("output.full-power", rounded(span.from()), rounded(span.to())))
@@ -117,7 +117,7 @@ final class OutputParts {
         .toList();
   }
 
-  private static Grid table(ModeOutput output, Here here) {
+  private static Grid table(ModeOutput output, PageContext here) {
     List<String> head = new ArrayList<>(List.of(here.say("output.load"), here.say("output.power")));
     boolean pulsed = output.setting().mode().pulse().isPresent();
     if (pulsed) {
@@ -132,15 +132,15 @@ final class OutputParts {
         .byColumn();
   }
 
-  private static Grid.Row row(Row row, boolean pulsed, Here here) {
-    List<Line> cells = new ArrayList<>();
-    cells.add(Line.of(rounded(row.power())));
+  private static Grid.GridRow row(OutputRow row, boolean pulsed, PageContext here) {
+    List<RichLine> cells = new ArrayList<>();
+    cells.add(RichLine.of(rounded(row.power())));
     if (pulsed) {
-      cells.add(Line.of(tenths(row.averaged())));
+      cells.add(RichLine.of(tenths(row.averaged())));
     }
-    cells.add(Line.of(hundredths(row.current())));
-    cells.add(Line.of(row.peakVoltage().map(OutputParts::rounded).orElse(here.say("unknown"))));
-    return new Grid.Row(Optional.empty(), Line.of(rounded(row.load())), cells);
+    cells.add(RichLine.of(hundredths(row.current())));
+    cells.add(RichLine.of(row.peakVoltage().map(OutputParts::rounded).orElse(here.say("unknown"))));
+    return new Grid.GridRow(Optional.empty(), RichLine.of(rounded(row.load())), cells);
   }
 
   static String rounded(Quantity quantity) {
@@ -159,7 +159,8 @@ final class OutputParts {
     return Numbers.number(value) + Numbers.BOUND + Numbers.unit(quantity);
   }
 
-  private static Part allLevels(Machine machine, Mode mode, List<ModeOutput> open, Here here) {
+  private static Part allLevels(
+      Machine machine, Mode mode, List<ModeOutput> open, PageContext here) {
     List<Curve> curves =
         open.stream().map(output -> new Curve(level(mode, output), points(output))).toList();
     OutputPlot.Plan plan =
@@ -185,14 +186,15 @@ final class OutputParts {
                 .byColumn()));
   }
 
-  private static Grid.Row levelRow(Mode mode, ModeOutput output, List<Ohms> loads, Here here) {
-    return new Grid.Row(
+  private static Grid.GridRow levelRow(
+      Mode mode, ModeOutput output, List<Ohms> loads, PageContext here) {
+    return new Grid.GridRow(
         Optional.empty(),
-        Line.of(level(mode, output)),
+        RichLine.of(level(mode, output)),
         loads.stream()
             .map(
                 load ->
-                    Line.of(
+                    RichLine.of(
                         output
                             .curve()
                             .power(load)
@@ -213,13 +215,13 @@ final class OutputParts {
    * What the setting demands of neutral electrodes. This is about the electrode alone, never
    * tissue.
    */
-  private static Optional<Part> loads(InUse inUse, Here here) {
-    List<Grid.Row> rows = new ArrayList<>();
+  private static Optional<Part> loads(InUse inUse, PageContext here) {
+    List<Grid.GridRow> rows = new ArrayList<>();
     for (ElectrodeLoad load : here.site().analysis().electrodeLoads()) {
       boolean asked =
           inUse.asked().stream().anyMatch(each -> each.profile().id().equals(load.profile().id()));
-      if (asked && Setting.of(load.pedal()).equals(inUse.setting())) {
-        Grid.Row row = row(load, here);
+      if (asked && ModeSetting.of(load.pedal()).equals(inUse.setting())) {
+        Grid.GridRow row = row(load, here);
         if (!rows.contains(row)) {
           rows.add(row);
         }
@@ -239,13 +241,13 @@ final class OutputParts {
                 rows));
   }
 
-  private static Grid.Row row(ElectrodeLoad load, Here here) {
-    return Grid.Row.of(
+  private static Grid.GridRow row(ElectrodeLoad load, PageContext here) {
+    return Grid.GridRow.of(
         here.link(load.electrode()),
-        Line.of(hundredths(load.averaged())),
-        Line.of(tenths(load.throughMinute())),
-        Line.of(load.limit().map(Numbers::text).orElse(here.say("output.not-declared"))),
-        Line.of(
+        RichLine.of(hundredths(load.averaged())),
+        RichLine.of(tenths(load.throughMinute())),
+        RichLine.of(load.limit().map(Numbers::text).orElse(here.say("output.not-declared"))),
+        RichLine.of(
             load.inAnyMinute()
                 .map(seconds -> with(Math.floor(seconds.value()), seconds))
                 .orElse(here.say("output.not-declared"))));

@@ -6,5 +6,5 @@ public interface Page {
   /** The name of its template. */
   String template();
 
-  Frame frame();
+  PageFrame frame();
 }

@@ -4,5 +4,5 @@ import java.util.stream.Stream;
 
 /** Makes all pages of one kind. */
 interface Pages {
-  Stream<Page> of(Site site);
+  Stream<Page> of(Website site);
 }

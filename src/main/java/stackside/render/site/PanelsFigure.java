@@ -13,7 +13,7 @@ import stackside.render.site.Part.Grid;
 final class PanelsFigure {
   private PanelsFigure() {}
 
-  static List<Part> parts(List<Machine> machines, String id, Here here) {
+  static List<Part> parts(List<Machine> machines, String id, PageContext here) {
     return machines.isEmpty()
         ? List.of()
         : List.of(
@@ -21,7 +21,7 @@ final class PanelsFigure {
             table(machines, here));
   }
 
-  private static Part.Side side(Machine machine, String id, Here here) {
+  private static Part.Side side(Machine machine, String id, PageContext here) {
     return new Part.Side(
         here.link(machine),
         new Html(
@@ -30,7 +30,7 @@ final class PanelsFigure {
                 id + "-" + machine.id().slug())));
   }
 
-  private static Grid table(List<Machine> machines, Here here) {
+  private static Grid table(List<Machine> machines, PageContext here) {
     return new Grid(
         here.say("figure.panels.table"),
         List.of(
@@ -41,16 +41,16 @@ final class PanelsFigure {
         machines.stream().map(machine -> row(machine, here)).toList());
   }
 
-  private static Grid.Row row(Machine machine, Here here) {
-    return Grid.Row.of(
+  private static Grid.GridRow row(Machine machine, PageContext here) {
+    return Grid.GridRow.of(
         here.link(machine),
-        Line.of(here.say("selects." + machine.selectsSocket().value().word())),
-        Line.of(listed(machine.sockets())),
-        Line.of(noticing(machine, here)));
+        RichLine.of(here.say("selects." + machine.selectsSocket().value().word())),
+        RichLine.of(listed(machine.sockets())),
+        RichLine.of(noticing(machine, here)));
   }
 
   /** The sockets at which the machine detects that nothing is plugged in. */
-  private static String noticing(Machine machine, Here here) {
+  private static String noticing(Machine machine, PageContext here) {
     List<Socket> noticing = machine.sockets().stream().filter(Socket::noticesPlug).toList();
     if (noticing.isEmpty()) {
       return here.say("figure.panels.none");

@@ -21,7 +21,7 @@ public sealed interface Part {
     }
 
     /** One label and its values, one per line. */
-    public record Fact(String label, List<Line> values) {
+    public record Fact(String label, List<RichLine> values) {
       public Fact {
         values = List.copyOf(values);
       }
@@ -29,14 +29,15 @@ public sealed interface Part {
   }
 
   /** A table. The first cell of each row names the row. */
-  record Grid(String caption, List<String> head, List<Row> rows, Reading reading) implements Part {
+  record Grid(String caption, List<String> head, List<GridRow> rows, Reading reading)
+      implements Part {
     /** Number of columns that fit side by side on a phone. */
     private static final int NARROW = 3;
 
     public Grid {
       head = List.copyOf(head);
       rows = List.copyOf(rows);
-      for (Row row : rows) {
+      for (GridRow row : rows) {
         if (row.cells().size() + 1 != head.size()) {
           throw new IllegalArgumentException(
               "a row of " + (row.cells().size() + 1) + " cells under the head " + head);
@@ -49,7 +50,7 @@ public sealed interface Part {
       return "grid";
     }
 
-    Grid(String caption, List<String> head, List<Row> rows) {
+    Grid(String caption, List<String> head, List<GridRow> rows) {
       this(caption, head, rows, Reading.BY_ROW);
     }
 
@@ -72,19 +73,19 @@ public sealed interface Part {
     }
 
     /** One row. Links can lead to its anchor. */
-    public record Row(Optional<String> anchor, Line name, List<Line> cells) {
-      public Row {
+    public record GridRow(Optional<String> anchor, RichLine name, List<RichLine> cells) {
+      public GridRow {
         cells = List.copyOf(cells);
       }
 
-      static Row of(Line name, Line... cells) {
-        return new Row(Optional.empty(), name, List.of(cells));
+      static GridRow of(RichLine name, RichLine... cells) {
+        return new GridRow(Optional.empty(), name, List.of(cells));
       }
     }
   }
 
   /** A list of lines, most of them links. */
-  record Lines(List<Line> lines) implements Part {
+  record Lines(List<RichLine> lines) implements Part {
     public Lines {
       lines = List.copyOf(lines);
     }
@@ -107,7 +108,7 @@ public sealed interface Part {
     }
 
     /** One step: what to do, what to see, and remarks below. */
-    public record Step(Line action, Optional<Line> see, List<Line> notes) {
+    public record Step(RichLine action, Optional<RichLine> see, List<RichLine> notes) {
       public Step {
         notes = List.copyOf(notes);
       }
@@ -115,7 +116,7 @@ public sealed interface Part {
   }
 
   /** One paragraph. */
-  record Say(Line line) implements Part {
+  record Say(RichLine line) implements Part {
     @Override
     public String kind() {
       return "say";
@@ -123,7 +124,7 @@ public sealed interface Part {
   }
 
   /** A box with a heavy frame, for what must not be missed. */
-  record Box(String title, List<Line> lines) implements Part {
+  record Box(String title, List<RichLine> lines) implements Part {
     public Box {
       lines = List.copyOf(lines);
     }
@@ -141,7 +142,7 @@ public sealed interface Part {
    * @param edition the edition in use; empty if there is none
    * @param review the day by which it must be reviewed, as {@code 2026-11-25}; may be empty
    */
-  record CardCheck(String edition, String review, List<Line> lines, List<Answer> answers)
+  record CardCheck(String edition, String review, List<RichLine> lines, List<Answer> answers)
       implements Part {
     public CardCheck {
       lines = List.copyOf(lines);
@@ -154,7 +155,7 @@ public sealed interface Part {
     }
 
     /** One answer, hidden until a script knows that it applies. */
-    public record Answer(String when, Line line) {}
+    public record Answer(String when, RichLine line) {}
   }
 
   /** Prose of the unit, as HTML. */
@@ -229,5 +230,5 @@ public sealed interface Part {
     }
   }
 
-  record Side(Line heading, Html drawing) {}
+  record Side(RichLine heading, Html drawing) {}
 }

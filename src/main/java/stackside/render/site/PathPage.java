@@ -10,7 +10,12 @@ import java.util.List;
  * @param sections what follows below
  */
 public record PathPage(
-    Frame frame, String key, Line lead, String record, List<Read> reads, List<Section> sections)
+    PageFrame frame,
+    String key,
+    RichLine lead,
+    String record,
+    List<Read> reads,
+    List<Section> sections)
     implements Page {
   public PathPage {
     reads = List.copyOf(reads);
@@ -18,7 +23,7 @@ public record PathPage(
   }
 
   /** One thing to read. */
-  public record Read(String id, Line line, String name, int minutes, String time) {}
+  public record Read(String id, RichLine line, String name, int minutes, String time) {}
 
   @Override
   public String template() {

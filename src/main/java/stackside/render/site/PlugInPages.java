@@ -12,9 +12,9 @@ import stackside.model.Electrode;
 import stackside.model.Fact;
 import stackside.model.FootSwitch;
 import stackside.model.Instrument;
-import stackside.model.Kept;
 import stackside.model.Plug;
 import stackside.model.Room;
+import stackside.model.RoomStock;
 import stackside.model.Term;
 import stackside.model.Thing;
 import stackside.render.Links;
@@ -26,7 +26,7 @@ import stackside.render.site.Part.Facts;
 final class PlugInPages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.of(
             Stream.of(index(site)),
             site.unit().instruments().stream().map(each -> instrument(each, site)),
@@ -36,8 +36,8 @@ final class PlugInPages implements Pages {
         .flatMap(pages -> pages);
   }
 
-  private static Page index(Site site) {
-    Here here = site.at("instruments.html");
+  private static Page index(Website site) {
+    PageContext here = site.at("instruments.html");
     return new PlainPage(
         here.frame(here.say("menu.instruments")),
         "plain",
@@ -49,82 +49,88 @@ final class PlugInPages implements Pages {
             list("foot-switches", here.term(Term.FOOT_SWITCH), site.unit().footSwitches(), here)));
   }
 
-  private static Section list(String id, String heading, List<? extends Thing> things, Here here) {
+  private static Section list(
+      String id, String heading, List<? extends Thing> things, PageContext here) {
     return new Section(
         id,
         heading,
         List.of(
             things.isEmpty()
-                ? new Part.Say(Line.of(here.say("none")))
+                ? new Part.Say(RichLine.of(here.say("none")))
                 : new Part.Lines(things.stream().map(here::link).toList())));
   }
 
-  private static Page instrument(Instrument instrument, Site site) {
-    Here here = site.at(Links.to(instrument.id()).page());
+  private static Page instrument(Instrument instrument, Website site) {
+    PageContext here = site.at(Links.to(instrument.id()).page());
     List<Facts.Fact> facts = new ArrayList<>();
     if (!instrument.also().isEmpty()) {
       facts.add(
           Answers.fact(
               here,
               "also",
-              Line.of(
+              RichLine.of(
                   instrument.also().stream().map(Fact::value).collect(Collectors.joining(", ")))));
     }
-    facts.add(Answers.fact(here, "energy-kind", Line.of(here.choice(instrument.kind().value()))));
+    facts.add(
+        Answers.fact(here, "energy-kind", RichLine.of(here.choice(instrument.kind().value()))));
     facts.add(Answers.fact(here, "connector", form(instrument.connector().value(), here)));
     facts.add(
         Answers.fact(
-            here, "rated-voltage", Line.of(Numbers.text(instrument.ratedVoltage().value()))));
+            here, "rated-voltage", RichLine.of(Numbers.text(instrument.ratedVoltage().value()))));
     instrument
         .singleUse()
         .ifPresent(
             once ->
                 facts.add(
                     Answers.fact(
-                        here, "single-use", Line.of(here.say(once.value() ? "yes" : "no")))));
+                        here, "single-use", RichLine.of(here.say(once.value() ? "yes" : "no")))));
     facts.add(kept(here, keeps -> contains(keeps.instruments(), instrument)));
     return page(instrument, facts, Optional.empty(), here);
   }
 
-  private static Page cable(Cable cable, Site site) {
-    Here here = site.at(Links.to(cable.id()).page());
+  private static Page cable(Cable cable, Website site) {
+    PageContext here = site.at(Links.to(cable.id()).page());
     List<Facts.Fact> facts = new ArrayList<>();
     facts.add(Answers.fact(here, "plug", form(cable.plug().value(), here)));
     facts.add(Answers.fact(here, "connector", form(cable.connector().value(), here)));
     facts.add(
-        Answers.fact(here, "rated-voltage", Line.of(Numbers.text(cable.ratedVoltage().value()))));
+        Answers.fact(
+            here, "rated-voltage", RichLine.of(Numbers.text(cable.ratedVoltage().value()))));
     facts.add(kept(here, keeps -> contains(keeps.cables(), cable)));
     return page(cable, facts, Optional.empty(), here);
   }
 
-  private static Page electrode(Electrode electrode, Site site) {
-    Here here = site.at(Links.to(electrode.id()).page());
+  private static Page electrode(Electrode electrode, Website site) {
+    PageContext here = site.at(Links.to(electrode.id()).page());
     List<Facts.Fact> facts = new ArrayList<>();
     facts.add(
-        Answers.fact(here, "area", Line.of(here.say("area." + electrode.area().value().word()))));
+        Answers.fact(
+            here, "area", RichLine.of(here.say("area." + electrode.area().value().word()))));
     facts.add(Answers.fact(here, "plug", form(electrode.plug().value(), here)));
     facts.add(
-        Answers.fact(here, "patients", Line.of(here.spans().text(electrode.patients().value()))));
+        Answers.fact(
+            here, "patients", RichLine.of(here.spans().text(electrode.patients().value()))));
     electrode
         .heatingFactor()
         .ifPresent(
             factor ->
                 facts.add(
-                    Answers.fact(here, "heating-factor", Line.of(Numbers.text(factor.value())))));
+                    Answers.fact(
+                        here, "heating-factor", RichLine.of(Numbers.text(factor.value())))));
     facts.add(kept(here, keeps -> contains(keeps.neutralElectrodes(), electrode)));
     return page(electrode, facts, Optional.empty(), here);
   }
 
-  private static Page footSwitch(FootSwitch footSwitch, Site site) {
-    Here here = site.at(Links.to(footSwitch.id()).page());
-    List<Line> rooms =
+  private static Page footSwitch(FootSwitch footSwitch, Website site) {
+    PageContext here = site.at(Links.to(footSwitch.id()).page());
+    List<RichLine> rooms =
         here.unit().rooms().stream()
             .filter(room -> contains(room.footSwitches(), footSwitch))
             .map(here::link)
             .toList();
     Facts.Fact where =
         rooms.isEmpty()
-            ? Answers.fact(here, "rooms", Line.of(here.say("kept.nowhere")))
+            ? Answers.fact(here, "rooms", RichLine.of(here.say("kept.nowhere")))
             : new Facts.Fact(here.say("fact.rooms"), rooms);
     return page(
         footSwitch,
@@ -137,7 +143,7 @@ final class PlugInPages implements Pages {
   }
 
   private static Page page(
-      Thing thing, List<Facts.Fact> facts, Optional<Section> drawing, Here here) {
+      Thing thing, List<Facts.Fact> facts, Optional<Section> drawing, PageContext here) {
     List<Section> sections = new ArrayList<>();
     drawing.ifPresent(sections::add);
     sections.add(here.section("facts", new Facts(facts)));
@@ -152,8 +158,8 @@ final class PlugInPages implements Pages {
   }
 
   /** The name of a plug's form, as some machine calls it. */
-  private static Line form(ConnectorId form, Here here) {
-    return Line.of(
+  private static RichLine form(ConnectorId form, PageContext here) {
+    return RichLine.of(
         here.unit().machines().stream()
             .flatMap(machine -> machine.plug(form).stream())
             .map(Plug::name)
@@ -162,14 +168,14 @@ final class PlugInPages implements Pages {
             .orElse(form.slug()));
   }
 
-  private static Facts.Fact kept(Here here, Predicate<Kept> there) {
-    List<Line> rooms =
+  private static Facts.Fact kept(PageContext here, Predicate<RoomStock> there) {
+    List<RichLine> rooms =
         here.unit().rooms().stream()
             .filter(room -> there.test(room.keeps()))
             .map((Room room) -> here.link(room))
             .toList();
     return rooms.isEmpty()
-        ? Answers.fact(here, "kept-in", Line.of(here.say("kept.nowhere")))
+        ? Answers.fact(here, "kept-in", RichLine.of(here.say("kept.nowhere")))
         : new Facts.Fact(here.say("fact.kept-in"), rooms);
   }
 

@@ -35,14 +35,14 @@ final class PowerFigure {
       Set.of(CurrentType.CUT, CurrentType.BLENDED_CUT, CurrentType.PULSED_CUT);
 
   private final List<InUse> settings;
-  private final Here here;
+  private final PageContext here;
 
-  private PowerFigure(List<InUse> settings, Here here) {
+  private PowerFigure(List<InUse> settings, PageContext here) {
     this.settings = settings;
     this.here = here;
   }
 
-  static List<Part> parts(List<Mode> modes, String id, Here here) {
+  static List<Part> parts(List<Mode> modes, String id, PageContext here) {
     List<InUse> settings = Together.of(here.site().analysis().outputs(), modes).settings();
     boolean oneMachine = settings.stream().map(each -> each.machine().id()).distinct().count() == 1;
     return oneMachine ? new PowerFigure(settings, here).parts(id) : List.of();
@@ -55,12 +55,12 @@ final class PowerFigure {
         table(),
         new Part.Lines(said()),
         new Part.Say(
-            Line.of(
+            RichLine.of(
                 here.say(
                     "figure.power.beyond",
                     OutputParts.rounded(loads().from()),
                     OutputParts.rounded(loads().to())))),
-        new Part.Say(Line.of(here.say("figure.power.limits"))));
+        new Part.Say(RichLine.of(here.say("figure.power.limits"))));
   }
 
   private Part drawn(String id) {
@@ -94,25 +94,25 @@ final class PowerFigure {
     }
     TreeSet<Ohms> loads = new TreeSet<>();
     settings.forEach(use -> loads.addAll(output(use).tableLoads()));
-    List<Grid.Row> rows = new ArrayList<>();
+    List<Grid.GridRow> rows = new ArrayList<>();
     loads.forEach(load -> rows.add(row(load)));
     return new Grid(here.say("figure.power.title", settings.get(0).machine().title()), head, rows)
         .byColumn();
   }
 
-  private Grid.Row row(Ohms load) {
-    List<Line> cells = new ArrayList<>();
+  private Grid.GridRow row(Ohms load) {
+    List<RichLine> cells = new ArrayList<>();
     for (InUse use : settings) {
       cells.add(cell(output(use).curve().power(load).map(OutputParts::rounded)));
       if (pulsed(use)) {
         cells.add(cell(output(use).averaged(load).map(OutputParts::tenths)));
       }
     }
-    return new Grid.Row(Optional.empty(), Line.of(OutputParts.rounded(load)), cells);
+    return new Grid.GridRow(Optional.empty(), RichLine.of(OutputParts.rounded(load)), cells);
   }
 
-  private Line cell(Optional<String> power) {
-    return Line.of(power.orElse(here.say("output.not-published-here")));
+  private RichLine cell(Optional<String> power) {
+    return RichLine.of(power.orElse(here.say("output.not-published-here")));
   }
 
   private static boolean pulsed(InUse use) {
@@ -130,20 +130,20 @@ final class PowerFigure {
             here.say("figure.power.settings"),
             head,
             List.of(
-                fact("column.setting", use -> Line.of(OutputParts.name(use.setting()))),
+                fact("column.setting", use -> RichLine.of(OutputParts.name(use.setting()))),
                 fact("output.asked-by", this::asked),
-                fact("figure.power.known", use -> Line.of(here.say(known(use)))),
-                fact("figure.power.full", use -> Line.of(span(output(use).fullPower()))),
-                fact("figure.power.most", use -> Line.of(span(mostly(use)))),
+                fact("figure.power.known", use -> RichLine.of(here.say(known(use)))),
+                fact("figure.power.full", use -> RichLine.of(span(output(use).fullPower()))),
+                fact("figure.power.most", use -> RichLine.of(span(mostly(use)))),
                 fact(
                     "figure.power.dry",
                     use -> cell(output(use).dried().map(OutputParts::rounded)))))
         .byColumn();
   }
 
-  private Grid.Row fact(String key, Function<InUse, Line> value) {
-    return new Grid.Row(
-        Optional.empty(), Line.of(here.say(key)), settings.stream().map(value).toList());
+  private Grid.GridRow fact(String key, Function<InUse, RichLine> value) {
+    return new Grid.GridRow(
+        Optional.empty(), RichLine.of(here.say(key)), settings.stream().map(value).toList());
   }
 
   private static String known(InUse use) {
@@ -152,12 +152,13 @@ final class PowerFigure {
         : "figure.power.calculated";
   }
 
-  private Line asked(InUse use) {
-    List<Profile> profiles = use.asked().stream().map(Outputs.Asked::profile).distinct().toList();
-    Line first = here.link(profiles.get(0));
+  private RichLine asked(InUse use) {
+    List<Profile> profiles =
+        use.asked().stream().map(Outputs.SettingUse::profile).distinct().toList();
+    RichLine first = here.link(profiles.get(0));
     return profiles.size() == 1
         ? first
-        : first.then(Piece.of(here.say("figure.power.others", profiles.size() - 1)));
+        : first.then(TextPiece.of(here.say("figure.power.others", profiles.size() - 1)));
   }
 
   private String span(Optional<LoadSpan> loads) {
@@ -175,18 +176,18 @@ final class PowerFigure {
         .flatMap(power -> output(use).curve().reaching(new Watts(HELD * power.value())));
   }
 
-  private List<Line> said() {
-    List<Line> lines = new ArrayList<>();
+  private List<RichLine> said() {
+    List<RichLine> lines = new ArrayList<>();
     for (InUse soft : settings) {
       for (InUse cut : settings) {
         if (soft.setting().mode().current().value() == CurrentType.SOFT_COAGULATION
             && CUTS.contains(cut.setting().mode().current().value())) {
-          drying(soft, cut).ifPresent(words -> lines.add(Line.of(words)));
-          lines.add(Line.of(lead(soft, cut)));
+          drying(soft, cut).ifPresent(words -> lines.add(RichLine.of(words)));
+          lines.add(RichLine.of(lead(soft, cut)));
         }
       }
     }
-    settings.forEach(use -> burst(use).ifPresent(words -> lines.add(Line.of(words))));
+    settings.forEach(use -> burst(use).ifPresent(words -> lines.add(RichLine.of(words))));
     return lines;
   }
 

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param key identifies where a device stores that the drill was completed
  * @param drill the link to the drill
  */
-public record PracticePage(Frame frame, String key, Line drill, List<Stage> stages)
+public record PracticePage(PageFrame frame, String key, RichLine drill, List<Stage> stages)
     implements Page {
   public PracticePage {
     stages = List.copyOf(stages);
@@ -23,7 +23,7 @@ public record PracticePage(Frame frame, String key, Line drill, List<Stage> stag
    * @param see what to look for afterwards
    * @param style the class for the style sheet
    */
-  public record Stage(String name, List<Line> does, Optional<Line> see, String style) {
+  public record Stage(String name, List<RichLine> does, Optional<RichLine> see, String style) {
     public Stage {
       does = List.copyOf(does);
     }

@@ -13,7 +13,7 @@ import stackside.render.site.PracticePage.Stage;
 final class PracticePages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return site.unit().drills().stream().map(drill -> page(drill, site));
   }
 
@@ -22,14 +22,14 @@ final class PracticePages implements Pages {
   }
 
   /** Links to all of them, for the page of paths. */
-  static List<Line> links(Here here) {
+  static List<RichLine> links(PageContext here) {
     return here.unit().drills().stream()
         .map(drill -> here.page(here.say("practice.title", drill.title()), path(drill)))
         .toList();
   }
 
-  private static Page page(Drill drill, Site site) {
-    Here here = site.at(path(drill));
+  private static Page page(Drill drill, Website site) {
+    PageContext here = site.at(path(drill));
     return new PracticePage(
         here.frame(
             here.say("practice.title", drill.title()),
@@ -40,44 +40,45 @@ final class PracticePages implements Pages {
         stages(drill, here));
   }
 
-  private static List<Stage> stages(Drill drill, Here here) {
+  private static List<Stage> stages(Drill drill, PageContext here) {
     List<Stage> stages = new ArrayList<>();
-    stages.add(stage("sign", Line.of(DrillPages.sign(drill, here)), "stage-sign", here));
-    stages.add(stage("make-safe", Line.of(drill.makeSafe().value()), "stage-safe", here));
+    stages.add(stage("sign", RichLine.of(DrillPages.sign(drill, here)), "stage-sign", here));
+    stages.add(stage("make-safe", RichLine.of(drill.makeSafe().value()), "stage-safe", here));
     int number = 0;
     for (DrillCheck check : drill.checks()) {
       number++;
       stages.add(
           new Stage(
               here.say("practice.check", number, drill.checks().size()),
-              List.of(Line.of(check.action().value())),
-              check.see().map(see -> Line.of(see.value())),
+              List.of(RichLine.of(check.action().value())),
+              check.see().map(see -> RichLine.of(see.value())),
               "stage-check"));
     }
     drill
         .never()
         .ifPresent(
-            never -> stages.add(stage("never", Line.of(never.value()), "stage-never", here)));
+            never -> stages.add(stage("never", RichLine.of(never.value()), "stage-never", here)));
     stages.add(end(drill, here));
     return stages;
   }
 
-  private static Stage stage(String name, Line does, String style, Here here) {
+  private static Stage stage(String name, RichLine does, String style, PageContext here) {
     return new Stage(here.say("practice." + name), List.of(does), Optional.empty(), style);
   }
 
-  private static Stage end(Drill drill, Here here) {
-    List<Line> does = new ArrayList<>();
+  private static Stage end(Drill drill, PageContext here) {
+    List<RichLine> does = new ArrayList<>();
     if (drill.escalate().value()) {
       for (Premises location : here.unit().details().locations()) {
         location
             .contacts()
             .forEach(
                 contact ->
-                    does.add(Line.of(location.title() + ": ").then(DrillPages.contact(contact))));
+                    does.add(
+                        RichLine.of(location.title() + ": ").then(DrillPages.contact(contact))));
       }
     } else {
-      does.add(Line.of(here.say("drill.no-escalation")));
+      does.add(RichLine.of(here.say("drill.no-escalation")));
     }
     return new Stage(
         here.say(drill.escalate().value() ? "practice.escalate" : "practice.end"),

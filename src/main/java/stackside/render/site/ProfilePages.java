@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import stackside.derive.circuit.Outcome;
+import stackside.derive.circuit.FaultOutcome;
 import stackside.derive.edition.Editions;
 import stackside.model.FootSwitch;
 import stackside.model.Machine;
@@ -28,7 +28,7 @@ import stackside.render.site.Part.Grid;
 final class ProfilePages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return site.unit().profiles().stream()
         .flatMap(
             profile ->
@@ -37,13 +37,13 @@ final class ProfilePages implements Pages {
                     site.served(profile).stream().map(room -> inRoom(room, profile, site))));
   }
 
-  private static Page page(Profile profile, Site site) {
-    Here here = site.at("profiles/" + profile.id().slug() + ".html");
+  private static Page page(Profile profile, Website site) {
+    PageContext here = site.at("profiles/" + profile.id().slug() + ".html");
     List<Section> sections = new ArrayList<>();
     sections.add(answer(profile, Answers.facts(profile, here), here));
     sections.add(here.section("for", question(profile, here)));
     sections.addAll(remarks(profile, here));
-    List<Line> rooms =
+    List<RichLine> rooms =
         site.served(profile).stream()
             .map(
                 room ->
@@ -54,7 +54,7 @@ final class ProfilePages implements Pages {
         here.section(
             "in-rooms",
             rooms.isEmpty()
-                ? new Part.Say(Line.of(here.say("profile.no-room")))
+                ? new Part.Say(RichLine.of(here.say("profile.no-room")))
                 : new Part.Lines(rooms)));
     sections.add(here.mentions(profile.id()));
     return new PlainPage(
@@ -65,18 +65,18 @@ final class ProfilePages implements Pages {
             .about(about(profile, profile.machine().value().title()))
             .due(here.review(profile.id())),
         "answer",
-        Optional.of(Line.of(Answers.sites(profile))),
+        Optional.of(RichLine.of(Answers.sites(profile))),
         sections);
   }
 
   /** When to use it and what to watch for come before everything that is set, as on the card. */
-  private static Section answer(Profile profile, Facts facts, Here here) {
+  private static Section answer(Profile profile, Facts facts, PageContext here) {
     List<Part> parts = new ArrayList<>();
     profile
         .alternative()
         .ifPresent(each -> parts.add(new Part.Say(Answers.alternative(each, here))));
     Answers.pressOnly(profile, here)
-        .ifPresent(words -> parts.add(new Part.Box("", List.of(Line.of(words)))));
+        .ifPresent(words -> parts.add(new Part.Box("", List.of(RichLine.of(words)))));
     profile
         .caution()
         .ifPresent(
@@ -85,7 +85,7 @@ final class ProfilePages implements Pages {
     return here.section("answer", parts.toArray(Part[]::new));
   }
 
-  private static Facts question(Profile profile, Here here) {
+  private static Facts question(Profile profile, PageContext here) {
     List<Facts.Fact> facts = new ArrayList<>();
     facts.add(Answers.fact(here, "machine", here.link(profile.machine().value())));
     facts.add(new Facts.Fact(here.say("fact.lesions"), here.links(profile.lesions())));
@@ -101,7 +101,7 @@ final class ProfilePages implements Pages {
     return new Facts(facts);
   }
 
-  private static List<Section> remarks(Profile profile, Here here) {
+  private static List<Section> remarks(Profile profile, PageContext here) {
     List<Section> sections = new ArrayList<>();
     profile
         .technique()
@@ -123,12 +123,12 @@ final class ProfilePages implements Pages {
                 entry ->
                     new Facts.Fact(
                         entry.getKey().replace('-', ' '),
-                        List.of(Line.of(entry.getValue().value()))))
+                        List.of(RichLine.of(entry.getValue().value()))))
             .toList());
   }
 
-  private static Page inRoom(Room room, Profile profile, Site site) {
-    Here here = site.at(Answers.page(room, profile));
+  private static Page inRoom(Room room, Profile profile, Website site) {
+    PageContext here = site.at(Answers.page(room, profile));
     Machine machine = profile.machine().value();
     List<Section> sections = new ArrayList<>();
     List<Facts.Fact> facts = new ArrayList<>(Answers.facts(profile, here).facts());
@@ -160,15 +160,16 @@ final class ProfilePages implements Pages {
             .about(about(profile, room.title() + ", " + machine.title()))
             .due(here.review(profile.id())),
         "answer",
-        Optional.of(Line.of(room.title() + ", " + machine.title() + ". " + Answers.sites(profile))),
+        Optional.of(
+            RichLine.of(room.title() + ", " + machine.title() + ". " + Answers.sites(profile))),
         sections);
   }
 
   /** The room's cards that show the answer, with their editions. */
-  private static Optional<Facts.Fact> onCards(Room room, Profile profile, Here here) {
+  private static Optional<Facts.Fact> onCards(Room room, Profile profile, PageContext here) {
     Publication publication = here.site().publication();
     String key = publication.draft() ? "answer.card-draft" : "answer.card";
-    Line[] cards =
+    RichLine[] cards =
         here.site().cardsWith(room, profile).stream()
             .map(
                 plan -> {
@@ -178,7 +179,7 @@ final class ProfilePages implements Pages {
                       here.say(key, plan.title(), edition.words(), here.date(edition.since())),
                       CardPages.path(plan));
                 })
-            .toArray(Line[]::new);
+            .toArray(RichLine[]::new);
     return cards.length == 0 ? Optional.empty() : Optional.of(Answers.fact(here, "on-card", cards));
   }
 
@@ -192,7 +193,7 @@ final class ProfilePages implements Pages {
         + where;
   }
 
-  private static Section drawings(Room room, Profile profile, Here here) {
+  private static Section drawings(Room room, Profile profile, PageContext here) {
     List<Part> parts = new ArrayList<>();
     parts.add(
         SocketParts.panel(PanelPlans.in(here.site().publication(), room, profile), "panel", here));
@@ -209,7 +210,7 @@ final class ProfilePages implements Pages {
   /**
    * The other answers for the same lesion, step and site: the preferred one and its alternatives.
    */
-  private static List<Profile> others(Room room, Profile profile, Here here) {
+  private static List<Profile> others(Room room, Profile profile, PageContext here) {
     Set<Profile> others = new LinkedHashSet<>();
     here.site().analysis().coverage().of(room).stream()
         .filter(
@@ -225,7 +226,7 @@ final class ProfilePages implements Pages {
     return List.copyOf(others);
   }
 
-  private static Line other(Room room, Profile other, Here here) {
+  private static RichLine other(Room room, Profile other, PageContext here) {
     String words =
         other
             .alternative()
@@ -235,21 +236,21 @@ final class ProfilePages implements Pages {
                         + ". "
                         + here.say("answer.alternative", alternative.when().value()))
             .orElse(here.say("answer.preferred"));
-    return Line.of(Piece.link(words, here.to(Answers.page(room, other))))
-        .then(Piece.of(" "))
+    return RichLine.of(TextPiece.link(words, here.to(Answers.page(room, other))))
+        .then(TextPiece.of(" "))
         .then(Answers.brief(other, here));
   }
 
-  private static Optional<Section> wrongSockets(Room room, Profile profile, Here here) {
-    List<Outcome> wrong = here.site().analysis().circuits().wrongSockets(profile, room);
+  private static Optional<Section> wrongSockets(Room room, Profile profile, PageContext here) {
+    List<FaultOutcome> wrong = here.site().analysis().circuits().wrongSockets(profile, room);
     if (wrong.isEmpty()) {
       return Optional.empty();
     }
-    List<Grid.Row> rows = wrong.stream().map(outcome -> row(outcome, here)).toList();
+    List<Grid.GridRow> rows = wrong.stream().map(outcome -> row(outcome, here)).toList();
     return Optional.of(
         here.section(
             "wrong-sockets",
-            new Part.Say(Line.of(here.say("wrong-sockets.computed"))),
+            new Part.Say(RichLine.of(here.say("wrong-sockets.computed"))),
             new Grid(
                 here.say("section.wrong-sockets"),
                 List.of(
@@ -259,17 +260,17 @@ final class ProfilePages implements Pages {
                 rows)));
   }
 
-  private static Grid.Row row(Outcome outcome, Here here) {
-    return Grid.Row.of(
-        outcome.deviation().socket().map(here::link).orElse(Line.of(here.say("unknown"))),
-        Line.of(OutcomeWords.brief(outcome.worst(), here.words())),
-        Here.status(
+  private static Grid.GridRow row(FaultOutcome outcome, PageContext here) {
+    return Grid.GridRow.of(
+        outcome.deviation().socket().map(here::link).orElse(RichLine.of(here.say("unknown"))),
+        RichLine.of(OutcomeWords.brief(outcome.worst(), here.words())),
+        PageContext.status(
             OutcomeWords.mark(outcome.outcomeClass()),
             OutcomeWords.words(outcome.outcomeClass(), here.words())));
   }
 
-  private static Part when(Room room, Machine machine, Here here) {
-    List<Line> lines = new ArrayList<>();
+  private static Part when(Room room, Machine machine, PageContext here) {
+    List<RichLine> lines = new ArrayList<>();
     here.unit().checklistsFor(machine).forEach(list -> lines.add(here.linkWithKind(list.id())));
     here.unit().drillsFor(machine).forEach(drill -> lines.add(here.linkWithKind(drill.id())));
     room.assets().stream()

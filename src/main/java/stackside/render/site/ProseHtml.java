@@ -6,11 +6,11 @@ import stackside.render.Numbers;
 
 /** Converts prose to HTML. This is the only place where the unit's text becomes mark-up. */
 final class ProseHtml {
-  private final Here here;
+  private final PageContext here;
   private final int deepest;
   private final StringBuilder out = new StringBuilder();
 
-  private ProseHtml(Here here, int deepest) {
+  private ProseHtml(PageContext here, int deepest) {
     this.here = here;
     this.deepest = deepest;
   }
@@ -20,7 +20,7 @@ final class ProseHtml {
    *
    * @param below the level of the heading above it
    */
-  static Html of(Prose prose, Here here, int below) {
+  static Html of(Prose prose, PageContext here, int below) {
     ProseHtml html = new ProseHtml(here, below);
     prose.blocks().forEach(html::block);
     return new Html(html.out.toString());

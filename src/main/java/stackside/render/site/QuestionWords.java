@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Question;
 import stackside.derive.question.Reply;
 import stackside.derive.question.Subject;
@@ -19,10 +19,10 @@ import stackside.render.OutcomeWords;
 import stackside.render.PedalPlan;
 
 /** Words for a question about a place, for its answers, and for where to read more. */
-record QuestionWords(Here here) {
+record QuestionWords(PageContext here) {
 
   /** The room, with the generator if there are several. */
-  static String place(Place place) {
+  static String place(RoomAtAsset place) {
     return place.room().title()
         + (place.room().assets().size() > 1 ? ", " + place.machine().title() : "");
   }
@@ -146,8 +146,8 @@ record QuestionWords(Here here) {
   }
 
   /** Where the right answer is documented, for further reading. */
-  Line source(Question question) {
-    Place place = question.place();
+  RichLine source(Question question) {
+    RoomAtAsset place = question.place();
     Subject subject = question.subject();
     if (subject instanceof Subject.SocketFor || subject instanceof Subject.Selection) {
       return link(here.say("kind.machine"), place.machine().id());
@@ -169,8 +169,8 @@ record QuestionWords(Here here) {
     }
     if (subject instanceof Subject.CallAt) {
       Contact contact = ((Reply.Call) question.right()).contact();
-      return Line.of(
-          Piece.link(here.say("menu.contacts"), Links.to(contact.id()).from(here.path())));
+      return RichLine.of(
+          TextPiece.link(here.say("menu.contacts"), Links.to(contact.id()).from(here.path())));
     }
     if (subject instanceof Subject.CurrentCard) {
       return here.page(here.say("menu.cards"), "cards.html");
@@ -181,11 +181,11 @@ record QuestionWords(Here here) {
     throw new IllegalStateException("a question whose answer stands nowhere: " + subject);
   }
 
-  private Line link(String kind, stackside.model.ThingId id) {
-    return Line.of(Piece.quiet(kind + " ")).then(here.link(id));
+  private RichLine link(String kind, stackside.model.ThingId id) {
+    return RichLine.of(TextPiece.quiet(kind + " ")).then(here.link(id));
   }
 
-  private Line answer(Place place, Subject.AnswerTo answer) {
+  private RichLine answer(RoomAtAsset place, Subject.AnswerTo answer) {
     return here.site().analysis().coverage().of(place.room(), place.asset()).stream()
         .filter(
             cell ->

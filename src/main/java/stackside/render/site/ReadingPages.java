@@ -15,7 +15,7 @@ import stackside.render.Links;
 final class ReadingPages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.of(
             Stream.of(handbook(site), paths(site)),
             site.unit().handbook().stream().map(page -> page(page, site)),
@@ -23,9 +23,9 @@ final class ReadingPages implements Pages {
         .flatMap(pages -> pages);
   }
 
-  private static Page handbook(Site site) {
-    Here here = site.at("handbook.html");
-    List<Line> pages = site.unit().handbook().stream().map(page -> here.link(page)).toList();
+  private static Page handbook(Website site) {
+    PageContext here = site.at("handbook.html");
+    List<RichLine> pages = site.unit().handbook().stream().map(page -> here.link(page)).toList();
     return new PlainPage(
         here.frame(here.say("menu.handbook")),
         "plain",
@@ -37,11 +37,11 @@ final class ReadingPages implements Pages {
                 lines(site.unit().paths().stream().map(p -> here.link(p)).toList(), here))));
   }
 
-  private static Page paths(Site site) {
-    Here here = site.at("paths.html");
-    List<Line> paths =
+  private static Page paths(Website site) {
+    PageContext here = site.at("paths.html");
+    List<RichLine> paths =
         site.unit().paths().stream()
-            .map(path -> here.link(path).then(Piece.of(", " + path.reader().value())))
+            .map(path -> here.link(path).then(TextPiece.of(", " + path.reader().value())))
             .toList();
     return new PlainPage(
         here.frame(here.say("menu.paths")),
@@ -51,7 +51,7 @@ final class ReadingPages implements Pages {
             here.section("paths", lines(paths, here)),
             here.section(
                 "self-checks",
-                new Part.Say(Line.of(here.say("self-check.lead"))),
+                new Part.Say(RichLine.of(here.say("self-check.lead"))),
                 lines(SelfCheckPages.links(here), here)),
             here.section("practice", lines(PracticePages.links(here), here)),
             here.section(
@@ -60,19 +60,19 @@ final class ReadingPages implements Pages {
             here.section("records", lines(records(here), here))));
   }
 
-  private static List<Line> records(Here here) {
+  private static List<RichLine> records(PageContext here) {
     return here.unit().paths().stream()
         .map(
             path -> here.page(here.say("record.of", path.title()), LearningRecords.path(path.id())))
         .toList();
   }
 
-  private static Part lines(List<Line> lines, Here here) {
-    return lines.isEmpty() ? new Part.Say(Line.of(here.say("none"))) : new Part.Lines(lines);
+  private static Part lines(List<RichLine> lines, PageContext here) {
+    return lines.isEmpty() ? new Part.Say(RichLine.of(here.say("none"))) : new Part.Lines(lines);
   }
 
-  private static Page page(HandbookPage page, Site site) {
-    Here here = site.at(Links.to(page.id()).page());
+  private static Page page(HandbookPage page, Website site) {
+    PageContext here = site.at(Links.to(page.id()).page());
     return new PlainPage(
         here.frame(page.title(), here.page(here.say("menu.handbook"), "handbook.html")),
         "prose",
@@ -80,8 +80,8 @@ final class ReadingPages implements Pages {
         List.of(new Section("", "", HandbookText.of(page.text(), here)), here.mentions(page.id())));
   }
 
-  private static Page page(LearningPath path, Site site) {
-    Here here = site.at(Links.to(path.id()).page());
+  private static Page page(LearningPath path, Website site) {
+    PageContext here = site.at(Links.to(path.id()).page());
     List<PathPage.Read> reads = new ArrayList<>();
     int minutes = 0;
     for (PathReading read : PathReading.of(path, site.unit())) {
@@ -97,7 +97,7 @@ final class ReadingPages implements Pages {
     return new PathPage(
         here.frame(path.title(), here.page(here.say("menu.paths"), "paths.html")),
         path.id().slug(),
-        Line.of(
+        RichLine.of(
             here.say("path.for", path.reader().value())
                 + ". "
                 + here.say(

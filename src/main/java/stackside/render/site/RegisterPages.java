@@ -30,7 +30,7 @@ final class RegisterPages {
   /**
    * What changed, the list of codes, and a page for each card that the content no longer produces.
    */
-  static Stream<Page> of(Site site) {
+  static Stream<Page> of(Website site) {
     Register register = site.publication().editions().register();
     Set<String> made = site.cards().stream().map(CardPlan::name).collect(Collectors.toSet());
     return Stream.concat(
@@ -42,7 +42,7 @@ final class RegisterPages {
   }
 
   /** The pages that must be made again after a withdrawal. */
-  static Stream<Page> afterWithdrawal(Site site, List<CardEntry> down) {
+  static Stream<Page> afterWithdrawal(Website site, List<CardEntry> down) {
     Register register = site.publication().editions().register();
     return Stream.concat(
         Stream.of(cards(site), changes(site, register), codes(site, register)),
@@ -54,8 +54,8 @@ final class RegisterPages {
   }
 
   /** The register: every card ever issued, those out of use first. */
-  static Page cards(Site site) {
-    Here here = site.at(CARDS);
+  static Page cards(Website site) {
+    PageContext here = site.at(CARDS);
     Register register = site.publication().editions().register();
     List<CardEntry> cards = sorted(register);
     return new PlainPage(
@@ -82,9 +82,9 @@ final class RegisterPages {
         .toList();
   }
 
-  private static Line summary(Register register, Here here) {
+  private static RichLine summary(Register register, PageContext here) {
     List<CardEntry> inUse = register.cards().values().stream().filter(CardEntry::current).toList();
-    return Line.of(
+    return RichLine.of(
         here.say(
             "register.summary",
             inUse.size(),
@@ -93,59 +93,59 @@ final class RegisterPages {
             register.last().map(RegisterEntry::on).map(here::date).orElse("")));
   }
 
-  private static List<String> columns(Here here, String... keys) {
+  private static List<String> columns(PageContext here, String... keys) {
     return Stream.concat(Stream.of("card"), Stream.of(keys))
         .map(key -> here.say("column." + key))
         .toList();
   }
 
-  private static Grid.Row row(CardEntry card, Here here) {
-    Line none = Line.of(here.say("none"));
-    return Grid.Row.of(
+  private static Grid.GridRow row(CardEntry card, PageContext here) {
+    RichLine none = RichLine.of(here.say("none"));
+    return Grid.GridRow.of(
         here.page(card.title(), address(card)),
         state(card, here),
         edition(card, here),
-        card.current() ? Line.of(copies(card, here)) : none,
-        card.review().map(here::date).map(Line::of).orElse(none),
+        card.current() ? RichLine.of(copies(card, here)) : none,
+        card.review().map(here::date).map(RichLine::of).orElse(none),
         card.current() ? here.page(here.say("card.pdf"), card.path()) : none,
-        Line.of(Numbers.bind(card.reason())));
+        RichLine.of(Numbers.bind(card.reason())));
   }
 
   /** Each laminated copy, by the number written on it. */
-  private static String copies(CardEntry card, Here here) {
+  private static String copies(CardEntry card, PageContext here) {
     return IntStream.rangeClosed(1, card.copies())
         .mapToObj(copy -> here.say("register.copy", copy, card.copies()))
         .collect(Collectors.joining(", "));
   }
 
-  private static Line edition(CardEntry card, Here here) {
-    return Line.of(
+  private static RichLine edition(CardEntry card, PageContext here) {
+    return RichLine.of(
         here.say("register.edition", Integer.toString(card.edition()), here.date(card.since())));
   }
 
   /** The state of a card in words, with its shape. */
-  private static Line state(CardEntry card, Here here) {
+  private static RichLine state(CardEntry card, PageContext here) {
     return card.current()
-        ? Here.status(Mark.DISC, here.say("register.current"))
-        : Here.status(Mark.SQUARE, here.say("register.out-of-use"));
+        ? PageContext.status(Mark.DISC, here.say("register.current"))
+        : PageContext.status(Mark.SQUARE, here.say("register.out-of-use"));
   }
 
   /** The first section of a card's page: whether a card on the wall is the one in use. */
-  static Section standing(CardEntry card, Here here) {
+  static Section standing(CardEntry card, PageContext here) {
     List<Part> parts = new ArrayList<>();
     parts.add(check(card, here));
     parts.add(
         new Part.Facts(
             Stream.of(
-                    Answers.fact(here, "asset", Line.of(card.asset())),
-                    Answers.fact(here, "copies", Line.of(copies(card, here))),
-                    Answers.fact(here, "fingerprint", Line.of(card.fingerprint())),
+                    Answers.fact(here, "asset", RichLine.of(card.asset())),
+                    Answers.fact(here, "copies", RichLine.of(copies(card, here))),
+                    Answers.fact(here, "fingerprint", RichLine.of(card.fingerprint())),
                     Answers.fact(
                         here,
                         "print",
                         card.current()
                             ? here.page(here.say("card.pdf"), card.path())
-                            : Line.of(here.say("none"))))
+                            : RichLine.of(here.say("none"))))
                 .toList()));
     parts.add(history(card, here));
     parts.add(
@@ -156,19 +156,21 @@ final class RegisterPages {
     return here.section("card-standing", parts.toArray(Part[]::new));
   }
 
-  private static Part.CardCheck check(CardEntry card, Here here) {
+  private static Part.CardCheck check(CardEntry card, PageContext here) {
     String edition = Integer.toString(card.edition());
-    List<Line> lines = new ArrayList<>();
+    List<RichLine> lines = new ArrayList<>();
     lines.add(
         card.current()
-            ? Here.status(Mark.DISC, here.say("check.in-use", edition, here.date(card.since())))
-            : Here.status(Mark.SQUARE, here.say("check.out-of-use")));
+            ? PageContext.status(
+                Mark.DISC, here.say("check.in-use", edition, here.date(card.since())))
+            : PageContext.status(Mark.SQUARE, here.say("check.out-of-use")));
     lines.add(
-        Line.of(card.current() ? here.say("check.others") : here.say("check.why", card.reason())));
+        RichLine.of(
+            card.current() ? here.say("check.others") : here.say("check.why", card.reason())));
     if (card.current()) {
       card.review().ifPresent(day -> lines.add(review(day, here)));
     }
-    lines.add(Line.of(here.say("check.as-of", here.date(here.site().publication().on()))));
+    lines.add(RichLine.of(here.say("check.as-of", here.date(here.site().publication().on()))));
     return new Part.CardCheck(
         card.current() ? edition : "",
         card.review().filter(day -> card.current()).map(Object::toString).orElse(""),
@@ -181,27 +183,29 @@ final class RegisterPages {
             answer("overdue", Mark.TRIANGLE, here, "check.overdue-today")));
   }
 
-  private static Line review(java.time.LocalDate day, Here here) {
+  private static RichLine review(java.time.LocalDate day, PageContext here) {
     return here.site().publication().on().isAfter(day)
-        ? Here.status(Mark.TRIANGLE, here.say("check.overdue", here.date(day)))
-        : Line.of(here.say("check.review-by", here.date(day)));
+        ? PageContext.status(Mark.TRIANGLE, here.say("check.overdue", here.date(day)))
+        : RichLine.of(here.say("check.review-by", here.date(day)));
   }
 
   /** The words, with a placeholder for the edition named in the address. */
-  private static Part.CardCheck.Answer answer(String when, Mark mark, Here here, String key) {
+  private static Part.CardCheck.Answer answer(
+      String when, Mark mark, PageContext here, String key) {
     String[] words = here.say(key, "|").split("\\|", -1);
-    Line line = Here.status(mark, words[0].stripTrailing()).then(Piece.of(" "));
+    RichLine line = PageContext.status(mark, words[0].stripTrailing()).then(TextPiece.of(" "));
     for (int i = 1; i < words.length; i++) {
       line =
           line.then(
-              new Piece("", Optional.empty(), Optional.empty(), "yours"), Piece.strong(words[i]));
+              new TextPiece("", Optional.empty(), Optional.empty(), "yours"),
+              TextPiece.strong(words[i]));
     }
     return new Part.CardCheck.Answer(when, line);
   }
 
   /** Every edition of the card, latest first. */
-  private static Part history(CardEntry card, Here here) {
-    List<Grid.Row> rows = new ArrayList<>();
+  private static Part history(CardEntry card, PageContext here) {
+    List<Grid.GridRow> rows = new ArrayList<>();
     for (RegisterEntry entry : here.site().publication().editions().register().entries()) {
       entry.cards().stream()
           .filter(each -> each.name().equals(card.name()))
@@ -209,13 +213,13 @@ final class RegisterPages {
               each ->
                   rows.add(
                       0,
-                      Grid.Row.of(
-                          Line.of(here.date(entry.on())),
-                          Line.of(Integer.toString(each.edition())),
+                      Grid.GridRow.of(
+                          RichLine.of(here.date(entry.on())),
+                          RichLine.of(Integer.toString(each.edition())),
                           each.edition() < card.edition() && each.current()
-                              ? Here.status(Mark.RING, here.say("register.superseded"))
+                              ? PageContext.status(Mark.RING, here.say("register.superseded"))
                               : state(each, here),
-                          Line.of(Numbers.bind(each.reason())))));
+                          RichLine.of(Numbers.bind(each.reason())))));
     }
     return new Grid(
         here.say("register.history"),
@@ -226,12 +230,12 @@ final class RegisterPages {
   }
 
   /** The page of a card that stays at its last edition, or is out of use. */
-  private static Page page(CardEntry card, Site site) {
-    Here here = site.at(address(card));
+  private static Page page(CardEntry card, Website site) {
+    PageContext here = site.at(address(card));
     Section standing = standing(card, here);
     List<Part> parts = new ArrayList<>(standing.parts());
     if (card.current()) {
-      parts.add(1, new Part.Say(Line.of(here.say("register.stays"))));
+      parts.add(1, new Part.Say(RichLine.of(here.say("register.stays"))));
     }
     return new PlainPage(
         here.frame(here.say("card.of", card.title()), here.page(here.say("menu.cards"), CARDS)),
@@ -241,28 +245,28 @@ final class RegisterPages {
   }
 
   /** Every code known to this copy of the site, for a card whose code leads nowhere. */
-  private static Page codes(Site site, Register register) {
-    Here here = site.at(CODES);
-    List<Grid.Row> rows =
+  private static Page codes(Website site, Register register) {
+    PageContext here = site.at(CODES);
+    List<Grid.GridRow> rows =
         register.cards().values().stream()
             .sorted(Comparator.comparing(CardEntry::code))
             .map(
                 card ->
-                    Grid.Row.of(
+                    Grid.GridRow.of(
                         here.page(card.code(), address(card)),
-                        Line.of(card.title()),
+                        RichLine.of(card.title()),
                         state(card, here),
                         edition(card, here)))
             .toList();
     return new PlainPage(
         here.frame(here.say("codes.title"), here.page(here.say("menu.cards"), CARDS)),
         "plain",
-        Optional.of(Line.of(here.say("codes.lead", here.date(here.site().publication().on())))),
+        Optional.of(RichLine.of(here.say("codes.lead", here.date(here.site().publication().on())))),
         List.of(
             here.section(
                 "codes",
                 rows.isEmpty()
-                    ? new Part.Say(Line.of(here.say("changes.none")))
+                    ? new Part.Say(RichLine.of(here.say("changes.none")))
                     : new Grid(
                         here.say("section.codes"),
                         Stream.of("code", "card", "state", "edition")
@@ -271,8 +275,8 @@ final class RegisterPages {
                         rows))));
   }
 
-  private static Page changes(Site site, Register register) {
-    Here here = site.at(CHANGES);
+  private static Page changes(Website site, Register register) {
+    PageContext here = site.at(CHANGES);
     List<Section> sections = new ArrayList<>();
     if (site.publication().draft()) {
       sections.add(SinceSigned.section(here));
@@ -284,34 +288,34 @@ final class RegisterPages {
       before = register.upTo(entry.number());
     }
     if (register.entries().isEmpty()) {
-      sections.add(here.section("changes", new Part.Say(Line.of(here.say("changes.none")))));
+      sections.add(here.section("changes", new Part.Say(RichLine.of(here.say("changes.none")))));
     }
     return new PlainPage(
         here.frame(here.say("register.changes"), here.page(here.say("menu.cards"), CARDS)),
         "plain",
-        Optional.of(Line.of(here.say("register.lead"))),
+        Optional.of(RichLine.of(here.say("register.lead"))),
         sections);
   }
 
-  private static Section section(RegisterEntry entry, Register before, Here here) {
+  private static Section section(RegisterEntry entry, Register before, PageContext here) {
     String heading =
         here.say(
             entry.by().isPresent() ? "register.withdrawn" : "register.issued",
             Integer.toString(entry.number()),
             here.date(entry.on()),
             entry.by().map(role -> role(role, here)).orElse(""));
-    List<Grid.Row> rows =
+    List<Grid.GridRow> rows =
         entry.cards().stream().map(card -> row(card, before.card(card.name()), here)).toList();
     return new Section(
         "entry-" + entry.number(),
         heading,
         List.of(
             rows.isEmpty()
-                ? new Part.Say(Line.of(here.say("register.no-card")))
+                ? new Part.Say(RichLine.of(here.say("register.no-card")))
                 : new Grid(heading, columns(here, "to-print", "to-take-down", "reason"), rows)));
   }
 
-  private static String role(String id, Here here) {
+  private static String role(String id, PageContext here) {
     return here.unit().details().roles().stream()
         .filter(role -> role.id().slug().equals(id))
         .map(role -> role.title())
@@ -319,17 +323,17 @@ final class RegisterPages {
         .orElse(id);
   }
 
-  private static Grid.Row row(CardEntry card, Optional<CardEntry> before, Here here) {
-    Line none = Line.of(here.say("none"));
-    return Grid.Row.of(
+  private static Grid.GridRow row(CardEntry card, Optional<CardEntry> before, PageContext here) {
+    RichLine none = RichLine.of(here.say("none"));
+    return Grid.GridRow.of(
         here.page(card.title(), address(card)),
         card.current()
-            ? Line.of(here.say("register.print", card.edition(), card.copiesInWords()))
+            ? RichLine.of(here.say("register.print", card.edition(), card.copiesInWords()))
             : none,
         before
             .filter(CardEntry::current)
-            .map(old -> Line.of(here.say("register.take", old.edition(), old.copiesInWords())))
+            .map(old -> RichLine.of(here.say("register.take", old.edition(), old.copiesInWords())))
             .orElse(none),
-        Line.of(Numbers.bind(card.reason())));
+        RichLine.of(Numbers.bind(card.reason())));
   }
 }

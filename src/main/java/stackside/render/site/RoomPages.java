@@ -15,12 +15,12 @@ import stackside.model.Checklist;
 import stackside.model.Drill;
 import stackside.model.Fact;
 import stackside.model.FootSwitch;
-import stackside.model.Kept;
 import stackside.model.Machine;
 import stackside.model.Offer;
 import stackside.model.PedalColour;
 import stackside.model.Profile;
 import stackside.model.Room;
+import stackside.model.RoomStock;
 import stackside.model.Settings;
 import stackside.model.SiteChoice;
 import stackside.model.Term;
@@ -31,12 +31,12 @@ import stackside.render.site.Part.Grid;
 final class RoomPages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return site.unit().rooms().stream().map(room -> page(room, site));
   }
 
-  private static Page page(Room room, Site site) {
-    Here here = site.at("rooms/" + room.id().slug() + ".html");
+  private static Page page(Room room, Website site) {
+    PageContext here = site.at("rooms/" + room.id().slug() + ".html");
     List<Section> sections = new ArrayList<>();
     for (Fact<Asset> asset : room.assets()) {
       sections.add(sockets(room, asset.value(), here));
@@ -57,23 +57,23 @@ final class RoomPages implements Pages {
         sections);
   }
 
-  private static Line lead(Room room, Here here) {
+  private static RichLine lead(Room room, PageContext here) {
     return here.link(room.location().value())
-        .then(Piece.of(". "))
+        .then(TextPiece.of(". "))
         .then(here.listed(room.patients()))
-        .then(Piece.of("."));
+        .then(TextPiece.of("."));
   }
 
-  private static Section sockets(Room room, Asset asset, Here here) {
+  private static Section sockets(Room room, Asset asset, PageContext here) {
     Machine machine = asset.machine().value();
     String id = "sockets-" + asset.id().slug();
     List<Part> parts = new ArrayList<>();
     parts.add(
         new Part.Say(
             here.link(machine)
-                .then(Piece.of(", "))
+                .then(TextPiece.of(", "))
                 .then(here.link(asset))
-                .then(Piece.of(". " + here.say("room.other-number")))));
+                .then(TextPiece.of(". " + here.say("room.other-number")))));
     parts.add(
         SocketParts.panel(here.site().panel(room, asset), "panel-" + asset.id().slug(), here));
     for (FootSwitch footSwitch : here.unit().footSwitchesFor(room, machine)) {
@@ -86,14 +86,14 @@ final class RoomPages implements Pages {
     return new Section(id, here.say("room.sockets", machine.title(), asset.title()), parts);
   }
 
-  private static Section choose(Room room, Here here) {
+  private static Section choose(Room room, PageContext here) {
     return here.section(
         "choose",
         new Part.Lines(
             List.of(here.page(here.say("room.choose"), "choose/" + room.id().slug() + ".html"))));
   }
 
-  private static Section answers(Room room, Asset asset, Here here) {
+  private static Section answers(Room room, Asset asset, PageContext here) {
     Set<Profile> found = new LinkedHashSet<>();
     List<Cell> open = new ArrayList<>();
     for (Cell cell : here.site().analysis().coverage().of(room, asset)) {
@@ -103,7 +103,7 @@ final class RoomPages implements Pages {
         open.add(cell);
       }
     }
-    List<Grid.Row> rows =
+    List<Grid.GridRow> rows =
         new ArrayList<>(found.stream().map(profile -> row(room, profile, here)).toList());
     rows.addAll(openRows(open, here));
     String heading = here.say("room.answers", asset.machine().value().title(), asset.title());
@@ -125,40 +125,41 @@ final class RoomPages implements Pages {
                 rows)));
   }
 
-  private static Grid.Row row(Room room, Profile profile, Here here) {
-    Line name =
-        Line.of(Piece.link(Answers.question(profile), here.to(Answers.page(room, profile))));
+  private static Grid.GridRow row(Room room, Profile profile, PageContext here) {
+    RichLine name =
+        RichLine.of(
+            TextPiece.link(Answers.question(profile), here.to(Answers.page(room, profile))));
     if (profile.alternative().isPresent()) {
       name =
           name.then(
-              Piece.of(
+              TextPiece.of(
                   " "
                       + here.say(
                           "answer.alternative", profile.alternative().get().when().value())));
     }
     for (String caution : Answers.cautions(profile, here)) {
-      name = name.then(Piece.of(". "), Piece.strong(caution.replaceFirst("\\.$", "")));
+      name = name.then(TextPiece.of(". "), TextPiece.strong(caution.replaceFirst("\\.$", "")));
     }
-    Line sites = Line.of(Answers.sites(profile));
-    Line status = Answers.status(profile, here);
-    Line none = Line.of(Piece.quiet(here.say("none")));
+    RichLine sites = RichLine.of(Answers.sites(profile));
+    RichLine status = Answers.status(profile, here);
+    RichLine none = RichLine.of(TextPiece.quiet(here.say("none")));
     if (profile.settings().isEmpty()) {
-      return Grid.Row.of(name, sites, status, none, none, none, none, none);
+      return Grid.GridRow.of(name, sites, status, none, none, none, none, none);
     }
     Settings settings = profile.settings().get();
-    return Grid.Row.of(
+    return Grid.GridRow.of(
         name,
         sites,
         status,
-        Line.of(Answers.program(settings, here)),
-        Line.of(Piece.shown(settings.socket().value().label().value())),
+        RichLine.of(Answers.program(settings, here)),
+        RichLine.of(TextPiece.shown(settings.socket().value().label().value())),
         here.link(settings.instrument().value()),
         Answers.pedal(settings, PedalColour.YELLOW, here),
         Answers.pedal(settings, PedalColour.BLUE, here));
   }
 
   /** Questions without a single answer; those with the same lesion and step share a row. */
-  private static List<Grid.Row> openRows(List<Cell> open, Here here) {
+  private static List<Grid.GridRow> openRows(List<Cell> open, PageContext here) {
     Map<String, List<Cell>> grouped = new LinkedHashMap<>();
     for (Cell cell : open) {
       String key = cell.lesion().id() + " " + cell.step().id() + " " + cell.cover().getClass();
@@ -167,14 +168,14 @@ final class RoomPages implements Pages {
     return grouped.values().stream().map(cells -> openRow(cells, here)).toList();
   }
 
-  private static Grid.Row openRow(List<Cell> cells, Here here) {
+  private static Grid.GridRow openRow(List<Cell> cells, PageContext here) {
     Cell first = cells.get(0);
     Set<String> sites = new LinkedHashSet<>();
     cells.forEach(cell -> sites.add(cell.site().title()));
-    Line none = Line.of(Piece.quiet(here.say("none")));
-    return Grid.Row.of(
-        here.link(first.lesion()).then(Piece.of(": ")).then(here.link(first.step())),
-        Line.of(String.join(", ", sites)),
+    RichLine none = RichLine.of(TextPiece.quiet(here.say("none")));
+    return Grid.GridRow.of(
+        here.link(first.lesion()).then(TextPiece.of(": ")).then(here.link(first.step())),
+        RichLine.of(String.join(", ", sites)),
         Covers.status(first.cover(), here),
         none,
         none,
@@ -183,8 +184,8 @@ final class RoomPages implements Pages {
         none);
   }
 
-  private static Section lists(Room room, Here here) {
-    List<Line> lines = new ArrayList<>();
+  private static Section lists(Room room, PageContext here) {
+    List<RichLine> lines = new ArrayList<>();
     Set<Checklist> checklists = new LinkedHashSet<>();
     Set<Drill> drills = new LinkedHashSet<>();
     for (Machine machine : here.unit().machinesIn(room)) {
@@ -203,8 +204,8 @@ final class RoomPages implements Pages {
     return here.section("when", new Part.Lines(lines));
   }
 
-  private static Part.Facts kept(Room room, Here here) {
-    Kept kept = room.keeps();
+  private static Part.Facts kept(Room room, PageContext here) {
+    RoomStock kept = room.keeps();
     List<Part.Facts.Fact> facts = new ArrayList<>();
     facts.add(new Part.Facts.Fact(here.say("fact.instruments"), here.links(kept.instruments())));
     facts.add(new Part.Facts.Fact(here.say("fact.cables"), here.links(kept.cables())));
@@ -212,19 +213,19 @@ final class RoomPages implements Pages {
         new Part.Facts.Fact(
             here.term(Term.NEUTRAL_ELECTRODE), here.links(kept.neutralElectrodes())));
     facts.add(new Part.Facts.Fact(here.term(Term.FOOT_SWITCH), here.links(room.footSwitches())));
-    List<Line> spares = new ArrayList<>(here.links(kept.spares()));
-    kept.sparesWhere().ifPresent(where -> spares.add(Line.of(where.value())));
+    List<RichLine> spares = new ArrayList<>(here.links(kept.spares()));
+    kept.sparesWhere().ifPresent(where -> spares.add(RichLine.of(where.value())));
     facts.add(new Part.Facts.Fact(here.say("fact.spares"), spares));
     return new Part.Facts(facts.stream().filter(fact -> !fact.values().isEmpty()).toList());
   }
 
-  private static Part offers(Room room, Here here) {
-    List<Grid.Row> rows = new ArrayList<>();
+  private static Part offers(Room room, PageContext here) {
+    List<Grid.GridRow> rows = new ArrayList<>();
     for (Offer offer : room.offers()) {
       rows.add(
-          Grid.Row.of(
+          Grid.GridRow.of(
               here.listed(offer.lesions()),
-              Line.joined(
+              RichLine.joined(
                   offer.sites().stream().map(fact -> choice(fact.value(), here)).toList(), ", ")));
     }
     return new Grid(
@@ -233,7 +234,7 @@ final class RoomPages implements Pages {
         rows);
   }
 
-  private static Line choice(SiteChoice choice, Here here) {
+  private static RichLine choice(SiteChoice choice, PageContext here) {
     return here.link(choice);
   }
 }

@@ -17,28 +17,28 @@ import stackside.source.Severity;
 final class RulePages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.concat(
         Stream.of(index(site), problems(site)),
         site.publication().faults().stream().map(fault -> page(fault, site)));
   }
 
-  private static Page index(Site site) {
-    Here here = site.at("rules.html");
-    List<Part.Grid.Row> rows =
+  private static Page index(Website site) {
+    PageContext here = site.at("rules.html");
+    List<Part.Grid.GridRow> rows =
         site.publication().faults().stream()
             .map(
                 fault ->
-                    Part.Grid.Row.of(
+                    Part.Grid.GridRow.of(
                         rule(fault, here),
-                        Line.of(here.say("severity." + fault.severity().word())),
-                        Line.of(fault.summary()),
-                        Line.of(Long.toString(count(fault, site)))))
+                        RichLine.of(here.say("severity." + fault.severity().word())),
+                        RichLine.of(fault.summary()),
+                        RichLine.of(Long.toString(count(fault, site)))))
             .toList();
     return new PlainPage(
         here.frame(here.say("menu.rules")),
         "plain",
-        Optional.of(Line.of(here.say("rules.lead"))),
+        Optional.of(RichLine.of(here.say("rules.lead"))),
         List.of(
             here.section(
                 "rules",
@@ -52,22 +52,22 @@ final class RulePages implements Pages {
                     rows))));
   }
 
-  private static long count(Fault fault, Site site) {
+  private static long count(Fault fault, Website site) {
     return site.publication().problems().stream()
         .filter(problem -> problem.fault().id().equals(fault.id()))
         .count();
   }
 
-  private static Line rule(Fault fault, Here here) {
+  private static RichLine rule(Fault fault, PageContext here) {
     boolean known =
         here.site().publication().faults().stream().anyMatch(f -> f.id().equals(fault.id()));
     return known
-        ? Line.of(Piece.link(fault.id(), Links.toRule(fault.id()).from(here.path())))
-        : Line.of(fault.id());
+        ? RichLine.of(TextPiece.link(fault.id(), Links.toRule(fault.id()).from(here.path())))
+        : RichLine.of(fault.id());
   }
 
-  private static Page page(Fault fault, Site site) {
-    Here here = site.at(Links.toRule(fault.id()).page());
+  private static Page page(Fault fault, Website site) {
+    PageContext here = site.at(Links.toRule(fault.id()).page());
     List<Section> sections = new ArrayList<>();
     RulePage.of(fault)
         .ifPresent(
@@ -85,13 +85,13 @@ final class RulePages implements Pages {
         here.section(
             "now-found",
             found.isEmpty()
-                ? new Part[] {new Part.Say(Line.of(here.say("rule.none-now")))}
+                ? new Part[] {new Part.Say(RichLine.of(here.say("rule.none-now")))}
                 : found.toArray(Part[]::new)));
     return new PlainPage(
         here.frame(fault.id(), here.page(here.say("menu.rules"), "rules.html")),
         "plain",
         Optional.of(
-            Line.of(
+            RichLine.of(
                 here.say("severity." + fault.severity().word()) + ": " + fault.summary() + ".")),
         sections);
   }
@@ -100,8 +100,8 @@ final class RulePages implements Pages {
     return RuleWords.parts(markdown).toArray(Part[]::new);
   }
 
-  private static Page problems(Site site) {
-    Here here = site.at("problems.html");
+  private static Page problems(Website site) {
+    PageContext here = site.at("problems.html");
     Map<String, List<Problem>> byFile = new LinkedHashMap<>();
     site.publication()
         .problems()
@@ -117,7 +117,7 @@ final class RulePages implements Pages {
                     file,
                     List.of(grid(file, problems, here)))));
     if (sections.isEmpty()) {
-      sections.add(here.section("problems", new Part.Say(Line.of(here.say("problems.none")))));
+      sections.add(here.section("problems", new Part.Say(RichLine.of(here.say("problems.none")))));
     }
     long errors =
         site.publication().problems().stream()
@@ -127,11 +127,11 @@ final class RulePages implements Pages {
     return new PlainPage(
         here.frame(here.say("menu.problems")),
         "plain",
-        Optional.of(Line.of(here.say("problems.lead", errors, others))),
+        Optional.of(RichLine.of(here.say("problems.lead", errors, others))),
         sections);
   }
 
-  private static Part grid(String file, List<Problem> problems, Here here) {
+  private static Part grid(String file, List<Problem> problems, PageContext here) {
     return new Part.Grid(
         here.say("problems.caption", file),
         List.of(
@@ -143,30 +143,32 @@ final class RulePages implements Pages {
         problems.stream()
             .map(
                 problem ->
-                    Part.Grid.Row.of(
-                        Line.of(Integer.toString(problem.at().line())),
-                        Line.of(here.say("severity." + problem.severity().word())),
-                        Line.of(problem.message()),
-                        Line.joined(help(problem, here), "; "),
+                    Part.Grid.GridRow.of(
+                        RichLine.of(Integer.toString(problem.at().line())),
+                        RichLine.of(here.say("severity." + problem.severity().word())),
+                        RichLine.of(problem.message()),
+                        RichLine.joined(help(problem, here), "; "),
                         rule(problem.fault(), here)))
             .toList());
   }
 
-  private static List<Line> help(Problem problem, Here here) {
-    List<Line> lines = new ArrayList<>();
+  private static List<RichLine> help(Problem problem, PageContext here) {
+    List<RichLine> lines = new ArrayList<>();
     for (Note note : problem.notes()) {
-      lines.add(Line.of(note.message() + " (" + note.at().file() + ":" + note.at().line() + ")"));
+      lines.add(
+          RichLine.of(note.message() + " (" + note.at().file() + ":" + note.at().line() + ")"));
     }
-    problem.help().ifPresent(help -> lines.add(Line.of(help)));
-    return lines.isEmpty() ? List.of(Line.of(here.say("none"))) : lines;
+    problem.help().ifPresent(help -> lines.add(RichLine.of(help)));
+    return lines.isEmpty() ? List.of(RichLine.of(here.say("none"))) : lines;
   }
 
-  private static List<Line> lines(Problem problem, Here here) {
-    List<Line> lines = new ArrayList<>();
+  private static List<RichLine> lines(Problem problem, PageContext here) {
+    List<RichLine> lines = new ArrayList<>();
     lines.add(
-        Line.of(
-            Piece.link(problem.at().file() + ":" + problem.at().line(), here.to("problems.html")),
-            Piece.of(" " + problem.message())));
+        RichLine.of(
+            TextPiece.link(
+                problem.at().file() + ":" + problem.at().line(), here.to("problems.html")),
+            TextPiece.of(" " + problem.message())));
     return lines;
   }
 }

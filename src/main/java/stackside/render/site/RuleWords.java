@@ -41,15 +41,15 @@ final class RuleWords {
   }
 
   /** Every second stretch between back ticks is literal text. */
-  private static Line paragraph(String text) {
-    List<Piece> pieces = new ArrayList<>();
+  private static RichLine paragraph(String text) {
+    List<TextPiece> pieces = new ArrayList<>();
     boolean typed = false;
     for (String stretch : text.split("`", -1)) {
       if (!stretch.isEmpty()) {
-        pieces.add(typed ? Piece.shown(stretch) : Piece.of(stretch));
+        pieces.add(typed ? TextPiece.shown(stretch) : TextPiece.of(stretch));
       }
       typed = !typed;
     }
-    return new Line(pieces);
+    return new RichLine(pieces);
   }
 }

@@ -30,15 +30,15 @@ import stackside.render.OutputFile;
 final class SearchIndex {
   private static final String SYNONYMS = "synonym.";
 
-  private final Site site;
-  private final Here here;
+  private final Website site;
+  private final PageContext here;
 
-  private SearchIndex(Site site) {
+  private SearchIndex(Website site) {
     this.site = site;
     this.here = site.at("search.html");
   }
 
-  static OutputFile of(Site site) {
+  static OutputFile of(Website site) {
     return OutputFile.text("assets/search-index.js", new SearchIndex(site).script());
   }
 
@@ -150,7 +150,7 @@ final class SearchIndex {
                     Kind.FOOT_SWITCH, Term.FOOT_SWITCH,
                     Kind.SOCKET, Term.SOCKET)
                 .get(kind));
-    Here here = site.at("search.html");
+    PageContext here = site.at("search.html");
     return term.map(each -> here.usual(each) + " " + here.own(each));
   }
 

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 final class SearchPage implements Pages {
 
   /** What the template sees. */
-  public record Search(Frame frame) implements Page {
+  public record Search(PageFrame frame) implements Page {
     @Override
     public String template() {
       return "search.ftlh";
@@ -14,8 +14,8 @@ final class SearchPage implements Pages {
   }
 
   @Override
-  public Stream<Page> of(Site site) {
-    Here here = site.at("search.html");
+  public Stream<Page> of(Website site) {
+    PageContext here = site.at("search.html");
     return Stream.of(new Search(here.frame(here.say("menu.search"))));
   }
 }

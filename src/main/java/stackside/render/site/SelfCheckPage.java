@@ -8,8 +8,8 @@ import java.util.Optional;
  *
  * @param key identifies where a device stores the reader's progress
  */
-public record SelfCheckPage(Frame frame, String key, Line lead, List<Asked> questions)
-    implements Page {
+public record SelfCheckPage(
+    PageFrame frame, String key, RichLine lead, List<QuestionItem> questions) implements Page {
   public SelfCheckPage {
     questions = List.copyOf(questions);
   }
@@ -21,14 +21,14 @@ public record SelfCheckPage(Frame frame, String key, Line lead, List<Asked> ques
    * @param right the right answer in words
    * @param source where it is documented
    */
-  public record Asked(
+  public record QuestionItem(
       String id,
       String words,
       Optional<Html> drawing,
       List<Choice> choices,
       String right,
-      Line source) {
-    public Asked {
+      RichLine source) {
+    public QuestionItem {
       choices = List.copyOf(choices);
     }
   }

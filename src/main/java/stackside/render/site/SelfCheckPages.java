@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.derive.difference.Differences;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.CardInUse;
 import stackside.derive.question.Question;
 import stackside.derive.question.Reply;
@@ -18,14 +18,14 @@ import stackside.render.SocketMap;
 import stackside.render.SvgWriter;
 import stackside.render.plan.CardPlan;
 import stackside.render.plan.Face;
-import stackside.render.site.SelfCheckPage.Asked;
 import stackside.render.site.SelfCheckPage.Choice;
+import stackside.render.site.SelfCheckPage.QuestionItem;
 
 /** Questions for people to test themselves, one page for each generator in each room. */
 final class SelfCheckPages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     SelfChecks checks = SelfChecks.of(site.analysis(), cards(site));
     return Differences.places(site.unit()).stream()
         .filter(place -> !checks.about(place).isEmpty())
@@ -33,30 +33,30 @@ final class SelfCheckPages implements Pages {
   }
 
   /** The cards now in use, each with its edition. */
-  private static List<CardInUse> cards(Site site) {
+  private static List<CardInUse> cards(Website site) {
     return site.cards().stream()
         .filter(plan -> plan.face() == Face.SETTINGS)
         .map(
             plan ->
                 new CardInUse(
-                    new Place(plan.room(), plan.asset()), plan.title(), edition(plan, site)))
+                    new RoomAtAsset(plan.room(), plan.asset()), plan.title(), edition(plan, site)))
         .toList();
   }
 
-  private static String edition(CardPlan plan, Site site) {
+  private static String edition(CardPlan plan, Website site) {
     return site.publication().editions().of(plan.name(), site.publication().on()).words();
   }
 
-  static String path(Place place) {
+  static String path(RoomAtAsset place) {
     return "self-checks/" + key(place) + ".html";
   }
 
-  private static String key(Place place) {
+  private static String key(RoomAtAsset place) {
     return place.room().id().slug() + "--" + place.asset().id().slug();
   }
 
   /** Links to all of them, for the page of paths. */
-  static List<Line> links(Here here) {
+  static List<RichLine> links(PageContext here) {
     SelfChecks checks = SelfChecks.of(here.site().analysis(), cards(here.site()));
     return Differences.places(here.unit()).stream()
         .filter(place -> !checks.about(place).isEmpty())
@@ -64,18 +64,18 @@ final class SelfCheckPages implements Pages {
             place ->
                 here.page(name(place), path(place))
                     .then(
-                        Piece.quiet(
+                        TextPiece.quiet(
                             " " + here.say("self-check.count", checks.about(place).size()))))
         .toList();
   }
 
-  private static String name(Place place) {
+  private static String name(RoomAtAsset place) {
     return place.room().title() + ", " + place.machine().title();
   }
 
-  private static Page page(Place place, List<Question> questions, Site site) {
-    Here here = site.at(path(place));
-    List<Asked> asked = new ArrayList<>();
+  private static Page page(RoomAtAsset place, List<Question> questions, Website site) {
+    PageContext here = site.at(path(place));
+    List<QuestionItem> asked = new ArrayList<>();
     for (Question question : questions) {
       asked.add(asked(question, "question-" + (asked.size() + 1), here));
     }
@@ -85,17 +85,17 @@ final class SelfCheckPages implements Pages {
             here.page(here.say("menu.paths"), "paths.html"),
             here.link(place.room())),
         key(place),
-        Line.of(here.say("self-check.lead")),
+        RichLine.of(here.say("self-check.lead")),
         asked);
   }
 
-  private static Asked asked(Question question, String id, Here here) {
+  private static QuestionItem asked(Question question, String id, PageContext here) {
     QuestionWords words = new QuestionWords(here);
     List<Choice> choices = new ArrayList<>();
     choices.add(new Choice(words.reply(question.right()), "right", here.say("self-check.right")));
     question.wrong().forEach(other -> choices.add(wrong(other, words)));
     choices.sort(java.util.Comparator.comparing(Choice::words));
-    return new Asked(
+    return new QuestionItem(
         id,
         words.asked(question),
         question.subject() instanceof Subject.SocketFor
@@ -118,7 +118,7 @@ final class SelfCheckPages implements Pages {
   }
 
   /** The front panel with nothing plugged in. */
-  private static Html panel(Machine machine, String id, Here here) {
+  private static Html panel(Machine machine, String id, PageContext here) {
     PanelPlan plan =
         new PanelPlan(
             machine,

@@ -10,8 +10,8 @@ import stackside.render.site.Part.Grid;
 final class SinceSigned {
   private SinceSigned() {}
 
-  static Section section(Here here) {
-    List<Grid.Row> rows =
+  static Section section(PageContext here) {
+    List<Grid.GridRow> rows =
         here.site().standing().signatures().stream()
             .filter(each -> each.state() == SignatureStanding.State.CHANGED_SINCE)
             .map(each -> row(each, here))
@@ -19,7 +19,7 @@ final class SinceSigned {
     return here.section(
         "since-signed",
         rows.isEmpty()
-            ? new Part.Say(Line.of(here.say("since-signed.none")))
+            ? new Part.Say(RichLine.of(here.say("since-signed.none")))
             : new Grid(
                 here.say("section.since-signed"),
                 List.of(
@@ -27,11 +27,11 @@ final class SinceSigned {
                 rows));
   }
 
-  private static Grid.Row row(SignatureStanding standing, Here here) {
-    return Grid.Row.of(
+  private static Grid.GridRow row(SignatureStanding standing, PageContext here) {
+    return Grid.GridRow.of(
         here.linkWithKind(standing.thing().id()),
-        Here.status(Mark.TRIANGLE, here.say("signature." + standing.state().word())),
-        Line.of(
+        PageContext.status(Mark.TRIANGLE, here.say("signature." + standing.state().word())),
+        RichLine.of(
             standing.missing().stream()
                 .map(each -> each.role().value().title())
                 .collect(Collectors.joining(", "))));

@@ -47,17 +47,17 @@ public final class SiteRenderer {
   /** All files of the site, in the unit's own look where it has one. */
   public static List<OutputFile> render(Publication publication, List<CardPlan> cards) {
     Templates templates = new Templates(publication.unit());
-    Site site = new Site(publication, cards);
+    Website site = new Website(publication, cards);
     List<OutputFile> files = new ArrayList<>();
     List<OutputFile> pages = pages(site).parallel().map(templates::fill).toList();
     files.addAll(OutOfUse.marked(pages, site, templates));
-    files.addAll(Furniture.files(templates));
+    files.addAll(StaticAssets.files(templates));
     files.add(SearchIndex.of(site));
     files.sort(Comparator.comparing(OutputFile::path));
     return List.copyOf(files);
   }
 
-  static Stream<Page> pages(Site site) {
+  static Stream<Page> pages(Website site) {
     return ALL.stream().flatMap(each -> each.of(site));
   }
 
@@ -68,7 +68,7 @@ public final class SiteRenderer {
   public static List<OutputFile> renderAfterWithdrawal(
       Publication publication, Collection<OutputFile> hanging, List<CardEntry> down) {
     Templates templates = new Templates(publication.unit());
-    Site site = new Site(publication, List.of());
+    Website site = new Website(publication, List.of());
     SortedMap<String, OutputFile> files = new TreeMap<>();
     OutOfUse.marked(hanging, site, templates).forEach(file -> files.put(file.path(), file));
     RegisterPages.afterWithdrawal(site, down)

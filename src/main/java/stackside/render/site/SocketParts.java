@@ -18,7 +18,7 @@ final class SocketParts {
 
   private SocketParts() {}
 
-  static Part.Figure panel(PanelPlan plan, String id, Here here) {
+  static Part.Figure panel(PanelPlan plan, String id, PageContext here) {
     return here.figure(
         id,
         SocketMap.of(plan, Sheet.PAGE),
@@ -27,7 +27,7 @@ final class SocketParts {
   }
 
   /** The same facts as in the drawing. */
-  static Grid table(PanelPlan plan, Here here) {
+  static Grid table(PanelPlan plan, PageContext here) {
     return new Grid(
         here.say("sockets.caption", plan.machine().title()),
         List.of(
@@ -39,36 +39,41 @@ final class SocketParts {
         plan.places().stream().map(place -> row(place, here)).toList());
   }
 
-  private static Grid.Row row(Place place, Here here) {
-    return Grid.Row.of(
-        Line.of(Piece.shown(place.label())),
+  private static Grid.GridRow row(Place place, PageContext here) {
+    return Grid.GridRow.of(
+        RichLine.of(TextPiece.shown(place.label())),
         here.link(place.socket(), place.name()),
-        Line.of(here.spans().text(place.socket().place().value())),
+        RichLine.of(here.spans().text(place.socket().place().value())),
         leads(place, here),
         misfits(place, here));
   }
 
-  private static Line leads(Place place, Here here) {
-    List<Line> lines =
+  private static RichLine leads(Place place, PageContext here) {
+    List<RichLine> lines =
         place.leads().stream()
-            .map(lead -> Line.of(lead.name() + lead.through().map(way -> ", " + way).orElse("")))
+            .map(
+                lead -> RichLine.of(lead.name() + lead.through().map(way -> ", " + way).orElse("")))
             .toList();
-    return lines.isEmpty() ? Line.of(here.say("sockets.nothing")) : Line.joined(lines, "; ");
+    return lines.isEmpty()
+        ? RichLine.of(here.say("sockets.nothing"))
+        : RichLine.joined(lines, "; ");
   }
 
-  private static Line misfits(Place place, Here here) {
-    List<Line> lines =
+  private static RichLine misfits(Place place, PageContext here) {
+    List<RichLine> lines =
         place.misfits().stream()
             .flatMap(
                 misfit ->
                     Stream.of(
-                        Line.of(misfit.what() + ": ")
-                            .then(Here.status(misfit.mark(), misfit.outcome()))))
+                        RichLine.of(misfit.what() + ": ")
+                            .then(PageContext.status(misfit.mark(), misfit.outcome()))))
             .toList();
-    return lines.isEmpty() ? Line.of(here.say("sockets.no-misfit")) : Line.joined(lines, "; ");
+    return lines.isEmpty()
+        ? RichLine.of(here.say("sockets.no-misfit"))
+        : RichLine.joined(lines, "; ");
   }
 
-  static Part.Figure pedals(PedalPlan plan, String id, Here here) {
+  static Part.Figure pedals(PedalPlan plan, String id, PageContext here) {
     return here.figure(
         id,
         PedalMap.of(plan, Sheet.PAGE),
@@ -76,11 +81,11 @@ final class SocketParts {
         Optional.of(pedalTable(plan, here)));
   }
 
-  static Part.Figure pedals(FootSwitch footSwitch, Settings settings, String id, Here here) {
+  static Part.Figure pedals(FootSwitch footSwitch, Settings settings, String id, PageContext here) {
     return pedals(PedalPlan.of(footSwitch, settings, here.words()), id, here);
   }
 
-  private static Grid pedalTable(PedalPlan plan, Here here) {
+  private static Grid pedalTable(PedalPlan plan, PageContext here) {
     return new Grid(
         here.say("pedals.caption", plan.footSwitch().title()),
         List.of(
@@ -91,11 +96,11 @@ final class SocketParts {
         plan.pedals().stream()
             .map(
                 place ->
-                    Grid.Row.of(
-                        Line.of(place.side()),
-                        Line.of(here.choice(place.colour())),
-                        Line.of(here.choice(place.action())),
-                        Line.of(
+                    Grid.GridRow.of(
+                        RichLine.of(place.side()),
+                        RichLine.of(here.choice(place.colour())),
+                        RichLine.of(here.choice(place.action())),
+                        RichLine.of(
                             place.set().isEmpty()
                                 ? here.say("pedals.by-answer")
                                 : String.join(", ", place.set()))))

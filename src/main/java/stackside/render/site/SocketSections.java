@@ -14,30 +14,30 @@ final class SocketSections {
 
   private SocketSections() {}
 
-  static Section of(Machine machine, Socket socket, Here here) {
+  static Section of(Machine machine, Socket socket, PageContext here) {
     List<Facts.Fact> facts = new ArrayList<>();
-    facts.add(Answers.fact(here, "label", Line.of(Piece.shown(socket.label().value()))));
-    facts.add(Answers.fact(here, "place", Line.of(here.spans().text(socket.place().value()))));
-    facts.add(Answers.fact(here, "socket-kind", Line.of(here.choice(socket.kind().value()))));
+    facts.add(Answers.fact(here, "label", RichLine.of(TextPiece.shown(socket.label().value()))));
+    facts.add(Answers.fact(here, "place", RichLine.of(here.spans().text(socket.place().value()))));
+    facts.add(Answers.fact(here, "socket-kind", RichLine.of(here.choice(socket.kind().value()))));
     facts.add(
         Answers.fact(
             here,
             "takes",
             socket.takes().stream()
-                .map(form -> Line.of(plug(machine, form.value())))
-                .toArray(Line[]::new)));
+                .map(form -> RichLine.of(plug(machine, form.value())))
+                .toArray(RichLine[]::new)));
     facts.add(
         Answers.fact(
             here,
             "senses",
-            Line.of(here.say(socket.noticesPlug() ? "socket.senses" : "socket.senses-not"))));
+            RichLine.of(here.say(socket.noticesPlug() ? "socket.senses" : "socket.senses-not"))));
     socket
         .programOnPlugging()
         .ifPresent(
             slot ->
                 facts.add(
                     Answers.fact(
-                        here, "program-on-plugging", Line.of(Numbers.count(slot.value())))));
+                        here, "program-on-plugging", RichLine.of(Numbers.count(slot.value())))));
     facts.add(mentioned(socket, here));
     return new Section(
         Links.anchor(socket.id()),
@@ -49,7 +49,7 @@ final class SocketSections {
     return machine.plug(form).map(plug -> plug.name().value()).orElse(form.slug());
   }
 
-  private static Facts.Fact mentioned(Socket socket, Here here) {
+  private static Facts.Fact mentioned(Socket socket, PageContext here) {
     return new Facts.Fact(
         here.say("section.mentions"),
         here.site().mentions().of(socket.id()).stream()

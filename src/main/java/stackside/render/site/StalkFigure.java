@@ -15,7 +15,7 @@ import stackside.render.site.Part.Grid;
 final class StalkFigure {
   private StalkFigure() {}
 
-  static List<Part> parts(String id, Here here) {
+  static List<Part> parts(String id, PageContext here) {
     List<StalkHeating> stalks = StalkHeating.stalks();
     String widest = Numbers.text(stalks.get(0).diameter());
     StalkDrawing.Plan plan =
@@ -33,8 +33,8 @@ final class StalkFigure {
             here.say("figure.stalk.title"),
             List.of(here.say("figure.stalk.diameter"), here.say("figure.stalk.heating")),
             stalks.stream().map(StalkFigure::row).toList()),
-        new Part.Say(Line.of(here.say("figure.stalk.source", halfAsWide(stalks)))),
-        new Part.Say(Line.of(here.say("figure.learning"))));
+        new Part.Say(RichLine.of(here.say("figure.stalk.source", halfAsWide(stalks)))),
+        new Part.Say(RichLine.of(here.say("figure.learning"))));
   }
 
   private static String halfAsWide(List<StalkHeating> stalks) {
@@ -50,8 +50,8 @@ final class StalkFigure {
     return new Bar(stalk.diameter(), stalk.heating(), times(stalk));
   }
 
-  private static Grid.Row row(StalkHeating stalk) {
-    return Grid.Row.of(Line.of(Numbers.text(stalk.diameter())), Line.of(times(stalk)));
+  private static Grid.GridRow row(StalkHeating stalk) {
+    return Grid.GridRow.of(RichLine.of(Numbers.text(stalk.diameter())), RichLine.of(times(stalk)));
   }
 
   private static String times(StalkHeating stalk) {

@@ -22,13 +22,13 @@ import stackside.render.site.Part.Grid;
 final class StandingPage implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
-    Here here = site.at("standing.html");
+  public Stream<Page> of(Website site) {
+    PageContext here = site.at("standing.html");
     return Stream.of(
         new PlainPage(
             here.frame(here.say("menu.standing")),
             "plain",
-            Optional.of(Line.of(here.say("standing.lead", here.date(site.publication().on())))),
+            Optional.of(RichLine.of(here.say("standing.lead", here.date(site.publication().on())))),
             List.of(
                 here.section("signed", signatures(here)),
                 here.section("programs", programs(here)),
@@ -36,7 +36,7 @@ final class StandingPage implements Pages {
   }
 
   /** The number of things that are not as they should be. */
-  static long open(Site site) {
+  static long open(Website site) {
     return site.standing().signatures().stream()
             .filter(each -> each.state() != SignatureStanding.State.SIGNED)
             .count()
@@ -48,8 +48,8 @@ final class StandingPage implements Pages {
             .count();
   }
 
-  private static Part signatures(Here here) {
-    List<Grid.Row> rows =
+  private static Part signatures(PageContext here) {
+    List<Grid.GridRow> rows =
         here.site().standing().signatures().stream()
             .sorted((a, b) -> a.state().compareTo(b.state()))
             .map(each -> row(each, here))
@@ -64,22 +64,22 @@ final class StandingPage implements Pages {
         "column.review-by");
   }
 
-  private static Grid.Row row(SignatureStanding standing, Here here) {
+  private static Grid.GridRow row(SignatureStanding standing, PageContext here) {
     String missing =
         standing.missing().stream()
             .map(each -> each.role().value().title())
             .collect(Collectors.joining(", "));
-    return Grid.Row.of(
+    return Grid.GridRow.of(
         here.linkWithKind(standing.thing().id()),
-        Here.status(
+        PageContext.status(
             standing.state() == SignatureStanding.State.SIGNED ? Mark.DISC : Mark.TRIANGLE,
             here.say("signature." + standing.state().word())),
-        Line.of(missing.isEmpty() ? here.say("none") : missing),
-        Line.of(standing.reviewBy().map(here::date).orElse(here.say("none"))));
+        RichLine.of(missing.isEmpty() ? here.say("none") : missing),
+        RichLine.of(standing.reviewBy().map(here::date).orElse(here.say("none"))));
   }
 
-  private static Part programs(Here here) {
-    List<Grid.Row> rows =
+  private static Part programs(PageContext here) {
+    List<Grid.GridRow> rows =
         here.site().standing().programs().all().stream()
             .sorted((a, b) -> rank(a) - rank(b))
             .map(each -> row(each, here))
@@ -104,7 +104,7 @@ final class StandingPage implements Pages {
     };
   }
 
-  private static Grid.Row row(ProgramCheck check, Here here) {
+  private static Grid.GridRow row(ProgramCheck check, PageContext here) {
     String verdict =
         switch (check.verdict()) {
           case DIFFERS -> "program.differs";
@@ -113,22 +113,23 @@ final class StandingPage implements Pages {
           case AGREES -> "program.agrees";
         };
     Mark mark = check.verdict() == ProgramCheck.Verdict.AGREES ? Mark.DISC : Mark.TRIANGLE;
-    return Grid.Row.of(
+    return Grid.GridRow.of(
         here.link(check.asset()),
-        Line.of(
+        RichLine.of(
                 here.say(
                         "answer.program-slot",
                         check.program().slot().value(),
                         check.program().shownAs().value())
                     + ", ")
             .then(here.link(check.profile())),
-        Here.status(mark, here.say(verdict)),
-        Line.of(check.reading().map(reading -> here.date(reading.date())).orElse(here.say("none"))),
-        Line.of(differs(check, here)));
+        PageContext.status(mark, here.say(verdict)),
+        RichLine.of(
+            check.reading().map(reading -> here.date(reading.date())).orElse(here.say("none"))),
+        RichLine.of(differs(check, here)));
   }
 
   /** What differs; for two programs stored in each other's slots, only that. */
-  private static String differs(ProgramCheck check, Here here) {
+  private static String differs(ProgramCheck check, PageContext here) {
     if (check.swappedWith().isPresent()) {
       return here.say("program.swapped", check.program().slot().value(), check.swappedWith().get());
     }
@@ -143,12 +144,12 @@ final class StandingPage implements Pages {
             .collect(Collectors.joining("; "));
   }
 
-  private static String ended(ServiceEvent event, Here here) {
+  private static String ended(ServiceEvent event, PageContext here) {
     return here.say(
         "standing.ended-by", event.event().value().spoken(), here.date(event.date().value()));
   }
 
-  private static String words(Mismatch mismatch, Here here) {
+  private static String words(Mismatch mismatch, PageContext here) {
     return mismatch.pedal().map(colour -> here.choice(colour) + " ").orElse("")
         + here.choice(mismatch.field())
         + ": "
@@ -158,8 +159,8 @@ final class StandingPage implements Pages {
             mismatch.approved().orElse(here.say("none")));
   }
 
-  private static Part outputs(Here here) {
-    List<Grid.Row> rows =
+  private static Part outputs(PageContext here) {
+    List<Grid.GridRow> rows =
         here.site().standing().outputChecks().stream()
             .sorted((a, b) -> a.state().compareTo(b.state()))
             .map(each -> row(each, here))
@@ -175,26 +176,26 @@ final class StandingPage implements Pages {
         "column.due");
   }
 
-  private static Grid.Row row(OutputCheckStanding standing, Here here) {
-    return Grid.Row.of(
+  private static Grid.GridRow row(OutputCheckStanding standing, PageContext here) {
+    return Grid.GridRow.of(
         here.link(standing.asset()),
         here.link(standing.mode()),
-        Here.status(
+        PageContext.status(
             standing.state() == OutputCheckStanding.State.CHECKED ? Mark.DISC : Mark.TRIANGLE,
             here.say("output-check." + standing.state().word())),
         measured(standing, here),
-        Line.of(standing.dueBy().map(here::date).orElse(here.say("none"))));
+        RichLine.of(standing.dueBy().map(here::date).orElse(here.say("none"))));
   }
 
   /** The latest measurements, each beside the value expected at that load. */
-  private static Line measured(OutputCheckStanding standing, Here here) {
+  private static RichLine measured(OutputCheckStanding standing, PageContext here) {
     List<String> words = new ArrayList<>();
     standing.last().forEach(each -> words.add(measured(each, here)));
     standing.endedBy().ifPresent(event -> words.add(ended(event, here)));
-    return Line.of(words.isEmpty() ? here.say("none") : String.join("; ", words));
+    return RichLine.of(words.isEmpty() ? here.say("none") : String.join("; ", words));
   }
 
-  private static String measured(Measured measured, Here here) {
+  private static String measured(Measured measured, PageContext here) {
     OutputCheck check = measured.check();
     String found =
         here.say(
@@ -219,13 +220,14 @@ final class StandingPage implements Pages {
     return new Watts(Math.rint(power.value()));
   }
 
-  private static Part grid(List<Grid.Row> rows, String caption, Here here, String... columns) {
+  private static Part grid(
+      List<Grid.GridRow> rows, String caption, PageContext here, String... columns) {
     List<String> head = new ArrayList<>();
     for (String column : columns) {
       head.add(here.say(column));
     }
     return rows.isEmpty()
-        ? new Part.Say(Line.of(here.say("none")))
+        ? new Part.Say(RichLine.of(here.say("none")))
         : new Grid(here.say(caption), head, rows);
   }
 }

@@ -19,31 +19,31 @@ final class StartPage implements Pages {
   private static final double THUMBNAIL = 44;
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.of(start(site), rooms(site));
   }
 
-  private static Page start(Site site) {
-    Here here = site.at("index.html");
+  private static Page start(Website site) {
+    PageContext here = site.at("index.html");
     List<Section> sections = new ArrayList<>(byLocation(here));
     sections.add(now(here));
     return new PlainPage(
         here.frame(here.unit().details().name().value()),
         "start",
-        Optional.of(Line.of(here.say("start.lead"))),
+        Optional.of(RichLine.of(here.say("start.lead"))),
         sections);
   }
 
-  private static Page rooms(Site site) {
-    Here here = site.at("rooms.html");
+  private static Page rooms(Website site) {
+    PageContext here = site.at("rooms.html");
     return new PlainPage(
         here.frame(here.say("menu.rooms")),
         "start",
-        Optional.of(Line.of(here.say("start.lead"))),
+        Optional.of(RichLine.of(here.say("start.lead"))),
         byLocation(here));
   }
 
-  private static List<Section> byLocation(Here here) {
+  private static List<Section> byLocation(PageContext here) {
     List<Section> sections = new ArrayList<>();
     for (Premises location : here.unit().details().locations()) {
       List<Pick> picks =
@@ -60,7 +60,7 @@ final class StartPage implements Pages {
     return sections;
   }
 
-  private static Pick pick(Room room, Here here) {
+  private static Pick pick(Room room, PageContext here) {
     List<String> assets =
         room.assets().stream()
             .map(Fact::value)
@@ -73,7 +73,7 @@ final class StartPage implements Pages {
         room.assets().stream().findFirst().map(asset -> thumbnail(room, asset.value(), here)));
   }
 
-  private static Html thumbnail(Room room, Asset asset, Here here) {
+  private static Html thumbnail(Room room, Asset asset, PageContext here) {
     return new Html(
         SvgWriter.svg(
             SocketMap.thumbnail(here.site().panel(room, asset), THUMBNAIL),
@@ -81,12 +81,12 @@ final class StartPage implements Pages {
   }
 
   /** What has changed and what is due. */
-  private static Section now(Here here) {
+  private static Section now(PageContext here) {
     long errors =
         here.site().publication().problems().stream()
             .filter(problem -> problem.severity() == Severity.ERROR)
             .count();
-    List<Line> lines = new ArrayList<>();
+    List<RichLine> lines = new ArrayList<>();
     lines.add(here.page(here.say("start.problems", errors), "problems.html"));
     lines.add(
         here.page(here.say("start.standing", StandingPage.open(here.site())), "standing.html"));

@@ -13,14 +13,14 @@ import stackside.source.Problem;
 final class StubPages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return site.unit().broken().stream()
         .filter(broken -> Links.to(broken.id()).anchor().isEmpty())
         .map(broken -> page(broken, site));
   }
 
-  private static Page page(Broken broken, Site site) {
-    Here here = site.at(Links.to(broken.id()).page());
+  private static Page page(Broken broken, Website site) {
+    PageContext here = site.at(Links.to(broken.id()).page());
     return new PlainPage(
         here.frame(title(broken.id(), here), here.page(here.say("menu.problems"), "problems.html")),
         "stub",
@@ -33,18 +33,18 @@ final class StubPages implements Pages {
             here.mentions(broken.id())));
   }
 
-  private static String title(ThingId id, Here here) {
+  private static String title(ThingId id, PageContext here) {
     return here.kind(id.kind()) + " " + id.slug();
   }
 
-  private static List<Line> lines(Broken broken, Here here) {
-    List<Line> lines = new ArrayList<>();
+  private static List<RichLine> lines(Broken broken, PageContext here) {
+    List<RichLine> lines = new ArrayList<>();
     for (Problem problem : broken.problems()) {
       lines.add(
-          Line.of(problem.at().file() + ":" + problem.at().line() + ": " + problem.message()));
+          RichLine.of(problem.at().file() + ":" + problem.at().line() + ": " + problem.message()));
     }
     if (lines.isEmpty()) {
-      lines.add(Line.of(here.say("broken.by-others", broken.at().file(), broken.at().line())));
+      lines.add(RichLine.of(here.say("broken.by-others", broken.at().file(), broken.at().line())));
     }
     return lines;
   }

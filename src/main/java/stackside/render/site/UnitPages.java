@@ -20,26 +20,26 @@ import stackside.render.site.Part.Grid;
 final class UnitPages implements Pages {
 
   @Override
-  public Stream<Page> of(Site site) {
+  public Stream<Page> of(Website site) {
     return Stream.of(contacts(site), unit(site), sources(site));
   }
 
-  private static Page contacts(Site site) {
-    Here here = site.at("contacts.html");
+  private static Page contacts(Website site) {
+    PageContext here = site.at("contacts.html");
     List<Section> sections = new ArrayList<>();
     for (Premises location : site.unit().details().locations()) {
-      List<Grid.Row> rows =
+      List<Grid.GridRow> rows =
           location.contacts().stream()
               .map(
                   contact ->
-                      new Grid.Row(
+                      new Grid.GridRow(
                           Optional.of(Links.anchor(contact.id())),
-                          Line.of(contact.title()),
+                          RichLine.of(contact.title()),
                           List.of(
-                              Line.of(Piece.strong(contact.phone().value())),
-                              Line.of(contact.hours().value().words()))))
+                              RichLine.of(TextPiece.strong(contact.phone().value())),
+                              RichLine.of(contact.hours().value().words()))))
               .toList();
-      List<Line> rooms =
+      List<RichLine> rooms =
           site.unit().rooms().stream()
               .filter(room -> room.location().value().id().equals(location.id()))
               .map(room -> here.link(room))
@@ -60,25 +60,28 @@ final class UnitPages implements Pages {
                       List.of(
                           new Facts.Fact(
                               here.say("fact.rooms"),
-                              rooms.isEmpty() ? List.of(Line.of(here.say("none"))) : rooms))))));
+                              rooms.isEmpty()
+                                  ? List.of(RichLine.of(here.say("none")))
+                                  : rooms))))));
     }
     return new PlainPage(
         here.frame(here.say("menu.contacts")), "plain", Optional.empty(), sections);
   }
 
-  private static Page unit(Site site) {
-    Here here = site.at("unit.html");
+  private static Page unit(Website site) {
+    PageContext here = site.at("unit.html");
     UnitDetails details = site.unit().details();
     List<Facts.Fact> facts = new ArrayList<>();
-    facts.add(Answers.fact(here, "name", Line.of(details.name().value())));
+    facts.add(Answers.fact(here, "name", RichLine.of(details.name().value())));
     facts.add(
-        Answers.fact(here, "status", Line.of(here.say("unit." + details.status().value().word()))));
-    facts.add(Answers.fact(here, "address", Line.of(details.address().value().toString())));
+        Answers.fact(
+            here, "status", RichLine.of(here.say("unit." + details.status().value().word()))));
+    facts.add(Answers.fact(here, "address", RichLine.of(details.address().value().toString())));
     facts.add(
         Answers.fact(
             here,
             "reading-distance",
-            Line.of(
+            RichLine.of(
                 here.say(
                     "unit.reading",
                     Numbers.text(details.readingDistance().near().value()),
@@ -86,7 +89,7 @@ final class UnitPages implements Pages {
     details.makeSafe().stream()
         .map(Fact::value)
         .reduce((first, second) -> first + " " + second)
-        .ifPresent(words -> facts.add(Answers.fact(here, "make-safe", Line.of(words))));
+        .ifPresent(words -> facts.add(Answers.fact(here, "make-safe", RichLine.of(words))));
     return new PlainPage(
         here.frame(here.say("menu.unit")),
         "plain",
@@ -102,7 +105,7 @@ final class UnitPages implements Pages {
             .toList());
   }
 
-  private static Stream<Section> patients(Here here) {
+  private static Stream<Section> patients(PageContext here) {
     return here.unit().details().patients().stream()
         .map(
             group ->
@@ -110,28 +113,28 @@ final class UnitPages implements Pages {
                     group,
                     here,
                     Answers.fact(
-                        here, "weight", Line.of(here.spans().text(group.weight().value())))));
+                        here, "weight", RichLine.of(here.spans().text(group.weight().value())))));
   }
 
-  private static Stream<Section> roles(Here here) {
+  private static Stream<Section> roles(PageContext here) {
     return here.unit().details().roles().stream().map(role -> named(role, here));
   }
 
   /** A thing without its own page: its facts and what mentions it. */
-  private static Section named(Thing thing, Here here, Facts.Fact... facts) {
+  private static Section named(Thing thing, PageContext here, Facts.Fact... facts) {
     List<Part> parts = new ArrayList<>();
     if (facts.length > 0) {
       parts.add(new Facts(List.of(facts)));
     }
-    List<Line> mentions =
+    List<RichLine> mentions =
         here.site().mentions().of(thing.id()).stream()
             .filter(other -> here.unit().find(other).isPresent())
             .map(here::linkWithKind)
             .toList();
     if (mentions.isEmpty()) {
-      parts.add(new Part.Say(Line.of(here.say("mentions.none"))));
+      parts.add(new Part.Say(RichLine.of(here.say("mentions.none"))));
     } else {
-      parts.add(new Part.Say(Line.of(here.say("mentions.by"))));
+      parts.add(new Part.Say(RichLine.of(here.say("mentions.by"))));
       parts.add(new Part.Lines(mentions));
     }
     return new Section(
@@ -140,7 +143,7 @@ final class UnitPages implements Pages {
         parts);
   }
 
-  private static Grid signs(Here here) {
+  private static Grid signs(PageContext here) {
     UnitDetails details = here.unit().details();
     return new Grid(
         here.say("section.signatures"),
@@ -150,8 +153,8 @@ final class UnitPages implements Pages {
                     .filter(entry -> !isSignedByAll(entry.getKey()))
                     .map(entry -> signs(entry.getKey(), here.listed(entry.getValue()), here)),
                 Stream.of(
-                    signs(SignedKind.POLICIES, Line.of(here.say("signatures.all")), here),
-                    signs(SignedKind.ROLE, Line.of(here.say("signatures.own")), here)))
+                    signs(SignedKind.POLICIES, RichLine.of(here.say("signatures.all")), here),
+                    signs(SignedKind.ROLE, RichLine.of(here.say("signatures.own")), here)))
             .toList());
   }
 
@@ -159,39 +162,40 @@ final class UnitPages implements Pages {
     return kind == SignedKind.POLICIES || kind == SignedKind.ROLE;
   }
 
-  private static Grid.Row signs(SignedKind kind, Line roles, Here here) {
-    return Grid.Row.of(
-        Line.of(here.choice(kind)),
+  private static Grid.GridRow signs(SignedKind kind, RichLine roles, PageContext here) {
+    return Grid.GridRow.of(
+        RichLine.of(here.choice(kind)),
         roles,
         Optional.ofNullable(here.unit().details().reviewAfter().get(kind))
-            .map(months -> Line.of(Numbers.text(months.value())))
-            .orElse(Line.of(here.say("none"))));
+            .map(months -> RichLine.of(Numbers.text(months.value())))
+            .orElse(RichLine.of(here.say("none"))));
   }
 
-  private static Grid words(Here here) {
+  private static Grid words(PageContext here) {
     return new Grid(
         here.say("section.words"),
         List.of(here.say("column.usual"), here.say("column.own")),
         Stream.of(Term.values())
-            .map(term -> Grid.Row.of(Line.of(here.usual(term)), Line.of(here.own(term))))
+            .map(
+                term -> Grid.GridRow.of(RichLine.of(here.usual(term)), RichLine.of(here.own(term))))
             .toList());
   }
 
-  private static Page sources(Site site) {
-    Here here = site.at("sources.html");
+  private static Page sources(Website site) {
+    PageContext here = site.at("sources.html");
     List<Section> sections =
         site.unit().citations().stream().map(citation -> source(citation, here)).toList();
     return new PlainPage(
         here.frame(here.say("menu.sources")),
         "plain",
-        Optional.of(Line.of(here.say("sources.lead") + unsigned(site, here))),
+        Optional.of(RichLine.of(here.say("sources.lead") + unsigned(site, here))),
         sections.isEmpty()
-            ? List.of(here.section("sources", new Part.Say(Line.of(here.say("none")))))
+            ? List.of(here.section("sources", new Part.Say(RichLine.of(here.say("none")))))
             : sections);
   }
 
   /** The list is published unsigned too, because no card depends on it; it then says so. */
-  private static String unsigned(Site site, Here here) {
+  private static String unsigned(Website site, PageContext here) {
     return site.standing()
         .signaturesOf(site.unit().sources().id())
         .filter(standing -> !standing.missing().isEmpty())
@@ -199,16 +203,16 @@ final class UnitPages implements Pages {
         .orElse("");
   }
 
-  private static Section source(Citation citation, Here here) {
+  private static Section source(Citation citation, PageContext here) {
     return named(
         citation,
         here,
-        new Facts.Fact(here.say("column.title"), List.of(Line.of(citation.work().value()))),
+        new Facts.Fact(here.say("column.title"), List.of(RichLine.of(citation.work().value()))),
         new Facts.Fact(
             here.say("column.in"),
-            List.of(Line.of(citation.in().map(fact -> fact.value()).orElse(here.say("none"))))),
+            List.of(RichLine.of(citation.in().map(fact -> fact.value()).orElse(here.say("none"))))),
         new Facts.Fact(
             here.say("column.basis"),
-            List.of(Line.of(here.say("basis." + citation.basis().value().word())))));
+            List.of(RichLine.of(here.say("basis." + citation.basis().value().word())))));
   }
 }

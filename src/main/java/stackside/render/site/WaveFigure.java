@@ -19,7 +19,7 @@ import stackside.render.site.Part.Grid;
 final class WaveFigure {
   private WaveFigure() {}
 
-  static List<Part> parts(List<Mode> modes, String id, Here here) {
+  static List<Part> parts(List<Mode> modes, String id, PageContext here) {
     List<ModeWave> waves =
         modes.stream()
             .flatMap(mode -> ModeWave.of(mode, here.site().analysis().outputs()).stream())
@@ -48,11 +48,11 @@ final class WaveFigure {
                     here.say("column.peak-voltage")),
                 waves.stream().map(wave -> row(wave, here)).toList())
             .byColumn(),
-        new Part.Say(Line.of(here.say("figure.waves.source"))),
-        new Part.Say(Line.of(here.say("figure.learning"))));
+        new Part.Say(RichLine.of(here.say("figure.waves.source"))),
+        new Part.Say(RichLine.of(here.say("figure.learning"))));
   }
 
-  private static Strip strip(ModeWave wave, Here here) {
+  private static Strip strip(ModeWave wave, PageContext here) {
     return new Strip(
         named(wave),
         here.say("figure.waves.crest", crest(wave, here)),
@@ -68,31 +68,31 @@ final class WaveFigure {
         + wave.level().map(level -> ", " + SettingWords.level(wave.mode(), level)).orElse("");
   }
 
-  private static String crest(ModeWave wave, Here here) {
+  private static String crest(ModeWave wave, PageContext here) {
     return Numbers.number(wave.crest().factor())
         + " "
         + here.say(wave.withinBurst() ? "figure.waves.within-burst" : "figure.waves.over-cycle");
   }
 
-  private static String rhythm(PulseTiming pulse, Here here) {
+  private static String rhythm(PulseTiming pulse, PageContext here) {
     return here.say(
         "figure.waves.pulse",
         Numbers.brief(pulse.on().value()),
         Numbers.brief(pulse.every().value()));
   }
 
-  private static Grid.Row row(ModeWave wave, Here here) {
-    return Grid.Row.of(
+  private static Grid.GridRow row(ModeWave wave, PageContext here) {
+    return Grid.GridRow.of(
         here.link(wave.mode(), named(wave)),
-        Line.of(crest(wave, here)),
-        Line.of(Numbers.digits(100 * wave.letThrough().share(), 2) + Numbers.BOUND + "%"),
-        Line.of(
+        RichLine.of(crest(wave, here)),
+        RichLine.of(Numbers.digits(100 * wave.letThrough().share(), 2) + Numbers.BOUND + "%"),
+        RichLine.of(
             wave.pulse().map(pulse -> rhythm(pulse, here)).orElse(here.say("figure.waves.none"))),
-        Line.of(peak(wave, here)));
+        RichLine.of(peak(wave, here)));
   }
 
   /** The peak at the level drawn; if one factor applies to all levels, from first to last. */
-  private static String peak(ModeWave wave, Here here) {
+  private static String peak(ModeWave wave, PageContext here) {
     List<PeakVolts> peaks =
         levels(wave).stream()
             .flatMap(level -> wave.mode().peakVoltage().flatMap(volts -> volts.at(level)).stream())

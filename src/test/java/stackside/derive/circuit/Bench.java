@@ -33,7 +33,6 @@ import stackside.model.Fact;
 import stackside.model.FootSwitch;
 import stackside.model.Initials;
 import stackside.model.Instrument;
-import stackside.model.Kept;
 import stackside.model.Kind;
 import stackside.model.Lamp;
 import stackside.model.LampId;
@@ -59,6 +58,7 @@ import stackside.model.ProgramReading;
 import stackside.model.ReadingDistance;
 import stackside.model.Response;
 import stackside.model.Room;
+import stackside.model.RoomStock;
 import stackside.model.SelectionKind;
 import stackside.model.ServiceEvent;
 import stackside.model.ServiceEventKind;
@@ -364,13 +364,13 @@ final class Bench {
   }
 
   /** All outcomes of a fault. */
-  List<Outcome> outcomes(SingleFault fault) {
+  List<FaultOutcome> outcomes(SingleFault fault) {
     return circuits().outcomes().stream().filter(each -> each.fault() == fault).toList();
   }
 
   /** The one outcome of a fault. */
-  Outcome outcome(SingleFault fault) {
-    List<Outcome> all = outcomes(fault);
+  FaultOutcome outcome(SingleFault fault) {
+    List<FaultOutcome> all = outcomes(fault);
     if (all.size() != 1) {
       throw new AssertionError(all.size() + " outcomes of " + fault);
     }
@@ -378,7 +378,7 @@ final class Bench {
   }
 
   /** The outcome of a fault that involves a socket. */
-  Outcome outcome(SingleFault fault, String socket) {
+  FaultOutcome outcome(SingleFault fault, String socket) {
     return outcomes(fault).stream()
         .filter(
             each ->
@@ -389,7 +389,7 @@ final class Bench {
   }
 
   /** The outcome of having another program active. */
-  Outcome wrongProgram(int slot) {
+  FaultOutcome wrongProgram(int slot) {
     return outcomes(SingleFault.WRONG_PROGRAM).stream()
         .filter(each -> each.deviation().program().orElseThrow().slot().equals(Optional.of(slot)))
         .findFirst()
@@ -441,7 +441,7 @@ final class Bench {
             List.of(fact(asset)),
             List.of(fact(footSwitch())),
             List.of(fact(adult())),
-            new Kept(
+            new RoomStock(
                 AT,
                 instruments.stream().map(name -> fact(instrument(name))).toList(),
                 List.of(fact(cable())),

@@ -92,7 +92,7 @@ final class CircuitPropertiesTest {
                             .map(Press::outcomeClass)
                             .reduce(OutcomeClass::worse)
                             .orElseThrow()));
-    assertThat(circuits.outcomes().stream().map(Outcome::fault).distinct())
+    assertThat(circuits.outcomes().stream().map(FaultOutcome::fault).distinct())
         .contains(
             SingleFault.INSTRUMENT_CABLE_BROKEN,
             SingleFault.INSTRUMENT_PLUG_LOOSE,
@@ -105,7 +105,7 @@ final class CircuitPropertiesTest {
   @ParameterizedTest
   @MethodSource("units")
   void energyReachesAtMostWhatIsConnected(Bench bench) {
-    for (Outcome outcome : bench.circuits().outcomes()) {
+    for (FaultOutcome outcome : bench.circuits().outcomes()) {
       for (Press press : outcome.presses()) {
         for (LiveSocket live : press.live()) {
           assertThat(live.occupants()).isEqualTo(outcome.state().in(live.socket()));
@@ -126,7 +126,7 @@ final class CircuitPropertiesTest {
     }
   }
 
-  private static boolean isConnected(Outcome outcome, Strained strained) {
+  private static boolean isConnected(FaultOutcome outcome, Strained strained) {
     return outcome.state().occupants().stream()
         .anyMatch(occupant -> occupant.instrument().equals(strained.chain().end()));
   }

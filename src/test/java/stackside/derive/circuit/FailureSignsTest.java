@@ -74,7 +74,7 @@ final class FailureSignsTest {
   @Test
   void everyOutcomeStandsInExactlyOneLineOfItsClass() {
     Circuits circuits = bench().circuits();
-    List<Outcome> summed =
+    List<FaultOutcome> summed =
         circuits.signs().stream().flatMap(sign -> sign.outcomes().stream()).toList();
     assertThat(summed).containsExactlyInAnyOrderElementsOf(circuits.outcomes());
     assertThat(circuits.signs())

@@ -26,7 +26,7 @@ final class InterruptionTest {
 
   @Test
   void aLoosePlugOnAMachineThatSensesNothingIsAnOpenCircuit() {
-    Outcome outcome = Bench.selecting(SelectionKind.BY_PROGRAM).outcome(INSTRUMENT_PLUG_LOOSE);
+    FaultOutcome outcome = Bench.selecting(SelectionKind.BY_PROGRAM).outcome(INSTRUMENT_PLUG_LOOSE);
     assertThat(outcome.worst().condition()).contains(Condition.INSTRUMENT_CIRCUIT_OPEN);
     assertThat(outcome.deviation().integrity()).contains(Occupant.Integrity.LOOSE);
     assertThat(outcome.state().selected().orElseThrow().id().local()).isEqualTo("m1");
@@ -34,7 +34,7 @@ final class InterruptionTest {
 
   @Test
   void aMachineThatSensesPlugsMayOrMayNotFeelALooseOne() {
-    List<Outcome> outcomes =
+    List<FaultOutcome> outcomes =
         Bench.selecting(SelectionKind.BY_BUTTON).sensingPlugs().outcomes(INSTRUMENT_PLUG_LOOSE);
     assertThat(outcomes)
         .extracting(outcome -> outcome.worst().condition())
@@ -45,7 +45,7 @@ final class InterruptionTest {
 
   @Test
   void whereThePlugSelects_aLoosePlugLosesTheSelection() {
-    List<Outcome> outcomes =
+    List<FaultOutcome> outcomes =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN).outcomes(INSTRUMENT_PLUG_LOOSE);
     assertThat(outcomes.get(0).state().selected()).isEmpty();
     assertThat(outcomes.get(0).state().selectedBy()).isEqualTo(SelectedBy.POWER_ON);
@@ -56,7 +56,7 @@ final class InterruptionTest {
 
   @Test
   void whereThePlugSelects_theSelectionFallsBackToPowerOn() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .atPowerOn("m2")
             .outcomes(INSTRUMENT_PLUG_LOOSE)
@@ -68,7 +68,7 @@ final class InterruptionTest {
   @ParameterizedTest
   @EnumSource(SelectionKind.class)
   void aBrokenCableIsAnOpenCircuitHoweverPlugsAreSensed(SelectionKind kind) {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(kind)
             .sensingPlugs()
             .answering(Condition.INSTRUMENT_CIRCUIT_OPEN, Tone.DIFFERENT, OutputSeen.NONE)
@@ -81,7 +81,7 @@ final class InterruptionTest {
 
   @Test
   void anAlarmedOpenCircuitIsBlocked() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .answering(Condition.INSTRUMENT_CIRCUIT_OPEN, Tone.ALARM, OutputSeen.NONE)
             .outcome(INSTRUMENT_CABLE_BROKEN);
@@ -102,7 +102,7 @@ final class InterruptionTest {
                 Optional.empty(),
                 Evidence.Basis.OBSERVED);
     for (SingleFault fault : List.of(FOOT_SWITCH_OUT, MAINS_OFF)) {
-      Outcome outcome = bench.outcome(fault);
+      FaultOutcome outcome = bench.outcome(fault);
       assertThat(outcome.outcomeClass()).isEqualTo(OutcomeClass.NOTICEABLE);
       assertThat(outcome.worst().live()).isEmpty();
       assertThat(outcome.worst().reach()).isEqualTo(Reach.NOTHING);
@@ -118,13 +118,13 @@ final class InterruptionTest {
   void withoutMainsEverythingIsDarkAndSilentWhateverTheDescriptionLeavesOut() {
     Bench bench =
         Bench.selecting(SelectionKind.BY_PROGRAM).answeringNothingMore(Condition.MAINS_OFF);
-    Outcome outcome = bench.outcome(MAINS_OFF);
+    FaultOutcome outcome = bench.outcome(MAINS_OFF);
     assertThat(outcome.outcomeClass()).isEqualTo(OutcomeClass.NOTICEABLE);
     assertThat(outcome.worst().reach()).isEqualTo(Reach.NOTHING);
     assertThat(outcome.worst().observed())
-        .isEqualTo(new Observed(Tone.NONE, Map.of(), Optional.empty(), true));
+        .isEqualTo(new Observation(Tone.NONE, Map.of(), Optional.empty(), true));
     assertThat(outcome.worst().evidence().map(Evidence::basis)).contains(Evidence.Basis.MANUAL);
-    Outcome other =
+    FaultOutcome other =
         bench.answeringNothingMore(Condition.FOOT_SWITCH_MISSING).outcome(FOOT_SWITCH_OUT);
     assertThat(other.worst().observed().dark()).isFalse();
     assertThat(other.worst().evidence().map(Evidence::basis)).contains(Evidence.Basis.UNKNOWN);
@@ -133,10 +133,10 @@ final class InterruptionTest {
   @Test
   void anAnswerThatNobodyKnowsCountsAsSilent() {
     for (SingleFault fault : List.of(FOOT_SWITCH_OUT, MAINS_OFF, INSTRUMENT_CABLE_BROKEN)) {
-      Outcome outcome = Bench.selecting(SelectionKind.BY_PROGRAM).outcome(fault);
+      FaultOutcome outcome = Bench.selecting(SelectionKind.BY_PROGRAM).outcome(fault);
       assertThat(outcome.outcomeClass()).isEqualTo(OutcomeClass.SILENT_NO_CURRENT);
       assertThat(outcome.worst().evidence().map(Evidence::basis)).contains(Evidence.Basis.UNKNOWN);
-      assertThat(outcome.worst().observed()).isEqualTo(Observed.asUsual());
+      assertThat(outcome.worst().observed()).isEqualTo(Observation.asUsual());
       assertThat(outcome.worst().live().isEmpty()).isEqualTo(fault != INSTRUMENT_CABLE_BROKEN);
     }
   }
@@ -168,15 +168,15 @@ final class InterruptionTest {
             .keeping("probe")
             .approving("probe", "ar", "none", "plasma-2-40");
     assertThat(argon.asApproved().get(0).outcomeClass()).isEqualTo(OutcomeClass.RIGHT);
-    Outcome unknown = argon.outcome(ARGON_EMPTY);
+    FaultOutcome unknown = argon.outcome(ARGON_EMPTY);
     assertThat(unknown.worst().condition()).contains(Condition.ARGON_EMPTY);
     assertThat(unknown.worst().reach()).isEqualTo(Reach.NOTHING);
     assertThat(unknown.outcomeClass()).isEqualTo(OutcomeClass.SILENT_NO_CURRENT);
-    Outcome weak =
+    FaultOutcome weak =
         argon.answering(Condition.ARGON_EMPTY, Tone.USUAL, OutputSeen.USUAL).outcome(ARGON_EMPTY);
     assertThat(weak.worst().reach()).isEqualTo(Reach.LESS);
     assertThat(weak.outcomeClass()).isEqualTo(OutcomeClass.SILENT_OTHER_SETTING);
-    Outcome alarm =
+    FaultOutcome alarm =
         argon.answering(Condition.ARGON_EMPTY, Tone.ALARM, OutputSeen.NONE).outcome(ARGON_EMPTY);
     assertThat(alarm.outcomeClass()).isEqualTo(OutcomeClass.BLOCKED_WITH_ALARM);
   }
@@ -184,7 +184,7 @@ final class InterruptionTest {
   @Test
   void gasMattersOnlyWhereItIsUsed() {
     assertThat(Bench.selecting(SelectionKind.BY_PROGRAM).outcomes(ARGON_EMPTY)).isEmpty();
-    Outcome mixed =
+    FaultOutcome mixed =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .approving("snare", "m1", "cut-2-60", "plasma-2-40")
             .outcome(ARGON_EMPTY);

@@ -17,7 +17,7 @@ final class LeftInTest {
   @Test
   void inTheApprovedSocketItIsLiveInsteadOfTheOneInHand() {
     for (SelectionKind kind : SelectionKind.values()) {
-      Outcome outcome =
+      FaultOutcome outcome =
           Bench.selecting(kind).keeping("snare", "forceps").outcome(OTHER_INSTRUMENT_LEFT_IN, "m1");
       assertThat(outcome.outcomeClass()).as(kind.spoken()).isEqualTo(UNINTENDED_INSTRUMENT_LIVE);
       assertThat(outcome.worst().reach()).isEqualTo(Reach.NOTHING);
@@ -30,7 +30,7 @@ final class LeftInTest {
   void whereTheProgramSelects_anotherSocketStaysDead() {
     for (SelectionKind kind :
         List.of(SelectionKind.BY_PROGRAM, SelectionKind.BY_BUTTON, SelectionKind.BY_FOOT_SWITCH)) {
-      Outcome outcome =
+      FaultOutcome outcome =
           Bench.selecting(kind).keeping("snare", "forceps").outcome(OTHER_INSTRUMENT_LEFT_IN, "m2");
       assertThat(outcome.outcomeClass()).isEqualTo(RIGHT);
       assertThat(outcome.state().occupants()).hasSize(2);
@@ -40,7 +40,7 @@ final class LeftInTest {
   /** Snare, then another instrument, then the snare again without unplugging and plugging it in. */
   @Test
   void whereThePlugSelects_theLastPlugIsLive() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .keeping("snare", "forceps")
             .pluggingBringsUp("m2", 2)
@@ -55,7 +55,7 @@ final class LeftInTest {
 
   @Test
   void whereNothingSelects_bothAreLive() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.FIXED)
             .keeping("snare", "forceps")
             .outcome(OTHER_INSTRUMENT_LEFT_IN, "m2");
@@ -72,7 +72,7 @@ final class LeftInTest {
 
   @Test
   void aPlugThatPicksAnArgonProgramIsLiveWithIt() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .keeping("snare", "probe")
             .pluggingBringsUp("ar", 3)
@@ -85,7 +85,7 @@ final class LeftInTest {
 
   @Test
   void aBlockedMachineMakesNothingLive() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .answering(Condition.NEUTRAL_CIRCUIT_OPEN, Tone.ALARM, OutputSeen.NONE)
             .keeping("tongs", "snare")
@@ -99,7 +99,7 @@ final class LeftInTest {
 
   @Test
   void anUnknownProgramOnAMonopolarSocketStillNeedsThePlate() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .answering(Condition.NEUTRAL_CIRCUIT_OPEN, Tone.ALARM, OutputSeen.NONE)
             .keeping("tongs", "snare")
@@ -111,7 +111,7 @@ final class LeftInTest {
 
   @Test
   void anUnknownProgramOnABipolarSocketNeedsNoPlate() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .keeping("tongs", "snare")
             .outcome(OTHER_INSTRUMENT_LEFT_IN, "bi");
@@ -121,7 +121,7 @@ final class LeftInTest {
 
   @Test
   void eachKeptInstrumentIsTriedInEachSocketThatItFits() {
-    List<Outcome> outcomes =
+    List<FaultOutcome> outcomes =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .plateSocketTakesThreePin()
             .keeping("snare", "forceps", "knife", "tongs", "orphan")

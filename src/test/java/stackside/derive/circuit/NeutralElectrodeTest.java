@@ -90,7 +90,7 @@ final class NeutralElectrodeTest {
       SingleFault fault,
       OutcomeClass expected,
       ReturnPath path) {
-    Outcome outcome = alarming().monitor(monitor, area).outcome(fault);
+    FaultOutcome outcome = alarming().monitor(monitor, area).outcome(fault);
     assertThat(outcome.outcomeClass()).isEqualTo(expected);
     assertThat(outcome.presses()).allMatch(press -> press.returnPath() == path);
   }
@@ -111,7 +111,7 @@ final class NeutralElectrodeTest {
 
   @Test
   void anAlarmThatDoesNotBlockIsNotBlocked() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .answering(Condition.NEUTRAL_CONTACT_POOR, Tone.ALARM, OutputSeen.USUAL)
             .outcome(NEUTRAL_PARTLY_OFF);
@@ -122,7 +122,7 @@ final class NeutralElectrodeTest {
 
   @Test
   void aWeakAnswerReachesLess() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .answering(Condition.NEUTRAL_CONTACT_POOR, Tone.USUAL, OutputSeen.WEAK)
             .outcome(NEUTRAL_PARTLY_OFF);
@@ -132,13 +132,13 @@ final class NeutralElectrodeTest {
 
   @Test
   void anUnknownAnswerToPoorContactCrowdsTheReturnSilently() {
-    Outcome outcome = Bench.selecting(SelectionKind.BY_PROGRAM).outcome(NEUTRAL_PARTLY_OFF);
+    FaultOutcome outcome = Bench.selecting(SelectionKind.BY_PROGRAM).outcome(NEUTRAL_PARTLY_OFF);
     assertThat(outcome.outcomeClass()).isEqualTo(SILENT_CROWDED_RETURN);
   }
 
   @Test
   void aSilentAnswerToAnOpenPlateWithOutputFindsNoWayBack() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .answering(Condition.NEUTRAL_CIRCUIT_OPEN, Tone.USUAL, OutputSeen.USUAL)
             .outcome(NEUTRAL_CABLE_OUT);

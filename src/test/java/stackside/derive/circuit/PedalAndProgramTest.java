@@ -17,7 +17,7 @@ final class PedalAndProgramTest {
 
   @Test
   void theOtherPedalBringsItsOwnModeSilently() {
-    Outcome outcome = Bench.selecting(SelectionKind.BY_PROGRAM).outcome(WRONG_PEDAL);
+    FaultOutcome outcome = Bench.selecting(SelectionKind.BY_PROGRAM).outcome(WRONG_PEDAL);
     Press meantYellow = outcome.presses().get(0);
     assertThat(meantYellow.intended()).isEqualTo(PedalColour.YELLOW);
     assertThat(meantYellow.pressed()).isEqualTo(PedalColour.BLUE);
@@ -28,19 +28,19 @@ final class PedalAndProgramTest {
 
   @Test
   void anUnassignedPedalDoesNothing() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .approving("snare", "m1", "cut-2-60", "none")
             .outcome(WRONG_PEDAL);
     assertThat(outcome.presses()).hasSize(1);
     assertThat(outcome.outcomeClass()).isEqualTo(OutcomeClass.NOTICEABLE);
-    assertThat(outcome.worst().observed()).isEqualTo(Observed.nothingHappens());
+    assertThat(outcome.worst().observed()).isEqualTo(Observation.nothingHappens());
     assertThat(outcome.worst().condition()).isEmpty();
   }
 
   @Test
   void bothPedalsAlikeAreRightEitherWay() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .approving("snare", "m1", "soft-2-60", "soft-2-60")
             .outcome(WRONG_PEDAL);
@@ -65,7 +65,7 @@ final class PedalAndProgramTest {
 
   @Test
   void anotherProgramForTheSameSocketIsAnotherSetting() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .reading(2, "m1", "cut-4-100", "soft-2-60")
             .wrongProgram(2);
@@ -78,7 +78,7 @@ final class PedalAndProgramTest {
   @Test
   void anotherLimitOrLevelAloneIsAnotherSetting() {
     for (String yellow : List.of("cut-2-65", "cut-3-60")) {
-      Outcome outcome =
+      FaultOutcome outcome =
           Bench.selecting(SelectionKind.BY_PROGRAM)
               .reading(2, "m1", yellow, "soft-2-60")
               .wrongProgram(2);
@@ -88,7 +88,7 @@ final class PedalAndProgramTest {
 
   @Test
   void whereProgramsSelect_aProgramForAnotherSocketLeavesTheInstrumentDead() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .answering(Condition.INSTRUMENT_CIRCUIT_OPEN, Tone.USUAL, OutputSeen.NONE)
             .reading(2, "m2", "cut-2-60", "soft-2-60")
@@ -100,7 +100,7 @@ final class PedalAndProgramTest {
 
   @Test
   void whereTheButtonSelects_aProgramLeavesTheSelection() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_BUTTON)
             .reading(2, "m2", "cut-2-60", "soft-2-60")
             .wrongProgram(2);
@@ -110,7 +110,7 @@ final class PedalAndProgramTest {
 
   @Test
   void aBipolarProgramOnAMonopolarSocketBringsNothing() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_BUTTON)
             .reading(2, "bi", "none", "twin-1-30")
             .wrongProgram(2);
@@ -122,7 +122,7 @@ final class PedalAndProgramTest {
 
   @Test
   void aMonopolarProgramOnABipolarSocketBringsNothing() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_BUTTON)
             .keeping("tongs")
             .approving("tongs", "bi", "none", "twin-1-30")
@@ -133,7 +133,7 @@ final class PedalAndProgramTest {
 
   @Test
   void slotsThatNobodyKnowsCountTogetherAsOne() {
-    List<Outcome> outcomes =
+    List<FaultOutcome> outcomes =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .reading(2, "m1", "cut-2-60", "soft-2-60")
             .outcomes(WRONG_PROGRAM);
@@ -148,7 +148,7 @@ final class PedalAndProgramTest {
 
   @Test
   void whereEverySlotIsKnownNoneIsUnknown() {
-    List<Outcome> outcomes =
+    List<FaultOutcome> outcomes =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .reading(2, "m1", "cut-2-60", "soft-2-60")
             .alsoApproving(3, "m1", "cut-1-30", "soft-1-30")
@@ -170,7 +170,7 @@ final class PedalAndProgramTest {
 
   @Test
   void aProgramWithAnotherVoltageIsWeighed() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .reading(2, "m1", "cut-2-60", "spray-1-30")
             .wrongProgram(2);

@@ -16,7 +16,7 @@ final class SelectionTest {
 
   @Test
   void theButtonThatNobodyPressedLeavesPowerOnsSocketLive() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_BUTTON)
             .atPowerOn("m2")
             .answering(Condition.INSTRUMENT_CIRCUIT_OPEN, Tone.USUAL, OutputSeen.NONE)
@@ -31,7 +31,7 @@ final class SelectionTest {
 
   @Test
   void whereItIsNotKnownWhatPowerOnSelectsNothingCountsAsSelected() {
-    Outcome outcome = Bench.selecting(SelectionKind.BY_BUTTON).outcome(SOCKET_NOT_SELECTED);
+    FaultOutcome outcome = Bench.selecting(SelectionKind.BY_BUTTON).outcome(SOCKET_NOT_SELECTED);
     assertThat(outcome.state().selected()).isEmpty();
     assertThat(outcome.worst().live()).isEmpty();
     assertThat(outcome.outcomeClass()).isEqualTo(OutcomeClass.SILENT_NO_CURRENT);

@@ -22,7 +22,7 @@ final class WrongSocketTest {
   @ParameterizedTest
   @EnumSource(names = {"BY_PROGRAM", "BY_BUTTON", "BY_FOOT_SWITCH"})
   void whereThePlugDoesNotSelect_theSelectedSocketIsOpen(SelectionKind kind) {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(kind)
             .answering(Condition.INSTRUMENT_CIRCUIT_OPEN, Tone.USUAL, OutputSeen.NONE)
             .outcome(INSTRUMENT_IN_WRONG_SOCKET, "m2");
@@ -44,7 +44,7 @@ final class WrongSocketTest {
 
   @Test
   void aMachineThatSensesPlugsFindsTheSelectedSocketEmpty() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .sensingPlugs()
             .answering(Condition.INSTRUMENT_CIRCUIT_OPEN, Tone.USUAL, OutputSeen.NONE)
@@ -57,7 +57,7 @@ final class WrongSocketTest {
 
   @Test
   void whereThePlugSelects_theOtherSocketIsLiveWithItsOwnProgram() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .pluggingBringsUp("m2", 2)
             .reading(2, "m2", "cut-4-100", "spray-2-60")
@@ -116,7 +116,7 @@ final class WrongSocketTest {
 
   @Test
   void theSameProgramOnTheOtherSocketIsRight() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .pluggingBringsUp("m2", 2)
             .reading(2, "m2", "cut-2-60", "soft-2-60")
@@ -127,7 +127,7 @@ final class WrongSocketTest {
 
   @Test
   void withoutAReadingTheApprovedProfileOfTheSlotCounts() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .pluggingBringsUp("m2", 2)
             .alsoApproving(2, "m2", "cut-1-30", "soft-1-30")
@@ -153,14 +153,14 @@ final class WrongSocketTest {
 
   @Test
   void aProgramThatNobodyKnowsIsAnotherSetting() {
-    Outcome unread =
+    FaultOutcome unread =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .pluggingBringsUp("m2", 3)
             .outcome(INSTRUMENT_IN_WRONG_SOCKET, "m2");
     assertThat(unread.outcomeClass()).isEqualTo(OutcomeClass.SILENT_OTHER_SETTING);
     assertThat(unread.worst().reach()).isEqualTo(Reach.UNKNOWN_SETTING);
     assertThat(unread.state().program().slot()).contains(3);
-    Outcome nameless =
+    FaultOutcome nameless =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN).outcome(INSTRUMENT_IN_WRONG_SOCKET, "m2");
     assertThat(nameless.outcomeClass()).isEqualTo(OutcomeClass.SILENT_OTHER_SETTING);
     assertThat(nameless.state().program().source()).isEqualTo(Program.Source.UNKNOWN);
@@ -168,7 +168,7 @@ final class WrongSocketTest {
 
   @Test
   void aPedalThatTheOtherProgramLeavesUnassignedDoesNothing() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .pluggingBringsUp("m2", 2)
             .reading(2, "m2", "none", "none")
@@ -182,7 +182,7 @@ final class WrongSocketTest {
 
   @Test
   void aPedalThatTheReadingLeavesOutIsUnknown() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .pluggingBringsUp("m2", 2)
             .reading(2, "m2", "cut-2-60", "")
@@ -194,7 +194,7 @@ final class WrongSocketTest {
 
   @Test
   void aMonopolarInstrumentJoinsOnlyOnePoleOfABipolarSocket() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .keeping("odd-wire")
             .approving("odd-wire", "bi", "none", "twin-1-30")
@@ -213,7 +213,7 @@ final class WrongSocketTest {
 
   @Test
   void aBipolarInstrumentInAMonopolarSocketIsLiveAgainstThePlate() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .keeping("twin-snare")
             .approving("twin-snare", "m1", "none", "soft-2-60")
@@ -230,7 +230,7 @@ final class WrongSocketTest {
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .plateSocketTakesThreePin()
             .answering(Condition.NEUTRAL_CIRCUIT_OPEN, Tone.ALARM, OutputSeen.NONE);
-    Outcome outcome = bench.outcome(INSTRUMENT_IN_WRONG_SOCKET, "n");
+    FaultOutcome outcome = bench.outcome(INSTRUMENT_IN_WRONG_SOCKET, "n");
     assertThat(outcome.state().neutral()).isEqualTo(NeutralState.CABLE_OUT);
     assertThat(outcome.state().inHand()).isEmpty();
     assertThat(outcome.outcomeClass()).isEqualTo(OutcomeClass.BLOCKED_WITH_ALARM);
@@ -238,7 +238,7 @@ final class WrongSocketTest {
 
   @Test
   void whereThePlugSelectsAPlugInThePlatesSocketSelectsNothing() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PLUGGING_IN)
             .plateSocketTakesThreePin()
             .outcome(INSTRUMENT_IN_WRONG_SOCKET, "n");
@@ -248,7 +248,7 @@ final class WrongSocketTest {
 
   @Test
   void onlySocketsThatTakeThePlugAreTried() {
-    List<Outcome> outcomes =
+    List<FaultOutcome> outcomes =
         Bench.selecting(SelectionKind.BY_PROGRAM).outcomes(INSTRUMENT_IN_WRONG_SOCKET);
     assertThat(outcomes)
         .extracting(outcome -> outcome.deviation().socket().map(socket -> socket.id().local()))
@@ -260,7 +260,7 @@ final class WrongSocketTest {
    */
   @Test
   void whereNothingSelects_theSocketsOfAKindAreLiveTogether() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.FIXED).outcome(INSTRUMENT_IN_WRONG_SOCKET, "m2");
     assertThat(outcome.outcomeClass()).isEqualTo(OutcomeClass.RIGHT);
     assertThat(outcome.worst().live())
@@ -271,7 +271,7 @@ final class WrongSocketTest {
 
   @Test
   void whereNothingSelects_theSocketNamedForPowerOnAloneIsLive() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.FIXED)
             .atPowerOn("m1")
             .outcome(INSTRUMENT_IN_WRONG_SOCKET, "m2");
@@ -283,7 +283,7 @@ final class WrongSocketTest {
 
   @Test
   void whereNothingSelects_argonHasASocketOfItsOwn() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.FIXED)
             .atPowerOn("m1")
             .keeping("probe")
@@ -335,7 +335,7 @@ final class WrongSocketTest {
 
   @Test
   void aSilentAnswerWithAMessageIsNoticeable() {
-    Outcome outcome =
+    FaultOutcome outcome =
         Bench.selecting(SelectionKind.BY_PROGRAM)
             .answering(
                 Condition.INSTRUMENT_CIRCUIT_OPEN,

@@ -40,7 +40,7 @@ final class DifferencesTest {
       """;
 
   private static Differences between(Unit unit, int from, int to) {
-    List<Place> places = Differences.places(unit);
+    List<RoomAtAsset> places = Differences.places(unit);
     return Differences.between(
         unit, Coverage.of(unit), Circuits.of(unit), places.get(from), places.get(to));
   }
@@ -66,26 +66,26 @@ final class DifferencesTest {
   @Test
   void selectionAndMonitorBothWays() {
     Differences there = between(Edited.base(""), 0, 1);
-    assertThat(of(there, Difference.SelectedElsewise.class))
+    assertThat(of(there, Difference.SelectionChanged.class))
         .containsExactly(
-            new Difference.SelectedElsewise(
+            new Difference.SelectionChanged(
                 SelectionKind.BY_PROGRAM, SelectionKind.BY_PLUGGING_IN));
-    assertThat(of(there, Difference.WatchedElsewise.class))
+    assertThat(of(there, Difference.MonitorChanged.class))
         .singleElement()
         .satisfies(
             watched -> {
               assertThat(watched.to()).isEqualTo(MonitorKind.CONTINUITY);
               assertThat(watched.rank()).isEqualTo(Rank.SILENT);
             });
-    assertThat(of(between(Edited.base(""), 1, 0), Difference.WatchedElsewise.class))
+    assertThat(of(between(Edited.base(""), 1, 0), Difference.MonitorChanged.class))
         .singleElement()
         .satisfies(watched -> assertThat(watched.rank()).isEqualTo(Rank.ALARM));
   }
 
   @Test
   void whatWasAlarmedAndIsSilentNowIsWorst() {
-    Difference.FaultComesToElse partly =
-        of(between(Edited.base(""), 0, 1), Difference.FaultComesToElse.class)
+    Difference.FaultOutcomeChanged partly =
+        of(between(Edited.base(""), 0, 1), Difference.FaultOutcomeChanged.class)
             .filter(each -> each.fault() == SingleFault.NEUTRAL_PARTLY_OFF)
             .findFirst()
             .orElseThrow();
@@ -94,8 +94,8 @@ final class DifferencesTest {
     assertThat(partly.rank()).isEqualTo(Rank.SILENT);
     assertThat(partly.fromSigns()).isNotEmpty();
     assertThat(partly.toSigns()).allMatch(sign -> sign.fault() == SingleFault.NEUTRAL_PARTLY_OFF);
-    Difference.FaultComesToElse back =
-        of(between(Edited.base(""), 1, 0), Difference.FaultComesToElse.class)
+    Difference.FaultOutcomeChanged back =
+        of(between(Edited.base(""), 1, 0), Difference.FaultOutcomeChanged.class)
             .filter(each -> each.fault() == SingleFault.NEUTRAL_PARTLY_OFF)
             .findFirst()
             .orElseThrow();
@@ -130,7 +130,7 @@ final class DifferencesTest {
             TWIN_ROOM.replace(
                 "{lesions: [flat-small, flat-large, angiodysplasia], sites: [colon]}",
                 "{lesions: [flat-small, flat-large], sites: [rectum]}"));
-    assertThat(of(between(unit, 0, 2), Difference.ProgramMeansElse.class)).isEmpty();
+    assertThat(of(between(unit, 0, 2), Difference.ProgramMeaningChanged.class)).isEmpty();
   }
 
   @Test
@@ -145,14 +145,15 @@ final class DifferencesTest {
             -programs: 1 to 2
             +programs: 1 to 3
             """);
-    assertThat(of(between(unit, 0, 1), Difference.ProgramMeansElse.class))
+    assertThat(of(between(unit, 0, 1), Difference.ProgramMeaningChanged.class))
         .singleElement()
         .satisfies(
             program -> {
               assertThat(program.from().shownAs()).isEqualTo("EMR R");
               assertThat(program.to().shownAs()).isEqualTo("Gas");
             });
-    assertThat(of(between(Edited.base(""), 0, 1), Difference.ProgramMeansElse.class)).isEmpty();
+    assertThat(of(between(Edited.base(""), 0, 1), Difference.ProgramMeaningChanged.class))
+        .isEmpty();
   }
 
   @Test
@@ -181,8 +182,8 @@ final class DifferencesTest {
   @Test
   void answersToConditionsAndWhatIsKept() {
     Differences differences = between(Edited.base(""), 0, 1);
-    assertThat(of(differences, Difference.AnsweredElsewise.class))
-        .extracting(Difference.AnsweredElsewise::condition)
+    assertThat(of(differences, Difference.ResponseChanged.class))
+        .extracting(Difference.ResponseChanged::condition)
         .contains(Condition.SELECTED_SOCKET_EMPTY, Condition.ARGON_EMPTY, Condition.MAINS_OFF);
     assertThat(
             of(differences, Difference.KeptInOneOnly.class)
@@ -269,7 +270,7 @@ final class DifferencesTest {
         unit, Coverage.of(unit), Circuits.of(unit), place(unit, from), place(unit, to));
   }
 
-  private static Place place(Unit unit, String room) {
+  private static RoomAtAsset place(Unit unit, String room) {
     return Differences.places(unit).stream()
         .filter(place -> place.room().id().slug().equals(room))
         .findFirst()

@@ -11,7 +11,7 @@ import stackside.Units;
 import stackside.model.Unit;
 import stackside.source.Location;
 import stackside.source.Problem;
-import stackside.source.Row;
+import stackside.source.SheetRow;
 
 /** What an issue knew of measurement and service, beside what the sheets say now. */
 final class RecordsTest {
@@ -23,17 +23,18 @@ final class RecordsTest {
   private static final String TWO = "asset=EQ-0417 date=2026-01-02 load=200 watts=40";
   private static final String OTHER = "asset=EQ-0418 date=2026-01-03 load=500 watts=41";
 
-  private static List<Row> rows(String... rows) {
-    List<Row> all = new ArrayList<>();
+  private static List<SheetRow> rows(String... rows) {
+    List<SheetRow> all = new ArrayList<>();
     for (String row : rows) {
-      List<Row.Cell> cells = new ArrayList<>();
+      List<SheetRow.Cell> cells = new ArrayList<>();
       int line = all.size() + 2;
       for (String cell : row.split(" ", -1)) {
         String[] parts = cell.split("=", 2);
         cells.add(
-            new Row.Cell(parts[0], parts[1], new Location(FILE, line, cells.size() * 9 + 1, 3)));
+            new SheetRow.Cell(
+                parts[0], parts[1], new Location(FILE, line, cells.size() * 9 + 1, 3)));
       }
-      all.add(new Row(new Location(FILE, line, 1, 40), cells));
+      all.add(new SheetRow(new Location(FILE, line, 1, 40), cells));
     }
     return all;
   }

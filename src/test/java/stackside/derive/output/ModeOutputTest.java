@@ -27,7 +27,7 @@ final class ModeOutputTest {
       Unit unit, String machine, String mode, Optional<String> level, Optional<Double> limit) {
     Machine of = Edited.find(unit, Kind.MACHINE, machine, Machine.class);
     Mode in = Edited.find(unit, Kind.MODE, machine + "/" + mode, Mode.class);
-    return ModeOutput.of(of, new Setting(in, level.map(Level::new), limit.map(Watts::new)));
+    return ModeOutput.of(of, new ModeSetting(in, level.map(Level::new), limit.map(Watts::new)));
   }
 
   private static ModeOutput soft(Unit unit) {
@@ -153,7 +153,7 @@ final class ModeOutputTest {
 
   @Test
   void aRowSaysBurstAndAverage() {
-    Row row = cut(Edited.base("")).at(new Ohms(600)).orElseThrow();
+    OutputRow row = cut(Edited.base("")).at(new Ohms(600)).orElseThrow();
     assertThat(row.power()).isEqualTo(new Watts(60));
     assertThat(row.averaged().value()).isCloseTo(2, within(1e-9));
     assertThat(row.current().value()).isCloseTo(StrictMath.sqrt(0.1), within(1e-9));

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import stackside.Units;
 import stackside.derive.Analysis;
 import stackside.derive.difference.Differences;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.derive.question.Question.Elsewhere;
 import stackside.model.Unit;
 
@@ -23,7 +23,7 @@ import stackside.model.Unit;
 final class SelfChecksTest {
   private static List<CardInUse> cards(Unit unit) {
     List<CardInUse> cards = new ArrayList<>();
-    for (Place place : Differences.places(unit)) {
+    for (RoomAtAsset place : Differences.places(unit)) {
       cards.add(new CardInUse(place, "Settings", (1 + cards.size() % 3) + ""));
     }
     return cards;
@@ -75,7 +75,7 @@ final class SelfChecksTest {
             Stream.of(Subject.class.getPermittedSubclasses())
                 .map(Class::getSimpleName)
                 .toArray(String[]::new));
-    for (Place place : Differences.places(Units.demonstration())) {
+    for (RoomAtAsset place : Differences.places(Units.demonstration())) {
       assertThat(of(Units.demonstration()).about(place)).hasSizeGreaterThan(6);
     }
   }

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import stackside.derive.Analysis;
-import stackside.derive.circuit.Outcome;
+import stackside.derive.circuit.FaultOutcome;
 import stackside.derive.circuit.OutcomeClass;
-import stackside.derive.difference.Place;
+import stackside.derive.difference.RoomAtAsset;
 import stackside.model.AppliesTo;
 import stackside.model.Contact;
 import stackside.model.ContactHours;
@@ -40,7 +40,7 @@ final class Truth {
   private static final int WEEK = 7 * 24 * 60;
 
   private final Unit unit;
-  private final List<Outcome> outcomes;
+  private final List<FaultOutcome> outcomes;
   private final List<CardInUse> cards;
 
   Truth(Analysis analysis, List<CardInUse> cards) {
@@ -50,7 +50,7 @@ final class Truth {
   }
 
   /** Whether the answer could be called right there. */
-  boolean isRight(Place place, Subject subject, Reply reply) {
+  boolean isRight(RoomAtAsset place, Subject subject, Reply reply) {
     if (subject instanceof Subject.SocketFor asked && reply instanceof Reply.SocketLabel label) {
       return labels(place, asked.instrument().id())
           .contains(label.label().toLowerCase(Locale.ROOT));
@@ -94,7 +94,7 @@ final class Truth {
   /**
    * Whether somebody from the other place would give this answer to this question or a similar one.
    */
-  boolean comesFrom(Place other, Subject subject, Reply reply) {
+  boolean comesFrom(RoomAtAsset other, Subject subject, Reply reply) {
     if (subject instanceof Subject.FirstCheck && reply instanceof Reply.Check check) {
       return drills(other).stream()
           .anyMatch(drill -> drill.checks().get(0).action().value().equals(text(check.check())));
@@ -119,7 +119,7 @@ final class Truth {
 
   // Answers
 
-  private List<Profile> serving(Place place) {
+  private List<Profile> serving(RoomAtAsset place) {
     List<Profile> serving = new ArrayList<>();
     for (Profile profile : unit.profiles()) {
       if (profile.machine().value().id().equals(place.machine().id()) && isServed(profile, place)) {
@@ -129,7 +129,7 @@ final class Truth {
     return serving;
   }
 
-  private boolean isServed(Profile profile, Place place) {
+  private boolean isServed(Profile profile, RoomAtAsset place) {
     return place.room().offers().stream()
         .anyMatch(
             offer ->
@@ -154,7 +154,7 @@ final class Truth {
         || profile.patients().stream().anyMatch(fact -> fact.value().id().equals(id));
   }
 
-  private List<Profile> matching(Place place, Subject.AnswerTo asked) {
+  private List<Profile> matching(RoomAtAsset place, Subject.AnswerTo asked) {
     return serving(place).stream()
         .filter(profile -> hasLesion(profile, asked.lesion().id()))
         .filter(profile -> hasSite(profile, asked.site().id()))
@@ -215,7 +215,7 @@ final class Truth {
 
   // Sockets and faults
 
-  private Set<String> labels(Place place, ThingId instrument) {
+  private Set<String> labels(RoomAtAsset place, ThingId instrument) {
     Set<String> labels = new TreeSet<>();
     for (Profile profile : serving(place)) {
       if (profile
@@ -223,7 +223,7 @@ final class Truth {
           .filter(it -> it.instrument().value().id().equals(instrument))
           .isPresent()) {
         labels.add(label(profile.settings().get().socket().value()));
-        for (Outcome outcome : outcomes) {
+        for (FaultOutcome outcome : outcomes) {
           if (outcome.room().id().equals(place.room().id())
               && outcome.profile().id().equals(profile.id())
               && outcome.fault() == SingleFault.INSTRUMENT_IN_WRONG_SOCKET
@@ -241,9 +241,9 @@ final class Truth {
   }
 
   /** Considers every single outcome of every answer there, without summarising. */
-  private Set<OutcomeClass> outcomes(Place place, SingleFault fault) {
+  private Set<OutcomeClass> outcomes(RoomAtAsset place, SingleFault fault) {
     Set<OutcomeClass> classes = new TreeSet<>();
-    for (Outcome outcome : outcomes) {
+    for (FaultOutcome outcome : outcomes) {
       if (outcome.room().id().equals(place.room().id())
           && outcome.asset().id().equals(place.asset().id())
           && outcome.fault() == fault) {
@@ -256,7 +256,7 @@ final class Truth {
 
   // Pedals
 
-  private List<String> pedals(Place place, String action) {
+  private List<String> pedals(RoomAtAsset place, String action) {
     List<String> found = new ArrayList<>();
     for (var kept : place.room().footSwitches()) {
       boolean taken =
@@ -278,11 +278,11 @@ final class Truth {
 
   // Drills
 
-  private List<Drill> drills(Place place) {
+  private List<Drill> drills(RoomAtAsset place) {
     return unit.drills().stream().filter(drill -> holds(drill.appliesTo(), place)).toList();
   }
 
-  private static boolean holds(AppliesTo appliesTo, Place place) {
+  private static boolean holds(AppliesTo appliesTo, RoomAtAsset place) {
     return appliesTo.machines().isEmpty()
         || appliesTo.machines().stream()
             .anyMatch(fact -> fact.value().id().equals(place.machine().id()));
@@ -324,7 +324,7 @@ final class Truth {
 
   // Neutral electrodes
 
-  private List<ThingId> prescribed(Place place, PatientGroup patients) {
+  private List<ThingId> prescribed(RoomAtAsset place, PatientGroup patients) {
     return serving(place).stream()
         .filter(profile -> hasPatients(profile, patients.id()))
         .flatMap(profile -> profile.settings().stream())
@@ -334,7 +334,7 @@ final class Truth {
   }
 
   /** Whether it plugs in directly or through one cable of the room, and suits such patients. */
-  private static boolean wouldFit(Place place, PatientGroup patients, Electrode electrode) {
+  private static boolean wouldFit(RoomAtAsset place, PatientGroup patients, Electrode electrode) {
     boolean weight = electrode.patients().value().overlaps(patients.weight().value());
     boolean goesIn =
         place.machine().sockets().stream()
@@ -356,7 +356,7 @@ final class Truth {
 
   // Contacts, for every minute of the week
 
-  private static Set<String> phones(Place place, DayOfWeek day, LocalTime time) {
+  private static Set<String> phones(RoomAtAsset place, DayOfWeek day, LocalTime time) {
     int minute = (day.getValue() - 1) * 24 * 60 + time.toSecondOfDay() / 60;
     Set<String> answering = new TreeSet<>();
     Set<String> otherwise = new TreeSet<>();

@@ -18,8 +18,8 @@ final class PartTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 3})
   void rowOfAnotherLengthThanItsHead_isRefused(int cells) {
-    List<Line> line = Stream.generate(() -> Line.of("cell")).limit(cells).toList();
-    Part.Grid.Row row = new Part.Grid.Row(Optional.empty(), Line.of("name"), line);
+    List<RichLine> line = Stream.generate(() -> RichLine.of("cell")).limit(cells).toList();
+    Part.Grid.GridRow row = new Part.Grid.GridRow(Optional.empty(), RichLine.of("name"), line);
     assertThatThrownBy(() -> new Part.Grid("table", List.of("one", "two", "three"), List.of(row)))
         .isInstanceOf(IllegalArgumentException.class);
   }
@@ -27,14 +27,14 @@ final class PartTest {
   @Test
   void everyKindHasItsMacro() throws IOException {
     Html html = new Html("");
-    Part.Side side = new Part.Side(Line.of("one"), html);
+    Part.Side side = new Part.Side(RichLine.of("one"), html);
     List<Part> all =
         List.of(
             new Part.Facts(List.of()),
             new Part.Grid("table", List.of("one"), List.of()),
             new Part.Lines(List.of()),
             new Part.Steps(List.of()),
-            new Part.Say(Line.of("words")),
+            new Part.Say(RichLine.of("words")),
             new Part.Box("box", List.of()),
             new Part.CardCheck("", "", List.of(), List.of()),
             new Part.Text(html),

@@ -38,8 +38,9 @@ public record PreparedPages(
 
   /** Makes all values. */
   public static PreparedPages of(Publication publication, List<CardPlan> plans) {
-    Site site = new Site(publication, plans);
-    List<OutputFile> copied = new ArrayList<>(Furniture.files(new Templates(publication.unit())));
+    Website site = new Website(publication, plans);
+    List<OutputFile> copied =
+        new ArrayList<>(StaticAssets.files(new Templates(publication.unit())));
     copied.add(SearchIndex.of(site));
     return new PreparedPages(SiteRenderer.pages(site).toList(), copied, publication, plans);
   }

@@ -97,7 +97,7 @@ final class TemplateTricksTest {
   private static String filled(Unit unit) {
     Publication publication = DemonstrationSite.publication(unit, Marking.DRAFT);
     Page page =
-        SiteRenderer.pages(new Site(publication, List.of()))
+        SiteRenderer.pages(new Website(publication, List.of()))
             .filter(each -> each.template().equals("page.ftlh"))
             .findFirst()
             .orElseThrow();

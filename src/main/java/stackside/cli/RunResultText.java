@@ -1,0 +1,48 @@
+package stackside.cli;
+
+import stackside.source.Problem;
+import stackside.source.Severity;
+
+/** Prints an outcome for a person: problems to the one stream, the sum of it to the other. */
+final class RunResultText {
+  private final Console console;
+
+  RunResultText(Console console) {
+    this.console = console;
+  }
+
+  void print(RunResult outcome) {
+    ProblemText words = new ProblemText(outcome.sources());
+    for (Problem problem : outcome.problems()) {
+      words.lines(problem).forEach(console::problem);
+    }
+    outcome.notices().forEach(notice -> console.problem("note: " + notice));
+    if (!outcome.matters().isEmpty()) {
+      console.result("Standing on " + outcome.on() + ", which keeps cards from being issued:");
+      OpenItem.told(outcome.matters())
+          .forEach(line -> console.result("  " + Printable.of(line).text()));
+    }
+    console.result(counts(outcome));
+    outcome.written().map(RunResultText::written).ifPresent(console::result);
+  }
+
+  private static String counts(RunResult outcome) {
+    return number(outcome.count(Severity.ERROR), "error")
+        + ", "
+        + number(outcome.count(Severity.WARNING), "warning")
+        + (outcome.matters().isEmpty() ? "" : "; " + outcome.matters().size() + " of standing");
+  }
+
+  private static String written(RunResult.Written written) {
+    return number(written.files(), "file")
+        + " in "
+        + written.folder()
+        + (written.changed() == 0 ? ", none changed" : ", " + written.changed() + " changed")
+        + "; open "
+        + written.open();
+  }
+
+  private static String number(long count, String noun) {
+    return (count == 0 ? "no" : count) + " " + noun + (count == 1 ? "" : "s");
+  }
+}

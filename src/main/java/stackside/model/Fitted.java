@@ -1,9 +1,0 @@
-package stackside.model;
-
-/**
- * Whatever touches the patient and connects to a socket, directly or through cables and adaptors.
- */
-public sealed interface Fitted extends Accessory permits Instrument, Electrode {
-  /** The connector at its own end. */
-  Fact<ConnectorId> connector();
-}
