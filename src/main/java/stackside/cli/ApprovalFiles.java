@@ -69,8 +69,7 @@ final class ApprovalFiles {
     Problem problem =
         LedgerFaults.ALTERED
             .at(Location.startOf(Ledger.FILE), message)
-            .help(
-                "bring the ledger back from a copy; signatures are only ever added, by 'approve'");
+            .help("restore the ledger from a copy; signatures are only ever added, by 'approve'");
     return new Ledger.Read(Ledger.empty(), List.of(problem));
   }
 

@@ -113,7 +113,7 @@ final class ApproveCommand implements Command {
       throw new UsageException(
           "'"
               + initials
-              + "' are no initials; give "
+              + "' are not initials; give "
               + Initials.FORM_IN_WORDS
               + " with --initials");
     }

@@ -67,7 +67,7 @@ record Arguments(CommandLine line) {
     try {
       return Optional.of(LocalDate.parse(text.get()));
     } catch (DateTimeParseException e) {
-      throw new UsageException("'" + text.get() + "' is no date such as 2026-03-01");
+      throw new UsageException("'" + text.get() + "' is not a date such as 2026-03-01");
     }
   }
 }

@@ -60,7 +60,7 @@ record CommandContext(Console console, Environment surroundings) {
       throw new UsageException(
           "'"
               + given
-              + "' and the content would lie in each other; name another folder with --out");
+              + "' and the content would lie inside each other; name another folder with --out");
     }
     return folder;
   }

@@ -51,7 +51,7 @@ record CommandSpec(String name, String purpose, Optional<Place> place, List<Opti
     return Option.builder().longOpt(name).desc(meaning).get();
   }
 
-  /** Reads what stands behind the name of the command. */
+  /** Reads what follows the name of the command. */
   Arguments read(List<String> arguments) throws UsageException {
     Options known = new Options();
     options.forEach(known::addOption);
@@ -69,7 +69,7 @@ record CommandSpec(String name, String purpose, Optional<Place> place, List<Opti
     List<String> places = line.getArgList();
     if (places.size() > place.stream().count()) {
       throw new UsageException(
-          "nothing is known to do with '" + places.get(places.size() - 1) + "'" + see());
+          "unexpected argument '" + places.get(places.size() - 1) + "'" + see());
     }
     if (places.isEmpty() && place.filter(Place::required).isPresent()) {
       throw new UsageException("name the " + place.get().label() + see());
@@ -82,7 +82,7 @@ record CommandSpec(String name, String purpose, Optional<Place> place, List<Opti
       return unknown(unknown.getOption());
     }
     if (e instanceof MissingArgumentException missing) {
-      return "say what stands behind --" + missing.getOption().getLongOpt();
+      return "--" + missing.getOption().getLongOpt() + " needs a value";
     }
     if (e instanceof MissingOptionException missing) {
       List<String> names = new ArrayList<>();

@@ -69,12 +69,10 @@ final class DraftCommand implements Command {
       templates.ifPresent(
           each ->
               notices.add(
-                  "tried with the templates of '"
-                      + each
-                      + "'; only those of the content are issued"));
+                  "tried with the templates of '" + each + "'; only the content's own are issued"));
       Optional<RunResult.Written> written = Optional.empty();
       if (edition.files().isEmpty()) {
-        notices.add("nothing was built, for the unit itself could not be read");
+        notices.add("nothing was built, because unit.yaml could not be read");
       } else {
         progress.stage("writing files");
         OutputFolder.Replaced replaced = folder.replace(edition.files());

@@ -16,7 +16,7 @@ final class ExplainCommand implements Command {
       new CommandSpec.Place(
           "RULE",
           false,
-          "The word in brackets behind a message, or json for what --format json prints; all rules"
+          "The word in brackets after a message, or json for what --format json prints; all rules"
               + " are listed if none is given.");
   static final CommandSpec FORM =
       new CommandSpec(

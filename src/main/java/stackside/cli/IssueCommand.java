@@ -111,7 +111,7 @@ final class IssueCommand implements Command {
     }
     if (first) {
       throw new UsageException(
-          out + " holds an issue already; leave --first away, or name another folder with --out");
+          out + " holds an issue already; leave out --first, or name another folder with --out");
     }
     return RegisterFile.in(hanging, out);
   }
@@ -130,7 +130,7 @@ final class IssueCommand implements Command {
                             "the ledger had a line with the seal "
                                 + seal.shortText()
                                 + " at the last issue, and has it no more")
-                        .help("bring the ledger back from a copy"));
+                        .help("restore the ledger from a copy"));
     Stream<Problem> altered =
         judged.problems().stream().filter(each -> LedgerFaults.all().contains(each.fault()));
     return Stream.concat(shortened, altered).toList();

@@ -45,7 +45,7 @@ final class KeptUnit {
     OutputFile kept = files.get(KEPT);
     if (kept == null) {
       throw new UsageException(
-          "the site folder lacks its file " + KEPT + "; bring the folder back from a copy");
+          "the site folder lacks its file " + KEPT + "; restore the folder from a copy");
     }
     Path folder = Files.createTempDirectory("stackside-");
     try {

@@ -23,7 +23,7 @@ final class RegisterFile {
       throw new UsageException(
           "there is no register of earlier issues in "
               + folder
-              + "; bring the folder back from a copy, or, if this unit never issued anything,"
+              + "; restore the folder from a copy, or, if this unit never issued anything,"
               + " say so with --first");
     }
     return read(file.bytes(), folder);
@@ -38,7 +38,7 @@ final class RegisterFile {
               + folder.resolve(Register.FILE)
               + " cannot be trusted: "
               + e.getMessage()
-              + "; bring the folder back from a copy");
+              + "; restore the folder from a copy");
     }
   }
 

@@ -18,7 +18,7 @@ final class RunResultText {
     }
     outcome.notices().forEach(notice -> console.problem("note: " + notice));
     if (!outcome.matters().isEmpty()) {
-      console.result("Standing on " + outcome.on() + ", which keeps cards from being issued:");
+      console.result("What holds cards back on " + outcome.on() + ":");
       OpenItem.told(outcome.matters())
           .forEach(line -> console.result("  " + Printable.of(line).text()));
     }
@@ -30,7 +30,13 @@ final class RunResultText {
     return number(outcome.count(Severity.ERROR), "error")
         + ", "
         + number(outcome.count(Severity.WARNING), "warning")
-        + (outcome.matters().isEmpty() ? "" : "; " + outcome.matters().size() + " of standing");
+        + held(outcome.matters().size());
+  }
+
+  private static String held(int items) {
+    return items == 0
+        ? ""
+        : "; " + number(items, "item") + (items == 1 ? " holds" : " hold") + " cards back";
   }
 
   private static String written(RunResult.Written written) {

@@ -70,7 +70,7 @@ final class WithdrawCommand implements Command {
   public ExitCode run() throws IOException, UsageException {
     if (!Initials.are(initials)) {
       throw new UsageException(
-          "'" + initials + "' are no initials; give " + Initials.FORM_IN_WORDS);
+          "'" + initials + "' are not initials; give " + Initials.FORM_IN_WORDS);
     }
     if (reason.isBlank()) {
       throw new UsageException("say why, with --reason");

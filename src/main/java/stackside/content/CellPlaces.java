@@ -54,9 +54,7 @@ final class CellPlaces {
     if (next < file.text().length() && !here(',') && !here('\n')) {
       return Optional.of(
           ReadingFaults.NOT_CSV
-              .at(
-                  file.at(line, next - lineStart + 1, 1),
-                  "text stands behind a closing double quote")
+              .at(file.at(line, next - lineStart + 1, 1), "text follows a closing double quote")
               .help("put the whole text in double quotes, and write one within it twice"));
     }
     return Optional.empty();

@@ -120,7 +120,10 @@ final class ContentFolder {
       return false;
     }
     problem(
-        ReadingFaults.UNREADABLE_FILE, name, "this is no folder", "make it a folder, or remove it");
+        ReadingFaults.UNREADABLE_FILE,
+        name,
+        "this is not a folder",
+        "make it a folder, or remove it");
     return true;
   }
 
@@ -255,7 +258,10 @@ final class ContentFolder {
   private Optional<byte[]> bytes(Path path, String name) throws IOException {
     if (!Files.isRegularFile(path)) {
       problem(
-          ReadingFaults.UNREADABLE_FILE, name, "this is no ordinary file", "put a text file here");
+          ReadingFaults.UNREADABLE_FILE,
+          name,
+          "this is not an ordinary file",
+          "put a text file here");
       return Optional.empty();
     }
     try (InputStream stream = Files.newInputStream(path)) {

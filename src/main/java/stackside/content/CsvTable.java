@@ -116,15 +116,15 @@ final class CsvTable {
     Repeated first = repeated.get(0);
     int more = repeated.size() - 1;
     String message =
-        "this row stands in the sheet before, on line "
+        "this row is already in the sheet, on line "
             + first.earlier().line()
-            + (more == 0 ? "" : ", and so do %d more rows".formatted(more));
+            + (more == 0 ? "" : ", and so are %d more rows".formatted(more));
     findings.add(
         ReadingFaults.WRITTEN_TWICE
             .at(
                 first.at(),
-                more == 1 ? message.replace("so do 1 more rows", "so does 1 more") : message)
-            .note(first.earlier(), "where it stands first")
+                more == 1 ? message.replace("so are 1 more rows", "so is 1 more") : message)
+            .note(first.earlier(), "first written here")
             .help(
                 more == 0
                     ? "remove one of the two, or correct it"

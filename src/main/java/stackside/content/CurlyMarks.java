@@ -21,7 +21,7 @@ final class CurlyMarks {
 
   static Problem problem(Location at) {
     return ReadingFaults.CURLY_QUOTATION_MARK
-        .at(at, "a curly quotation mark stands here, where a straight one belongs")
+        .at(at, "there is a curly quotation mark here, where a straight one belongs")
         .help("put the text between straight quotation marks, \" or '");
   }
 }

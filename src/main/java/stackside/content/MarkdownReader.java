@@ -284,8 +284,8 @@ final class MarkdownReader {
     }
     findings.add(
         ReadingFaults.WRONG_LINK
-            .at(at, Quote.of(text) + " is no address that a page may link to")
-            .help("link to a thing in the form 'kind:id', or to a whole https address"));
+            .at(at, Quote.of(text) + " is not an address that a page may link to")
+            .help("link to a thing in the form 'kind:id', or to a full https address"));
   }
 
   private void webLink(
@@ -302,7 +302,7 @@ final class MarkdownReader {
     words.addAll(label);
     findings.add(
         ReadingFaults.WRONG_LINK
-            .at(at, Quote.of(text) + " is no whole https address")
+            .at(at, Quote.of(text) + " is not a full https address")
             .help("write the address as the browser shows it"));
   }
 
@@ -320,7 +320,7 @@ final class MarkdownReader {
   private void refuseHtml(Node node) {
     findings.add(
         ReadingFaults.RAW_HTML
-            .at(place(node.getChars()), "HTML stands here")
+            .at(place(node.getChars()), "there is HTML here")
             .help("write it in Markdown; a sign '<' in a text is written '\\<'"));
   }
 

@@ -39,7 +39,7 @@ final class Mentions {
               .at(
                   text.at(),
                   Quote.of(text.value())
-                      + " is no id of "
+                      + " is not the id of "
                       + References.withArticle(References.noun(kind)))
               .help("look for spaces and signs that do not belong there"));
       return Optional.empty();
@@ -58,7 +58,7 @@ final class Mentions {
               .at(
                   at,
                   Quote.of(text.substring(colon + 1))
-                      + " is no id of "
+                      + " is not the id of "
                       + References.withArticle(References.noun(Kind.named(word).orElseThrow())))
               .help("write the id as it stands in the thing's own file, without spaces"));
       return;
@@ -67,7 +67,7 @@ final class Mentions {
     List<String> near = colon < 0 ? List.of() : NearNames.of(word, words);
     findings.add(
         ReadingFaults.WRONG_LINK
-            .at(at, Quote.of(text) + " names no thing of the unit")
+            .at(at, Quote.of(text) + " does not name anything in the unit")
             .help(
                 near.isEmpty()
                     ? "write it in the form 'kind:id', with a kind such as machine, drill or handbook"

@@ -20,7 +20,9 @@ record NamedFile(String name, Kind kind, Optional<SourceNode> content) {
         ReadingFaults.NOT_AN_ID
             .at(
                 Location.startOf(name),
-                Quote.of(stem) + " is no id of " + References.withArticle(References.noun(kind)))
+                Quote.of(stem)
+                    + " is not the id of "
+                    + References.withArticle(References.noun(kind)))
             .help("name the file with small letters and digits, with single hyphens between"));
     return Optional.empty();
   }

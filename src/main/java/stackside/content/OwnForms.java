@@ -109,7 +109,7 @@ final class OwnForms {
           ReadingFaults.UNKNOWN_WORD
               .at(
                   piece.at(),
-                  Quote.of(scalar.text()) + " is no choice for " + Quote.of(frame.key()))
+                  Quote.of(scalar.text()) + " is not a choice for " + Quote.of(frame.key()))
               .help("write " + word + ", or keys of its own"));
       return Optional.empty();
     }
@@ -201,7 +201,7 @@ final class OwnForms {
       if (!text.matches("-?(0|[1-9]\\d{0,3})(\\.\\d{1,6})?")
           || Math.abs(Double.parseDouble(text)) > FARTHEST) {
         throw new UnreadableText(
-            Quote.of(text) + " is no distance on a front panel",
+            Quote.of(text) + " is not a distance on a front panel",
             "write millimetres as a plain number without unit, at most 500");
       }
       return new Millimetre(Double.parseDouble(text));

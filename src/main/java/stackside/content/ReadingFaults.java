@@ -20,9 +20,9 @@ public final class ReadingFaults {
   public static final Fault UNKNOWN_TEMPLATE =
       error("unknown-template", "a file among the templates replaces nothing of the program");
   public static final Fault TOO_MANY_FILES =
-      error("too-many-files", "the content folder holds absurdly many files");
+      error("too-many-files", "the content folder holds far too many files");
   public static final Fault FILE_TOO_LARGE =
-      error("file-too-large", "a file is absurdly large for what it should hold");
+      error("file-too-large", "a file is far too large for what it should hold");
   public static final Fault EMPTY_FILE = error("empty-file", "a file holds nothing");
   public static final Fault NOT_UTF_8 = error("not-utf-8", "a file is not saved as UTF-8 text");
   public static final Fault HIDDEN_CHARACTER =
@@ -36,9 +36,9 @@ public final class ReadingFaults {
 
   // YAML
   public static final Fault NOT_YAML = error("not-yaml", "a line cannot be read as YAML");
-  public static final Fault TAB = error("tab-in-yaml", "a tab stands in a YAML file");
+  public static final Fault TAB = error("tab-in-yaml", "there is a tab in a YAML file");
   public static final Fault CURLY_QUOTATION_MARK =
-      error("curly-quotation-mark", "a curly quotation mark stands where a straight one belongs");
+      error("curly-quotation-mark", "a curly quotation mark is where a straight one belongs");
   public static final Fault TEXT_CUT_SHORT =
       error("text-cut-short", "the sign '#' cuts off the end of a text");
   public static final Fault SEVERAL_DOCUMENTS =
@@ -47,7 +47,7 @@ public final class ReadingFaults {
       error("alias", "a YAML file uses an anchor, an alias or a merge key");
   public static final Fault TAG = error("tag", "a YAML file uses a tag");
   public static final Fault NESTED_TOO_DEEP =
-      error("nested-too-deep", "a file nests its brackets or indents absurdly deep");
+      error("nested-too-deep", "a file nests its brackets or indents far too deep");
 
   // CSV
   public static final Fault NOT_CSV = error("not-csv", "a line cannot be read as CSV");
@@ -61,25 +61,26 @@ public final class ReadingFaults {
   public static final Fault UNKNOWN_KEY =
       error("unknown-key", "a key is not one that the program knows");
   public static final Fault MISSING_KEY = error("missing-key", "a key or a cell is missing");
-  public static final Fault NO_VALUE = error("no-value", "a key has nothing behind it");
+  public static final Fault NO_VALUE = error("no-value", "a key has no value");
   public static final Fault WRONG_SHAPE =
       error(
-          "wrong-shape", "a list, a group of keys or a single value stands where another belongs");
+          "wrong-shape",
+          "there is a list, a group of keys or a single value where another belongs");
 
   // Values
   public static final Fault PLACE_TO_FILL =
       error("place-to-fill", "a value is still to be filled in");
-  public static final Fault NOT_AN_ID = error("not-an-id", "a text is no id");
+  public static final Fault NOT_AN_ID = error("not-an-id", "a text is not an id");
   public static final Fault UNKNOWN_WORD =
       error("unknown-word", "a word is not one of those to choose from");
   public static final Fault NOT_A_QUANTITY =
-      error("not-a-quantity", "a text is no quantity with its unit");
-  public static final Fault NOT_A_NUMBER = error("not-a-number", "a text is no whole number");
+      error("not-a-quantity", "a text is not a quantity with its unit");
+  public static final Fault NOT_A_NUMBER = error("not-a-number", "a text is not a whole number");
   public static final Fault NOT_YES_OR_NO = error("not-yes-or-no", "a text is neither yes nor no");
-  public static final Fault NOT_A_DATE = error("not-a-date", "a text is no date");
+  public static final Fault NOT_A_DATE = error("not-a-date", "a text is not a date");
   public static final Fault NO_SENSE =
       error("no-sense", "a text does not make sense as what it should be");
-  public static final Fault TOO_LONG = error("too-long", "a text is absurdly long");
+  public static final Fault TOO_LONG = error("too-long", "a text is far too long");
 
   // References and prose
   public static final Fault UNKNOWN_REFERENCE =
@@ -151,11 +152,11 @@ public final class ReadingFaults {
         .at(
             piece.at(),
             (piece instanceof SourceNode.Scalar scalar ? Quote.of(scalar.text()) : "the same")
-                + " stands in this list before, "
+                + " is already in this list, "
                 + (earlier.line() == piece.at().line()
                     ? "on this line"
                     : "on line " + earlier.line()))
-        .note(earlier, "where it stands first")
+        .note(earlier, "first written here")
         .help("remove one of the two, or correct it");
   }
 

@@ -156,7 +156,7 @@ final class ScalarReader {
     List<String> names = words.stream().map(cell ? Word::spoken : Word::word).toList();
     return report(
         ReadingFaults.UNKNOWN_WORD
-            .at(scalar.at(), Quote.of(text) + " is no choice for " + Quote.of(key))
+            .at(scalar.at(), Quote.of(text) + " is not a choice for " + Quote.of(key))
             .help(NearNames.questionOr("choose " + NearNames.quoted(names, " or "), text, names)));
   }
 
@@ -170,8 +170,8 @@ final class ScalarReader {
     }
     String message =
         text.matches("0\\d+")
-            ? " starts with a zero too many"
-            : text.matches("\\d+") ? " is absurdly large" : " is not a whole number";
+            ? " has an unnecessary leading zero"
+            : text.matches("\\d+") ? " is far too large" : " is not a whole number";
     return report(
         ReadingFaults.NOT_A_NUMBER
             .at(at, Quote.of(text) + message)
@@ -200,7 +200,7 @@ final class ScalarReader {
     } catch (DateTimeException e) {
       return report(
           ReadingFaults.NOT_A_DATE
-              .at(at, Quote.of(text) + " is no day of the calendar")
+              .at(at, Quote.of(text) + " is not a day in the calendar")
               .help("write year, month and day in this order"));
     }
   }

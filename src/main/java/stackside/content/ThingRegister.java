@@ -145,7 +145,7 @@ final class ThingRegister {
                   Quote.of(text)
                       + (ThingId.isDevice(text)
                           ? " is the name of a device on some computers and cannot be an id"
-                          : " is no id of " + References.withArticle(References.noun(kind))))
+                          : " is not the id of " + References.withArticle(References.noun(kind))))
               .help(ThingId.isDevice(text) ? "give it a longer id" : form(kind)));
       return Optional.empty();
     }

@@ -193,15 +193,15 @@ final class CliTest {
         "check --o x|there is no option '--o'",
         "check -help|there is no option '-help'; did you mean '--help'?",
         "check --first|there is no option '--first'; 'stackside check --help' tells more",
-        "check --on|say what stands behind --on",
+        "check --on|--on needs a value",
         "check --on 2026-03-01 --on 2026-03-02|give --on once",
         "withdraw --reason torn card|give '--role' and '--initials'",
         "withdraw --reason torn --role nurse --initials KM|name the CARD",
         "issue --first=yes|'--first=yes'",
-        "check --on 1.3.2026|'1.3.2026' is no date such as 2026-03-01",
+        "check --on 1.3.2026|'1.3.2026' is not a date such as 2026-03-01",
         "check --format yaml|'--format'",
         "check nowhere|there is no folder 'nowhere'",
-        "check one two|nothing is known to do with 'two'; 'stackside check --help' tells more",
+        "check one two|unexpected argument 'two'; 'stackside check --help' tells more",
         "explain no-such-rule|there is no rule 'no-such-rule'"
       })
   void wrongUsage_isOneSentenceAndTwo(String line, String words) {
@@ -225,7 +225,8 @@ final class CliTest {
   @Test
   void explainsAFault() {
     assertThat(run("explain", "not-a-quantity")).isZero();
-    assertThat(out()).startsWith("not-a-quantity (error): a text is no quantity with its unit\n");
+    assertThat(out())
+        .startsWith("not-a-quantity (error): a text is not a quantity with its unit\n");
   }
 
   @Test
@@ -238,10 +239,10 @@ final class CliTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "check --on --format json|say what stands behind --on",
+        "check --on --format json|--on needs a value",
         "check nowhere --format json|there is no folder 'nowhere'",
         "check --format=json --onn x|there is no option '--onn'",
-        "check --format JSON --on 1.3.2026|is no date",
+        "check --format JSON --on 1.3.2026|is not a date",
         "chekc --format json|there is no command 'chekc'",
         "explain no-such-rule --format json|there is no option '--format'",
         "draft nowhere --format json|there is no folder 'nowhere'",

@@ -83,7 +83,7 @@ final class BrokenThingsTest {
     Trial trial =
         trial().with(Trial.MACHINE_FILE, Trial.MACHINE.replace("monitor: none", "monitor: no"));
 
-    assertThat(trial.messages()).containsExactly("'no' is no choice for 'monitor'");
+    assertThat(trial.messages()).containsExactly("'no' is not a choice for 'monitor'");
     assertThat(broken(trial)).contains("socket:cordgrass/mono-1", "profile:flat");
   }
 
@@ -109,7 +109,7 @@ final class BrokenThingsTest {
   void idThatCannotBeRead_bringsNoUnknownReference() {
     Trial trial = trial().with("instruments.yaml", SNARE.replace("id: snare", "id: Snare"));
 
-    assertThat(trial.messages()).containsExactly("'Snare' is no id of an instrument");
+    assertThat(trial.messages()).containsExactly("'Snare' is not the id of an instrument");
     assertThat(broken(trial)).containsExactly("profile:flat");
   }
 
@@ -165,7 +165,7 @@ final class BrokenThingsTest {
             .with("assets.csv", Trial.ASSETS.replace("in use", "in us"))
             .with("service-events.csv", "asset,date,event\nEQ-0417,2026-03-02,service\n");
 
-    assertThat(trial.messages()).containsExactly("'in us' is no choice for 'status'");
+    assertThat(trial.messages()).containsExactly("'in us' is not a choice for 'status'");
     assertThat(trial.read().unit().orElseThrow().serviceEvents()).isEmpty();
   }
 

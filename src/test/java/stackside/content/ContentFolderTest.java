@@ -78,7 +78,7 @@ final class ContentFolderTest {
 
     assertThat(trial.problems())
         .containsExactly(
-            "instruments.yaml:1:1+0: this is a link to a place outside the content folder"
+            "instruments.yaml:1:1+0: this is a link to a place outside the folder"
                 + " [leads-out-of-folder] | put the file itself here");
   }
 
@@ -89,7 +89,7 @@ final class ContentFolderTest {
 
     assertThat(trial.problems())
         .containsExactly(
-            "machines:1:1+0: this is a link to a place outside the content folder"
+            "machines:1:1+0: this is a link to a place outside the folder"
                 + " [leads-out-of-folder] | put the file itself here");
   }
 
@@ -125,7 +125,7 @@ final class ContentFolderTest {
   void folderNamedLikeAFile_isNoOrdinaryFile() {
     assertThat(Trial.bare().with("instruments.yaml/inside", "x").problems())
         .containsExactly(
-            "instruments.yaml:1:1+0: this is no ordinary file [unreadable-file] | put a text file"
+            "instruments.yaml:1:1+0: this is not an ordinary file [unreadable-file] | put a text file"
                 + " here");
   }
 
@@ -133,7 +133,7 @@ final class ContentFolderTest {
   void fileNamedLikeAFolder_isRefused() {
     assertThat(Trial.bare().with("machines", "x").problems())
         .containsExactly(
-            "machines:1:1+0: this is no folder [unreadable-file] | make it a folder, or remove it");
+            "machines:1:1+0: this is not a folder [unreadable-file] | make it a folder, or remove it");
   }
 
   @Test

@@ -109,7 +109,7 @@ final class CsvTableTest {
         """;
     assertThat(Trial.assets(sheet.repeat(400)).problems())
         .containsExactly(
-            "assets.csv:4:1+35: this row stands in the sheet before, on line 1, and so do 1196 more rows [written-twice] (where it stands first: assets.csv:1:1) | remove the rows that were pasted a second time");
+            "assets.csv:4:1+35: this row is already in the sheet, on line 1, and so are 1196 more rows [written-twice] (first written here: assets.csv:1:1) | remove the rows that were pasted a second time");
   }
 
   @Test
@@ -139,7 +139,7 @@ final class CsvTableTest {
               """)
                 .problems())
         .containsExactly(
-            "output-checks.csv:2:41+9: a curly quotation mark stands here, where a straight one belongs [curly-quotation-mark] | put the text between straight quotation marks, \" or '");
+            "output-checks.csv:2:41+9: there is a curly quotation mark here, where a straight one belongs [curly-quotation-mark] | put the text between straight quotation marks, \" or '");
   }
 
   @Test
@@ -195,7 +195,7 @@ final class CsvTableTest {
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:20+1: text stands behind a closing double quote [not-csv] | put the whole text in double quotes, and write one within it twice");
+            "assets.csv:2:20+1: text follows a closing double quote [not-csv] | put the whole text in double quotes, and write one within it twice");
   }
 
   @Test
@@ -223,8 +223,8 @@ final class CsvTableTest {
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:25+3: 'in use, or so' is no choice for 'status' [unknown-word] | choose 'in use', 'spare', 'on loan', 'mobile' or 'quarantined'",
-            "assets.csv:4:23+7: 'in user' is no choice for 'status' [unknown-word] | did you mean 'in use'?");
+            "assets.csv:2:25+3: 'in use, or so' is not a choice for 'status' [unknown-word] | choose 'in use', 'spare', 'on loan', 'mobile' or 'quarantined'",
+            "assets.csv:4:23+7: 'in user' is not a choice for 'status' [unknown-word] | did you mean 'in use'?");
   }
 
   @Test

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Texts without straight quotation marks that YAML reads otherwise than their author. */
 final class LooseTextTest {
   private static final String CURLY =
-      " a curly quotation mark stands here, where a straight one belongs [curly-quotation-mark]"
+      " there is a curly quotation mark here, where a straight one belongs [curly-quotation-mark]"
           + " | put the text between straight quotation marks, \" or '";
   private static final String COMMENT =
       " is not read, because '#' begins a comment [text-cut-short] | put the whole text in quotes if"

@@ -24,9 +24,9 @@ final class MarkdownReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "handbook/a.md:3:6+3: HTML stands here [raw-html] | write it in Markdown; a sign '<' in a text is written '\\<'",
-            "handbook/a.md:3:13+4: HTML stands here [raw-html] | write it in Markdown; a sign '<' in a text is written '\\<'",
-            "handbook/a.md:5:1+5: HTML stands here [raw-html] | write it in Markdown; a sign '<' in a text is written '\\<'");
+            "handbook/a.md:3:6+3: there is HTML here [raw-html] | write it in Markdown; a sign '<' in a text is written '\\<'",
+            "handbook/a.md:3:13+4: there is HTML here [raw-html] | write it in Markdown; a sign '<' in a text is written '\\<'",
+            "handbook/a.md:5:1+5: there is HTML here [raw-html] | write it in Markdown; a sign '<' in a text is written '\\<'");
   }
 
   @Test
@@ -42,7 +42,7 @@ final class MarkdownReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "handbook/a.md:3:1+13: HTML stands here [raw-html] | write it in Markdown; a sign '<' in a text is written '\\<'");
+            "handbook/a.md:3:1+13: there is HTML here [raw-html] | write it in Markdown; a sign '<' in a text is written '\\<'");
   }
 
   @Test
@@ -74,7 +74,7 @@ final class MarkdownReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "handbook/a.md:3:8+24: 'http://saltings.example/' is no address that a page may link to [wrong-link] | link to a thing in the form 'kind:id', or to a whole https address");
+            "handbook/a.md:3:8+24: 'http://saltings.example/' is not an address that a page may link to [wrong-link] | link to a thing in the form 'kind:id', or to a full https address");
   }
 
   @Test
@@ -90,7 +90,7 @@ final class MarkdownReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "handbook/a.md:3:8+16: 'javascript:alert' is no address that a page may link to [wrong-link] | link to a thing in the form 'kind:id', or to a whole https address");
+            "handbook/a.md:3:8+16: 'javascript:alert' is not an address that a page may link to [wrong-link] | link to a thing in the form 'kind:id', or to a full https address");
   }
 
   @Test
@@ -106,7 +106,7 @@ final class MarkdownReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "handbook/a.md:3:8+20: '../rooms/room-2.yaml' is no address that a page may link to [wrong-link] | link to a thing in the form 'kind:id', or to a whole https address");
+            "handbook/a.md:3:8+20: '../rooms/room-2.yaml' is not an address that a page may link to [wrong-link] | link to a thing in the form 'kind:id', or to a full https address");
   }
 
   @Test
@@ -122,7 +122,7 @@ final class MarkdownReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "handbook/a.md:3:8+23: 'sokcet:cordgrass/mono-1' names no thing of the unit [wrong-link] | did you mean 'socket:'?");
+            "handbook/a.md:3:8+23: 'sokcet:cordgrass/mono-1' does not name anything in the unit [wrong-link] | did you mean 'socket:'?");
   }
 
   @Test
@@ -326,6 +326,6 @@ final class MarkdownReaderTest {
                 .problems())
         .containsExactly(
             "profiles/a.yaml:3:109+10: there is no drill 'none' [unknown-reference] | every drill is described in the folder 'drills'",
-            "profiles/a.yaml:3:136+3: HTML stands here [raw-html] | write it in Markdown; a sign '<' in a text is written '\\<'");
+            "profiles/a.yaml:3:136+3: there is HTML here [raw-html] | write it in Markdown; a sign '<' in a text is written '\\<'");
   }
 }

@@ -177,9 +177,9 @@ final class RecordBinderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:47+3: 'odd' is no choice for 'kind' [unknown-word] | choose 'monopolar', 'bipolar' or 'argon'",
+            "instruments.yaml:1:47+3: 'odd' is not a choice for 'kind' [unknown-word] | choose 'monopolar', 'bipolar' or 'argon'",
             "instruments.yaml:1:85+4: '2000' has no unit [not-a-quantity] | write a peak voltage as a plain number, a space and V peak or kV peak",
-            "instruments.yaml:2:8+1: 'B' is no id of an instrument [not-an-id] | an id is made of small letters and digits with single hyphens between, at most 60 in all",
+            "instruments.yaml:2:8+1: 'B' is not the id of an instrument [not-an-id] | an id is made of small letters and digits with single hyphens between, at most 60 in all",
             "instruments.yaml:2:16+0: 'name' has no value [no-value] | write its value; a key that may be missing can be removed");
   }
 

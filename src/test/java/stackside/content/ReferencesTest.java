@@ -127,8 +127,8 @@ final class ReferencesTest {
                 .problems())
         .containsExactly(
             "paths/nurse.yaml:4:9+15: there is no drill 'no-effect' [unknown-reference] | every drill is described in the folder 'drills'",
-            "paths/nurse.yaml:4:26+15: 'drlil:no-effect' names no thing of the unit [wrong-link] | did you mean 'drill:'?",
-            "paths/nurse.yaml:4:43+5: 'drill' names no thing of the unit [wrong-link] | write it in the form 'kind:id', with a kind such as machine, drill or handbook");
+            "paths/nurse.yaml:4:26+15: 'drlil:no-effect' does not name anything in the unit [wrong-link] | did you mean 'drill:'?",
+            "paths/nurse.yaml:4:43+5: 'drill' does not name anything in the unit [wrong-link] | write it in the form 'kind:id', with a kind such as machine, drill or handbook");
   }
 
   @Test

@@ -39,7 +39,7 @@ final class ScalarReaderTest {
                     "continuous, level: {name: rung, from: 01, to: 4}, power-limit:")
                 .problems())
         .containsExactly(
-            "machines/cordgrass.yaml:10:117+2: '01' starts with a zero too many [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
+            "machines/cordgrass.yaml:10:117+2: '01' has an unnecessary leading zero [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
   }
 
   @Test
@@ -61,7 +61,7 @@ final class ScalarReaderTest {
                     "continuous, level: {name: rung, from: 1, to: 100000}, power-limit:")
                 .problems())
         .containsExactly(
-            "machines/cordgrass.yaml:10:124+6: '100000' is absurdly large [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
+            "machines/cordgrass.yaml:10:124+6: '100000' is far too large [not-a-number] | write a whole number in digits, without sign, unit or leading zero");
   }
 
   @Test
@@ -101,7 +101,7 @@ final class ScalarReaderTest {
   void noAsATone_isRefused() {
     assertThat(Trial.drill("usual", "no").problems())
         .containsExactly(
-            "drills/no-effect.yaml:3:14+2: 'no' is no choice for 'tone' [unknown-word] | choose 'usual', 'alarm', 'none' or 'different'");
+            "drills/no-effect.yaml:3:14+2: 'no' is not a choice for 'tone' [unknown-word] | choose 'usual', 'alarm', 'none' or 'different'");
   }
 
   @Test
@@ -113,7 +113,7 @@ final class ScalarReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:47+8: 'monopolr' is no choice for 'kind' [unknown-word] | did you mean 'monopolar'?");
+            "instruments.yaml:1:47+8: 'monopolr' is not a choice for 'kind' [unknown-word] | did you mean 'monopolar'?");
   }
 
   @Test
@@ -125,7 +125,7 @@ final class ScalarReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:47+5: 'laser' is no choice for 'kind' [unknown-word] | choose 'monopolar', 'bipolar' or 'argon'");
+            "instruments.yaml:1:47+5: 'laser' is not a choice for 'kind' [unknown-word] | choose 'monopolar', 'bipolar' or 'argon'");
   }
 
   @Test
@@ -161,7 +161,7 @@ final class ScalarReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:30+10: '2024-02-30' is no day of the calendar [not-a-date] | write year, month and day in this order");
+            "assets.csv:2:30+10: '2024-02-30' is not a day in the calendar [not-a-date] | write year, month and day in this order");
   }
 
   @Test
@@ -211,7 +211,7 @@ final class ScalarReaderTest {
                 .problems())
         .containsExactly(
             "machines/cordgrass.yaml:11:50+9: an item of 'shape' is not two distances in millimetres [wrong-shape] | write two distances in millimetres in square brackets with a comma between",
-            "machines/cordgrass.yaml:11:62+5: '11 mm' is no distance on a front panel [no-sense] | write millimetres as a plain number without unit, at most 500");
+            "machines/cordgrass.yaml:11:62+5: '11 mm' is not a distance on a front panel [no-sense] | write millimetres as a plain number without unit, at most 500");
   }
 
   @Test
@@ -270,14 +270,14 @@ final class ScalarReaderTest {
                     Trial.MACHINE + "answers: {mains-off: {evidence: rumour}}\n")
                 .problems())
         .containsExactly(
-            "machines/cordgrass.yaml:11:33+6: 'rumour' is no choice for 'evidence' [unknown-word] | choose 'observed', 'manual', 'assumed' or 'unknown'");
+            "machines/cordgrass.yaml:11:33+6: 'rumour' is not a choice for 'evidence' [unknown-word] | choose 'observed', 'manual', 'assumed' or 'unknown'");
   }
 
   @Test
   void forNobody_isRefused() {
     assertThat(Trial.bare().with(Trial.DRILL_FILE, Trial.DRILL + "for: everyone\n").problems())
         .containsExactly(
-            "drills/no-effect.yaml:7:6+8: 'everyone' is no choice for 'for' [unknown-word] | write 'all', or keys of its own");
+            "drills/no-effect.yaml:7:6+8: 'everyone' is not a choice for 'for' [unknown-word] | write 'all', or keys of its own");
   }
 
   @Test

@@ -16,7 +16,7 @@ final class ThingRegisterTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:8+10: 'Oval Snare' is no id of an instrument [not-an-id] | an id is made of small letters and digits with single hyphens between, at most 60 in all");
+            "instruments.yaml:1:8+10: 'Oval Snare' is not the id of an instrument [not-an-id] | an id is made of small letters and digits with single hyphens between, at most 60 in all");
   }
 
   @Test
@@ -29,7 +29,7 @@ final class ThingRegisterTest {
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:1+7: 'EQ 0417' is no id of an asset [not-an-id] | an asset number is made of letters and digits with single hyphens between, at most 60 in all");
+            "assets.csv:2:1+7: 'EQ 0417' is not the id of an asset [not-an-id] | an asset number is made of letters and digits with single hyphens between, at most 60 in all");
   }
 
   @Test
@@ -114,7 +114,7 @@ final class ThingRegisterTest {
               """)
                 .problems())
         .containsExactly(
-            "handbook/What Current Does.md:1:1+0: 'What Current Does' is no id of a handbook page [not-an-id] | name the file with small letters and digits, with single hyphens between");
+            "handbook/What Current Does.md:1:1+0: 'What Current Does' is not the id of a handbook page [not-an-id] | name the file with small letters and digits, with single hyphens between");
   }
 
   @Test

@@ -274,6 +274,6 @@ final class YamlReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:45+3: 'odd' is no choice for 'kind' [unknown-word] | choose 'monopolar', 'bipolar' or 'argon'");
+            "instruments.yaml:1:45+3: 'odd' is not a choice for 'kind' [unknown-word] | choose 'monopolar', 'bipolar' or 'argon'");
   }
 }

@@ -216,6 +216,6 @@ public record Ledger(List<Line> lines) {
   private static Problem altered(int line, String text, String message) {
     return LedgerFaults.ALTERED
         .at(new Location(FILE, line, 1, text.replace("\uFEFF", "").length()), message)
-        .help("bring the ledger back from a copy; signatures are only ever added, by 'approve'");
+        .help("restore the ledger from a copy; signatures are only ever added, by 'approve'");
   }
 }
