@@ -106,6 +106,6 @@ public record InspectedCard(
         || block instanceof Block.Code) {
       return Stream.empty();
     }
-    throw new IllegalStateException("nobody knows from how far it is read: " + block);
+    throw new IllegalStateException("say in InspectedCard.far from how far it is read: " + block);
   }
 }

@@ -250,7 +250,8 @@ final class LayoutRules {
         || block instanceof Block.Code) {
       return Stream.empty();
     }
-    throw new IllegalStateException("nobody knows whether it is fixed: " + block);
+    throw new IllegalStateException(
+        "say in LayoutRules.fixed whether it has a fixed place: " + block);
   }
 
   private static Optional<PrintedWords> find(Inspection seen, Phrase phrase) {

@@ -62,7 +62,7 @@ final class CardPage {
     } else if (!(block instanceof Block.Contacts
         || block instanceof Block.Footer
         || block instanceof Block.Code)) {
-      throw new IllegalStateException("a block that no piece prints: " + block);
+      throw new IllegalStateException("say in CardPage.place which piece prints it: " + block);
     }
   }
 

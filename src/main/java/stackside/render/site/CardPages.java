@@ -148,7 +148,7 @@ final class CardPages implements Pages {
     if (block instanceof Block.Maps) {
       return Optional.empty();
     }
-    throw new IllegalStateException("a block without a section: " + block);
+    throw new IllegalStateException("say in CardPages.section what the page shows of it: " + block);
   }
 
   private static Section identity(Block.Identity identity, PageContext here) {

@@ -58,7 +58,9 @@ final class CardDigestTest {
             new Block.Contacts(List.of()),
             new Block.Footer(List.of(words)),
             new Block.Code(words, words, "held"));
-    assertThat(blocks).hasSize(Block.class.getPermittedSubclasses().length);
+    assertThat(blocks)
+        .as("one block of each kind: add a new kind to this list, and its tag below")
+        .hasSize(Block.class.getPermittedSubclasses().length);
     assertThat(blocks)
         .extracting(Block::tag)
         .containsExactly(
@@ -73,6 +75,7 @@ final class CardDigestTest {
             "Footer",
             "Code");
     assertThat(CardDigest.of(blocks))
+        .as("the fingerprint of these blocks: it may change only when a new kind joined the list")
         .hasToString("0zxh-7wet-6ypv-hp1g-t289-y879-yydb-hwkk-kb5n-kftn-pgpe-7n14-yj78");
   }
 }
