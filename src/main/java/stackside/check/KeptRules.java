@@ -16,8 +16,8 @@ import stackside.model.Accessory;
 import stackside.model.Cable;
 import stackside.model.Drill;
 import stackside.model.Fact;
-import stackside.model.Instrument;
 import stackside.model.PatientPart;
+import stackside.model.Instrument;
 import stackside.model.Profile;
 import stackside.model.Room;
 import stackside.model.Settings;
@@ -32,8 +32,7 @@ import stackside.source.Location;
 final class KeptRules {
 
   /** A way that a room's cables do not make, and a cable of the unit that would. */
-  private record MissingCable(
-      Room room, Fact<? extends PatientPart> end, Socket socket, Cable cable) {}
+  private record MissingCable(Room room, Fact<? extends PatientPart> end, Socket socket, Cable cable) {}
 
   /**
    * Something that has to be kept in a room because a profile or a drill needs it there.
@@ -268,8 +267,7 @@ final class KeptRules {
     Room room = first.room();
     Location at =
         room.keeps().cables().stream().findFirst().map(Fact::at).orElse(room.keeps().at());
-    List<PatientPart> ends =
-        same.stream().<PatientPart>map(it -> it.end().value()).distinct().toList();
+    List<PatientPart> ends = same.stream().<PatientPart>map(it -> it.end().value()).distinct().toList();
     return Finding.at(
             at,
             "%s keeps no cable that joins %s to socket %s"

@@ -20,13 +20,18 @@ record ContentOptions(Path content, Optional<LocalDate> on, Format format) {
   static final Option ON =
       CommandSpec.option("on", "YYYY-MM-DD", "The day to work for; today if none is given.");
   private static final Option FORMAT =
-      CommandSpec.option(
-          "format", "text|json", "For a person, or one JSON document on standard output.");
+      CommandSpec.option("format", "text|json", "For a person, or one JSON document on standard output.");
 
   /** The form of a command that reads content and takes these options besides. */
   static CommandSpec form(String name, String purpose, Option... besides) {
     List<Option> options = Stream.concat(Stream.of(ON, FORMAT), Stream.of(besides)).toList();
     return new CommandSpec(name, purpose, Optional.of(CONTENT), options);
+  }
+
+  /** Of a command that prints for people alone. */
+  static ContentOptions plain(Arguments given) throws UsageException {
+    return new ContentOptions(
+        Arguments.path(given.place().orElse("content")), given.day(ON), Format.named("text"));
   }
 
   static ContentOptions of(Arguments given) throws UsageException {

@@ -17,8 +17,7 @@ final class DraftCommand implements Command {
           "FOLDER",
           "The site folder of the last issue, which the preview follows; 'site' if none is named.");
   private static final Option OUT =
-      CommandSpec.option(
-          "out", "FOLDER", "Where the preview goes; 'target/draft' if none is named.");
+      CommandSpec.option("out", "FOLDER", "Where the preview goes; 'target/draft' if none is named.");
   private static final Option TEMPLATES =
       CommandSpec.option(
           "templates",
@@ -51,7 +50,7 @@ final class DraftCommand implements Command {
   public ExitCode run() throws IOException, UsageException {
     Path content = desk.contentFolder(asked);
     Optional<Path> tried = desk.templates(templates);
-    Path target = desk.outputFolder(out, content);
+    Path target = desk.scratchFolder(out, content);
     RunResult outcome;
     try (Progress progress = desk.progress();
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {

@@ -38,11 +38,11 @@ record Edition(CheckedContent judged, List<OutputFile> files) {
 
   private static Publication publication(
       CheckedContent judged, Analysis analysis, Editions editions, LocalDate on) {
-    return new Publication(analysis, judged.problems(), Faults.all(), Marking.DRAFT, editions, on);
+    return new Publication(
+        analysis, judged.problems(), Faults.all(), Marking.DRAFT, editions, judged.approvals(), on);
   }
 
-  private static Edition rendered(
-      CheckedContent judged, Publication publication, Progress progress) {
+  private static Edition rendered(CheckedContent judged, Publication publication, Progress progress) {
     progress.stage("painting the cards");
     List<CardPlan> plans = CardPlanner.plans(publication);
     RenderedCards cards = CardRenderer.render(publication, plans);

@@ -5,7 +5,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import stackside.content.Layout;
 import stackside.content.ReadingFaults;
+import stackside.derive.edition.BookFaults;
 import stackside.derive.edition.RecordFaults;
+import stackside.derive.signed.LedgerFaults;
 import stackside.derive.signed.Subjects;
 import stackside.model.Asset;
 import stackside.model.Profile;
@@ -93,6 +95,12 @@ sealed interface ErrorScope {
     return isUnread(problem) || RecordFaults.all().contains(problem.fault());
   }
 
+  /** Whether a problem is the ledger's, or lies between it and the register. */
+  static boolean isLedger(Problem problem) {
+    return LedgerFaults.all().contains(problem.fault())
+        || BookFaults.all().contains(problem.fault());
+  }
+
   /**
    * Whether a list that many things draw on could not be read whole, so that none may be signed.
    */
@@ -133,8 +141,7 @@ sealed interface ErrorScope {
         .orElseGet(AllCards::new);
   }
 
-  private static ErrorScope unread(
-      Layout.Folder folder, Location at, Unit unit, Subjects subjects) {
+  private static ErrorScope unread(Layout.Folder folder, Location at, Unit unit, Subjects subjects) {
     return switch (folder) {
       case HANDBOOK, PATHS -> new NoCard();
       case DRILLS, CHECKLISTS -> new OneFace(Face.SET_UP);

@@ -23,8 +23,7 @@ final class RunResultJson {
   static String of(RunResult outcome) {
     Map<String, Json> members = empty(outcome.command(), outcome.exitCode());
     members.put("on", Json.text(outcome.on().toString()));
-    members.put(
-        "problems", Json.items(outcome.problems().stream().map(RunResultJson::of).toList()));
+    members.put("problems", Json.items(outcome.problems().stream().map(RunResultJson::of).toList()));
     members.put("standing", Json.items(outcome.matters().stream().map(RunResultJson::of).toList()));
     members.put("notices", Json.items(outcome.notices().stream().map(Json::text).toList()));
     members.put("errors", Json.number(outcome.count(Severity.ERROR)));

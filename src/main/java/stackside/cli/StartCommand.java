@@ -13,8 +13,7 @@ import stackside.render.OutputFile;
 /** Begins a new unit's content. */
 final class StartCommand implements Command {
   private static final String RESOURCES = "/stackside/start/";
-  private static final CommandSpec.Place FOLDER =
-      new CommandSpec.Place("FOLDER", true, "The folder to make.");
+  private static final CommandSpec.Place FOLDER = new CommandSpec.Place("FOLDER", true, "The folder to make.");
   static final CommandSpec FORM =
       new CommandSpec(
           "start",

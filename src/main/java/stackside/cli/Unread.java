@@ -14,8 +14,8 @@ import stackside.model.Unit;
 import stackside.source.Location;
 import stackside.source.Note;
 import stackside.source.Problem;
-import stackside.source.Severity;
 import stackside.source.SheetRow;
+import stackside.source.Severity;
 import stackside.source.Sources;
 
 /**

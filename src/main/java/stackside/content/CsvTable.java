@@ -188,8 +188,7 @@ final class CsvTable {
     return missing;
   }
 
-  private SourceNode row(
-      CsvRecord row, List<Column> columns, List<Location> cells, Location whole) {
+  private SourceNode row(CsvRecord row, List<Column> columns, List<Location> cells, Location whole) {
     return new SourceNode.Mapping(
         whole, columns.stream().flatMap(column -> entry(row, cells, column).stream()).toList());
   }

@@ -79,8 +79,7 @@ final class RecordBinder {
         .map(each -> each);
   }
 
-  private static BindingContext inside(
-      Class<?> type, Optional<Fact<ThingId>> id, BindingContext frame) {
+  private static BindingContext inside(Class<?> type, Optional<Fact<ThingId>> id, BindingContext frame) {
     return type == Machine.class ? frame.in(id.map(Fact::value)) : frame;
   }
 

@@ -71,8 +71,7 @@ final class ThingRegister {
   }
 
   /** The id that a thing of a type carries; where there is none its kind counts as incomplete. */
-  Optional<Fact<ThingId>> id(
-      RecordForm form, Optional<SourceNode.Mapping> mapping, BindingContext frame) {
+  Optional<Fact<ThingId>> id(RecordForm form, Optional<SourceNode.Mapping> mapping, BindingContext frame) {
     Kind kind = Optional.ofNullable(KINDS.get(form.type())).orElseThrow();
     Optional<Fact<ThingId>> id =
         mapping.flatMap(each -> written(each, form).flatMap(value -> id(kind, value, frame)));

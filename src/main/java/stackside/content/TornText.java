@@ -91,8 +91,7 @@ final class TornText {
     return from;
   }
 
-  private static Optional<Problem> decimalComma(
-      TextFile file, SourceNode value, SourceNode.Entry behind) {
+  private static Optional<Problem> decimalComma(TextFile file, SourceNode value, SourceNode.Entry behind) {
     if (!(value instanceof SourceNode.Scalar number)
         || number.style() != SourceNode.Style.PLAIN
         || !(behind.value() instanceof SourceNode.Scalar nothing)

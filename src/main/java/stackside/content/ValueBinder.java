@@ -87,8 +87,7 @@ final class ValueBinder {
     return bind(type, piece, frame);
   }
 
-  private Optional<Object> mapWithoutBroken(
-      ParameterizedType type, SourceNode piece, BindingContext frame) {
+  private Optional<Object> mapWithoutBroken(ParameterizedType type, SourceNode piece, BindingContext frame) {
     if (!(piece instanceof SourceNode.Mapping mapping)) {
       return bind(type, piece, frame);
     }
@@ -283,10 +282,7 @@ final class ValueBinder {
   }
 
   private Entries entries(
-      Type key,
-      SourceNode.Mapping mapping,
-      BindingContext frame,
-      Function<SourceNode.Entry, Optional<?>> value) {
+      Type key, SourceNode.Mapping mapping, BindingContext frame, Function<SourceNode.Entry, Optional<?>> value) {
     Map<Object, Object> whole = new LinkedHashMap<>();
     Map<String, Location> first = new HashMap<>();
     for (SourceNode.Entry entry : mapping.entries()) {

@@ -261,8 +261,7 @@ final class YamlReader {
   }
 
   /** A flow collection from bracket to bracket; a block one shows the first line of it. */
-  private Location collection(
-      boolean flow, Event start, Event end, List<SourceNode.Entry> entries) {
+  private Location collection(boolean flow, Event start, Event end, List<SourceNode.Entry> entries) {
     if (flow) {
       return place(start.getStartMark(), end.getEndMark());
     }

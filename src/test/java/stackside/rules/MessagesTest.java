@@ -23,8 +23,7 @@ final class MessagesTest {
     for (Path fixture : Fixtures.all(Fixtures.OF_CONTENT)) {
       if (Fixtures.fires(fixture)) {
         text.append("== ").append(Fixtures.OF_CONTENT.relativize(fixture)).append('\n');
-        text.append(CheckedEdit.after(CheckedEdit.BASE, Fixtures.text(fixture)).print())
-            .append('\n');
+        text.append(CheckedEdit.after(CheckedEdit.BASE, Fixtures.text(fixture)).print()).append('\n');
       }
     }
     if (Boolean.getBoolean("stackside.rewrite")) {

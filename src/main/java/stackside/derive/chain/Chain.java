@@ -8,8 +8,8 @@ import stackside.model.Accessory;
 import stackside.model.Cable;
 import stackside.model.ConnectorId;
 import stackside.model.Electrode;
-import stackside.model.Instrument;
 import stackside.model.PatientPart;
+import stackside.model.Instrument;
 
 /**
  * An instrument or neutral electrode, with the cables and adaptors between it and a socket.

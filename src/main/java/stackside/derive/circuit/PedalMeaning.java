@@ -14,9 +14,7 @@ public sealed interface PedalMeaning {
 
   /** The meaning of a pedal according to a profile. */
   static PedalMeaning of(PedalUse use) {
-    return use.setting()
-        .<PedalMeaning>map(set -> new Sets(ModeSetting.of(set)))
-        .orElse(new Nothing());
+    return use.setting().<PedalMeaning>map(set -> new Sets(ModeSetting.of(set))).orElse(new Nothing());
   }
 
   /** It delivers this setting. */

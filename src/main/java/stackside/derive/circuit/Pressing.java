@@ -27,8 +27,7 @@ record Pressing(SetUp setUp) {
         setUp.assigned().stream()
             .map(pedal -> press(pedal, pressed(pedal, deviation.fault()), state))
             .toList();
-    return new FaultOutcome(
-        setUp.room(), setUp.asset(), setUp.profile(), deviation, state, presses);
+    return new FaultOutcome(setUp.room(), setUp.asset(), setUp.profile(), deviation, state, presses);
   }
 
   private static PedalColour pressed(PedalColour meant, SingleFault fault) {

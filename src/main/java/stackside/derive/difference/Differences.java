@@ -21,12 +21,12 @@ import stackside.model.Condition;
 import stackside.model.Fact;
 import stackside.model.FootSwitch;
 import stackside.model.Instrument;
+import stackside.model.RoomStock;
 import stackside.model.Machine;
 import stackside.model.NotApproved;
 import stackside.model.Premises;
 import stackside.model.Profile;
 import stackside.model.Response;
-import stackside.model.RoomStock;
 import stackside.model.Settings;
 import stackside.model.SingleFault;
 import stackside.model.Socket;
@@ -322,10 +322,7 @@ public record Differences(RoomAtAsset from, RoomAtAsset to, List<Difference> all
   }
 
   private static void onlyIn(
-      RoomAtAsset here,
-      RoomAtAsset there,
-      Difference.KeptInOneOnly.Side side,
-      List<Difference> all) {
+      RoomAtAsset here, RoomAtAsset there, Difference.KeptInOneOnly.Side side, List<Difference> all) {
     kept(here.room().keeps())
         .filter(
             accessory ->

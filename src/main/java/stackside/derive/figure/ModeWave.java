@@ -2,8 +2,8 @@ package stackside.derive.figure;
 
 import java.util.List;
 import java.util.Optional;
-import stackside.derive.output.ModeSetting;
 import stackside.derive.output.Outputs;
+import stackside.derive.output.ModeSetting;
 import stackside.energy.Crest;
 import stackside.energy.Duty;
 import stackside.model.Level;

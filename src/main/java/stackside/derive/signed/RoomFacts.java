@@ -6,9 +6,9 @@ import java.util.List;
 import stackside.model.CardPart;
 import stackside.model.Contact;
 import stackside.model.FootSwitch;
+import stackside.model.RoomStock;
 import stackside.model.Offer;
 import stackside.model.Room;
-import stackside.model.RoomStock;
 import stackside.model.Site;
 import stackside.model.UnitDetails;
 

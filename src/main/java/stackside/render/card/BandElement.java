@@ -47,11 +47,7 @@ final class BandElement implements CardElement {
     canvas.artifact(
         () ->
             canvas.box(
-                CardStyle.LEFT + half,
-                y + half,
-                CardStyle.WIDTH - stroke,
-                height() - stroke,
-                stroke));
+                CardStyle.LEFT + half, y + half, CardStyle.WIDTH - stroke, height() - stroke, stroke));
     canvas.in(
         Canvas.element(document, role),
         () -> {

@@ -31,8 +31,7 @@ final class CardPage {
     this.code = new CodeElement(only(Block.Code.class));
     double left = CardStyle.WIDTH - code.width() - code.quiet();
     this.contacts = new ContactsElement(only(Block.Contacts.class), setting, left);
-    this.footer =
-        new FooterElement(only(Block.Footer.class), only(Block.Code.class), setting, left);
+    this.footer = new FooterElement(only(Block.Footer.class), only(Block.Code.class), setting, left);
     plan.blocks().forEach(block -> place(block, setting));
   }
 
@@ -126,11 +125,7 @@ final class CardPage {
     canvas.artifact(
         () ->
             canvas.line(
-                CardStyle.LEFT,
-                y - 1.2,
-                CardStyle.RIGHT - code.width() - code.quiet(),
-                y - 1.2,
-                0.7));
+                CardStyle.LEFT, y - 1.2, CardStyle.RIGHT - code.width() - code.quiet(), y - 1.2, 0.7));
     contacts.paint(canvas, document, y, 0);
     footer.paint(canvas, document, CardStyle.BOTTOM - footer.height(), 0);
     code.paint(canvas, document, CardStyle.BOTTOM - code.height(), 0);

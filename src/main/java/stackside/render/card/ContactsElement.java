@@ -50,8 +50,7 @@ final class ContactsElement implements CardElement {
       canvas.in(
           Canvas.element(document, "P"),
           () -> {
-            row.phone()
-                .paint(canvas, CardStyle.LEFT, at + (row.height() - row.phone().height()) / 2);
+            row.phone().paint(canvas, CardStyle.LEFT, at + (row.height() - row.phone().height()) / 2);
             row.role().paint(canvas, CardStyle.LEFT + words, at + half);
             row.hours().paint(canvas, CardStyle.LEFT + words, at + half + row.role().height());
           });

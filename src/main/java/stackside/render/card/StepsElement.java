@@ -99,8 +99,7 @@ final class StepsElement implements CardElement {
     if (row.boxed()) {
       double high = row.height();
       canvas.artifact(
-          () ->
-              canvas.box(CardStyle.LEFT + 0.45, top + 0.1, CardStyle.WIDTH - 0.9, high - 0.2, 0.9));
+          () -> canvas.box(CardStyle.LEFT + 0.45, top + 0.1, CardStyle.WIDTH - 0.9, high - 0.2, 0.9));
     }
     canvas.in(
         Canvas.element(item, "Lbl"),
@@ -117,8 +116,7 @@ final class StepsElement implements CardElement {
     row.see().ifPresent(words -> see(canvas, body, row, words, y));
   }
 
-  private void see(
-      Canvas canvas, PdfStructureElement body, MeasuredStep row, Paragraph words, double y) {
+  private void see(Canvas canvas, PdfStructureElement body, MeasuredStep row, Paragraph words, double y) {
     double lower = row.action().lastBase() - row.action().base(0);
     double drop = words.lineCount() == 1 ? lower : 0;
     double from = CardStyle.LEFT + NUMBER + row.action().lastWidth() + 2.5;

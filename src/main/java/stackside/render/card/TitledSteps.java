@@ -19,8 +19,7 @@ final class TitledSteps implements CardElement {
   private final boolean beside;
   private final StepsElement steps;
 
-  private TitledSteps(
-      Paragraph title, List<Paragraph> remarks, boolean beside, StepsElement steps) {
+  private TitledSteps(Paragraph title, List<Paragraph> remarks, boolean beside, StepsElement steps) {
     this.title = title;
     this.remarks = remarks;
     this.beside = beside;

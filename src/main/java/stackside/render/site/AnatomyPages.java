@@ -66,10 +66,8 @@ final class AnatomyPages implements Pages {
     List<Facts.Fact> facts = new ArrayList<>();
     also(where.also(), here).ifPresent(facts::add);
     facts.add(
-        Answers.fact(
-            here, "tract", RichLine.of(here.say("tract." + where.tract().value().word()))));
-    facts.add(
-        Answers.fact(here, "wall", RichLine.of(here.say("wall." + where.wall().value().word()))));
+        Answers.fact(here, "tract", RichLine.of(here.say("tract." + where.tract().value().word()))));
+    facts.add(Answers.fact(here, "wall", RichLine.of(here.say("wall." + where.wall().value().word()))));
     List<Section> sections = new ArrayList<>();
     sections.add(here.section("facts", new Facts(facts)));
     sections.add(answers(here, profile -> profile.allSites().contains(where)));
@@ -111,8 +109,7 @@ final class AnatomyPages implements Pages {
         .size()
         .ifPresent(
             size ->
-                facts.add(
-                    Answers.fact(here, "size", RichLine.of(here.spans().text(size.value())))));
+                facts.add(Answers.fact(here, "size", RichLine.of(here.spans().text(size.value())))));
     facts.add(new Facts.Fact(here.say("fact.steps"), here.links(lesion.steps())));
     List<Section> sections = new ArrayList<>();
     sections.add(here.section("facts", new Facts(facts)));

@@ -191,7 +191,7 @@ final class Answers {
       facts.add(
           new Fact(
               here.say("column.missing"),
-              standing.missing().stream().map(each -> here.link(each.role().value())).toList()));
+              standing.missing().stream().map(each -> here.link(each.role())).toList()));
     }
   }
 
@@ -215,8 +215,7 @@ final class Answers {
         fact(
             here,
             "socket",
-            RichLine.of(
-                    TextPiece.shown(settings.socket().value().label().value()), TextPiece.of(" "))
+            RichLine.of(TextPiece.shown(settings.socket().value().label().value()), TextPiece.of(" "))
                 .then(
                     here.link(
                         settings.socket().value(), settings.socket().value().name().value()))));
@@ -234,9 +233,7 @@ final class Answers {
         .argonFlow()
         .ifPresent(
             flow ->
-                facts.add(
-                    fact(
-                        here, "argon", RichLine.of(TextPiece.strong(Numbers.text(flow.value()))))));
+                facts.add(fact(here, "argon", RichLine.of(TextPiece.strong(Numbers.text(flow.value()))))));
   }
 
   /** Mode and setting of a pedal; a pedal that must not be pressed says so first. */

@@ -114,8 +114,7 @@ final class AssetPages implements Pages {
             .map(
                 mode ->
                     here.link(mode.value())
-                        .then(
-                            TextPiece.of(setting(mode.value(), reading.level(), reading.limit()))))
+                        .then(TextPiece.of(setting(mode.value(), reading.level(), reading.limit()))))
             .orElse(RichLine.of(here.say("answer.unassigned")));
     return Grid.GridRow.of(
         RichLine.of(Numbers.count(reading.slot().value())),
@@ -226,8 +225,7 @@ final class AssetPages implements Pages {
     throw new IllegalStateException("a record without a name: " + record);
   }
 
-  private static Part orNone(
-      List<Grid.GridRow> rows, String section, PageContext here, String... columns) {
+  private static Part orNone(List<Grid.GridRow> rows, String section, PageContext here, String... columns) {
     return rows.isEmpty()
         ? new Part.Say(RichLine.of(here.say(section + ".none")))
         : new Grid(

@@ -24,8 +24,7 @@ final class ChooserPages implements Pages {
    *
    * @param rooms all rooms, so that the reader can switch
    */
-  public record Chooser(
-      PageFrame frame, String room, List<PageFrame.Link> rooms, List<SiteChoice> sites)
+  public record Chooser(PageFrame frame, String room, List<PageFrame.Link> rooms, List<SiteChoice> sites)
       implements Page {
     public Chooser {
       rooms = List.copyOf(rooms);

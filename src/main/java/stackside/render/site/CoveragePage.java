@@ -46,8 +46,7 @@ final class CoveragePage implements Pages {
     return new Part.Say(RichLine.of(here.say("coverage.counts", all, gaps, ambiguous)));
   }
 
-  private static Optional<Section> table(
-      Room room, Asset asset, PatientGroup patients, PageContext here) {
+  private static Optional<Section> table(Room room, Asset asset, PatientGroup patients, PageContext here) {
     List<Cell> cells =
         here.site().analysis().coverage().of(room, asset).stream()
             .filter(cell -> cell.patients().id().equals(patients.id()))
@@ -85,8 +84,7 @@ final class CoveragePage implements Pages {
                     .byColumn())));
   }
 
-  private static Grid.GridRow row(
-      List<Cell> cells, Set<stackside.model.Site> sites, PageContext here) {
+  private static Grid.GridRow row(List<Cell> cells, Set<stackside.model.Site> sites, PageContext here) {
     Cell first = cells.get(0);
     List<RichLine> lines = new ArrayList<>();
     for (stackside.model.Site site : sites) {

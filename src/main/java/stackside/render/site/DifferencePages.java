@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import stackside.derive.coverage.Cell;
 import stackside.derive.difference.Difference;
 import stackside.derive.difference.Differences;
-import stackside.derive.difference.Rank;
 import stackside.derive.difference.RoomAtAsset;
+import stackside.derive.difference.Rank;
 import stackside.render.PanelChanges;
 import stackside.render.PanelPlan;
 import stackside.render.Sheet;
@@ -56,8 +56,7 @@ final class DifferencePages implements Pages {
                     here.say("differences.from", name(all.get(0).from())),
                     List.of(new Part.Lines(all.stream().map(each -> line(each, here)).toList())))));
     if (sections.isEmpty()) {
-      sections.add(
-          here.section("differences", new Part.Say(RichLine.of(here.say("differences.one")))));
+      sections.add(here.section("differences", new Part.Say(RichLine.of(here.say("differences.one")))));
     }
     return new PlainPage(
         here.frame(here.say("menu.differences")),
@@ -71,8 +70,7 @@ final class DifferencePages implements Pages {
     return here.page(
             here.say("differences.to", name(differences.to())),
             path(differences.from(), differences.to()))
-        .then(
-            TextPiece.quiet(" " + here.say("differences.count", differences.all().size(), silent)));
+        .then(TextPiece.quiet(" " + here.say("differences.count", differences.all().size(), silent)));
   }
 
   private static Page page(Differences differences, Website site) {
@@ -104,8 +102,7 @@ final class DifferencePages implements Pages {
   }
 
   /** One line per difference; several things that differ in the same way share a line. */
-  private static List<RichLine> lines(
-      List<Difference> some, Differences differences, PageContext here) {
+  private static List<RichLine> lines(List<Difference> some, Differences differences, PageContext here) {
     List<RichLine> lines = new ArrayList<>();
     some.stream()
         .filter(Predicate.not(Difference.AnswerOfOtherKind.class::isInstance))

@@ -64,8 +64,7 @@ final class DifferenceWords {
     throw new IllegalStateException("a difference without words: " + difference);
   }
 
-  private static RichLine setting(
-      Difference.OtherSetting setting, Differences differences, PageContext here) {
+  private static RichLine setting(Difference.OtherSetting setting, Differences differences, PageContext here) {
     return here.page(
             Answers.question(setting.to()), Answers.page(differences.to().room(), setting.to()))
         .then(

@@ -227,9 +227,7 @@ final class DrillPages implements Pages {
       notes.add(RichLine.of(here.say("drill.needs") + " ").then(here.listed(check.needs())));
     }
     return new Steps.Step(
-        RichLine.of(check.action().value()),
-        check.see().map(see -> RichLine.of(see.value())),
-        notes);
+        RichLine.of(check.action().value()), check.see().map(see -> RichLine.of(see.value())), notes);
   }
 
   private static String faults(List<Fact<SingleFault>> faults, PageContext here) {
@@ -278,9 +276,7 @@ final class DrillPages implements Pages {
               : List.of(RichLine.of(here.say("checklist.guards", faults(step.guards(), here))));
       steps.add(
           new Steps.Step(
-              RichLine.of(step.action().value()),
-              step.see().map(see -> RichLine.of(see.value())),
-              notes));
+              RichLine.of(step.action().value()), step.see().map(see -> RichLine.of(see.value())), notes));
     }
     return new PlainPage(
         here.frame(list.title(), here.page(here.say("menu.checklists"), "checklists.html"))

@@ -31,9 +31,7 @@ final class DuePage implements Pages {
             List.of(
                 here.section(
                     "due",
-                    due.isEmpty()
-                        ? new Part.Say(RichLine.of(here.say("none")))
-                        : grid(due, here)))));
+                    due.isEmpty() ? new Part.Say(RichLine.of(here.say("none"))) : grid(due, here)))));
   }
 
   /** The first day on which something is due, including days in the past. */
@@ -94,7 +92,7 @@ final class DuePage implements Pages {
 
   private static String roles(SignatureStanding standing) {
     return standing.wanted().stream()
-        .map(each -> each.role().value().title())
+        .map(each -> each.role().title())
         .collect(Collectors.joining(", "));
   }
 

@@ -97,8 +97,7 @@ final class FailureSignPages implements Pages {
         sign.guards().stream()
             .map(guard -> here.link(guard.checklist(), guard.step().action().value()))
             .toList();
-    List<RichLine> drills =
-        sign.drills().stream().map(mending -> here.link(mending.drill())).toList();
+    List<RichLine> drills = sign.drills().stream().map(mending -> here.link(mending.drill())).toList();
     RichLine none = RichLine.of(here.say("none"));
     return Grid.GridRow.of(
         RichLine.of(here.say("fault." + sign.fault().word())),

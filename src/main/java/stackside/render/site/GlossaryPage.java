@@ -82,8 +82,6 @@ final class GlossaryPage implements Pages {
   }
 
   private static List<Grid.GridRow> names(Thing thing, List<Fact<String>> also, PageContext here) {
-    return also.stream()
-        .map(name -> Grid.GridRow.of(RichLine.of(name.value()), here.link(thing)))
-        .toList();
+    return also.stream().map(name -> Grid.GridRow.of(RichLine.of(name.value()), here.link(thing))).toList();
   }
 }

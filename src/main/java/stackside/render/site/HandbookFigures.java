@@ -24,13 +24,11 @@ final class HandbookFigures {
             .map(name -> parts(name, figure, id, here))
             .orElse(List.of());
     return parts.isEmpty()
-        ? List.of(
-            new Part.Say(RichLine.of(TextPiece.shown(here.say("figure.not-drawn", figure.name())))))
+        ? List.of(new Part.Say(RichLine.of(TextPiece.shown(here.say("figure.not-drawn", figure.name())))))
         : parts;
   }
 
-  private static List<Part> parts(
-      FigureName name, Prose.Figure figure, String id, PageContext here) {
+  private static List<Part> parts(FigureName name, Prose.Figure figure, String id, PageContext here) {
     return switch (name) {
       case CURRENT_DENSITY -> DensityFigure.parts(id, here);
       case POWER_AGAINST_LOAD ->

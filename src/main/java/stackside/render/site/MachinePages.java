@@ -94,8 +94,7 @@ final class MachinePages implements Pages {
             RichLine.of(
                 machine.software().stream().map(Fact::value).collect(Collectors.joining(", ")))));
     facts.add(
-        Answers.fact(
-            here, "load-range", RichLine.of(here.spans().text(machine.loadRange().value()))));
+        Answers.fact(here, "load-range", RichLine.of(here.spans().text(machine.loadRange().value()))));
     machine
         .programs()
         .ifPresent(
@@ -159,8 +158,7 @@ final class MachinePages implements Pages {
             .toList());
   }
 
-  private static Grid.GridRow row(
-      Machine machine, Condition condition, Response response, PageContext here) {
+  private static Grid.GridRow row(Machine machine, Condition condition, Response response, PageContext here) {
     RichLine unknown = RichLine.of(here.say("unknown"));
     FrontWords front = new FrontWords(machine, condition.unsaid(), here);
     List<String> lamps = front.lamps(FrontWords.colours(response));

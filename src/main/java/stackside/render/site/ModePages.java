@@ -49,13 +49,11 @@ final class ModePages implements Pages {
         .ifPresent(
             range ->
                 facts.add(
-                    Answers.fact(
-                        here, "power-limit", RichLine.of(here.spans().text(range.value())))));
+                    Answers.fact(here, "power-limit", RichLine.of(here.spans().text(range.value())))));
     mode.ratedLoad()
         .ifPresent(
             load ->
-                facts.add(
-                    Answers.fact(here, "rated-load", RichLine.of(Numbers.text(load.value())))));
+                facts.add(Answers.fact(here, "rated-load", RichLine.of(Numbers.text(load.value())))));
     mode.pulse()
         .ifPresent(
             pulse ->

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.TreeSet;
 import stackside.derive.neutral.ElectrodeLoad;
 import stackside.derive.output.ModeOutput;
-import stackside.derive.output.ModeSetting;
-import stackside.derive.output.OutputRow;
 import stackside.derive.output.Outputs;
 import stackside.derive.output.Outputs.InUse;
+import stackside.derive.output.OutputRow;
+import stackside.derive.output.ModeSetting;
 import stackside.model.Machine;
 import stackside.model.Mode;
 import stackside.quantity.LoadRange;
@@ -159,8 +159,7 @@ final class OutputParts {
     return Numbers.number(value) + Numbers.BOUND + Numbers.unit(quantity);
   }
 
-  private static Part allLevels(
-      Machine machine, Mode mode, List<ModeOutput> open, PageContext here) {
+  private static Part allLevels(Machine machine, Mode mode, List<ModeOutput> open, PageContext here) {
     List<Curve> curves =
         open.stream().map(output -> new Curve(level(mode, output), points(output))).toList();
     OutputPlot.Plan plan =
@@ -186,8 +185,7 @@ final class OutputParts {
                 .byColumn()));
   }
 
-  private static Grid.GridRow levelRow(
-      Mode mode, ModeOutput output, List<Ohms> loads, PageContext here) {
+  private static Grid.GridRow levelRow(Mode mode, ModeOutput output, List<Ohms> loads, PageContext here) {
     return new Grid.GridRow(
         Optional.empty(),
         RichLine.of(level(mode, output)),

@@ -10,12 +10,7 @@ import java.util.List;
  * @param sections what follows below
  */
 public record PathPage(
-    PageFrame frame,
-    String key,
-    RichLine lead,
-    String record,
-    List<Read> reads,
-    List<Section> sections)
+    PageFrame frame, String key, RichLine lead, String record, List<Read> reads, List<Section> sections)
     implements Page {
   public PathPage {
     reads = List.copyOf(reads);

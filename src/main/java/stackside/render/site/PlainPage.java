@@ -9,8 +9,8 @@ import java.util.Optional;
  * @param lead the sentence below the title, if any
  * @param kind the class of the page's body element, for the style sheet
  */
-public record PlainPage(
-    PageFrame frame, String kind, Optional<RichLine> lead, List<Section> sections) implements Page {
+public record PlainPage(PageFrame frame, String kind, Optional<RichLine> lead, List<Section> sections)
+    implements Page {
 
   public PlainPage {
     sections = List.copyOf(sections);

@@ -12,9 +12,9 @@ import stackside.model.Electrode;
 import stackside.model.Fact;
 import stackside.model.FootSwitch;
 import stackside.model.Instrument;
+import stackside.model.RoomStock;
 import stackside.model.Plug;
 import stackside.model.Room;
-import stackside.model.RoomStock;
 import stackside.model.Term;
 import stackside.model.Thing;
 import stackside.render.Links;
@@ -49,8 +49,7 @@ final class PlugInPages implements Pages {
             list("foot-switches", here.term(Term.FOOT_SWITCH), site.unit().footSwitches(), here)));
   }
 
-  private static Section list(
-      String id, String heading, List<? extends Thing> things, PageContext here) {
+  private static Section list(String id, String heading, List<? extends Thing> things, PageContext here) {
     return new Section(
         id,
         heading,
@@ -71,8 +70,7 @@ final class PlugInPages implements Pages {
               RichLine.of(
                   instrument.also().stream().map(Fact::value).collect(Collectors.joining(", ")))));
     }
-    facts.add(
-        Answers.fact(here, "energy-kind", RichLine.of(here.choice(instrument.kind().value()))));
+    facts.add(Answers.fact(here, "energy-kind", RichLine.of(here.choice(instrument.kind().value()))));
     facts.add(Answers.fact(here, "connector", form(instrument.connector().value(), here)));
     facts.add(
         Answers.fact(
@@ -94,8 +92,7 @@ final class PlugInPages implements Pages {
     facts.add(Answers.fact(here, "plug", form(cable.plug().value(), here)));
     facts.add(Answers.fact(here, "connector", form(cable.connector().value(), here)));
     facts.add(
-        Answers.fact(
-            here, "rated-voltage", RichLine.of(Numbers.text(cable.ratedVoltage().value()))));
+        Answers.fact(here, "rated-voltage", RichLine.of(Numbers.text(cable.ratedVoltage().value()))));
     facts.add(kept(here, keeps -> contains(keeps.cables(), cable)));
     return page(cable, facts, Optional.empty(), here);
   }
@@ -104,19 +101,16 @@ final class PlugInPages implements Pages {
     PageContext here = site.at(Links.to(electrode.id()).page());
     List<Facts.Fact> facts = new ArrayList<>();
     facts.add(
-        Answers.fact(
-            here, "area", RichLine.of(here.say("area." + electrode.area().value().word()))));
+        Answers.fact(here, "area", RichLine.of(here.say("area." + electrode.area().value().word()))));
     facts.add(Answers.fact(here, "plug", form(electrode.plug().value(), here)));
     facts.add(
-        Answers.fact(
-            here, "patients", RichLine.of(here.spans().text(electrode.patients().value()))));
+        Answers.fact(here, "patients", RichLine.of(here.spans().text(electrode.patients().value()))));
     electrode
         .heatingFactor()
         .ifPresent(
             factor ->
                 facts.add(
-                    Answers.fact(
-                        here, "heating-factor", RichLine.of(Numbers.text(factor.value())))));
+                    Answers.fact(here, "heating-factor", RichLine.of(Numbers.text(factor.value())))));
     facts.add(kept(here, keeps -> contains(keeps.neutralElectrodes(), electrode)));
     return page(electrode, facts, Optional.empty(), here);
   }

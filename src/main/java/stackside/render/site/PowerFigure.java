@@ -153,8 +153,7 @@ final class PowerFigure {
   }
 
   private RichLine asked(InUse use) {
-    List<Profile> profiles =
-        use.asked().stream().map(Outputs.SettingUse::profile).distinct().toList();
+    List<Profile> profiles = use.asked().stream().map(Outputs.SettingUse::profile).distinct().toList();
     RichLine first = here.link(profiles.get(0));
     return profiles.size() == 1
         ? first

@@ -74,8 +74,7 @@ final class PracticePages implements Pages {
             .contacts()
             .forEach(
                 contact ->
-                    does.add(
-                        RichLine.of(location.title() + ": ").then(DrillPages.contact(contact))));
+                    does.add(RichLine.of(location.title() + ": ").then(DrillPages.contact(contact))));
       }
     } else {
       does.add(RichLine.of(here.say("drill.no-escalation")));

@@ -160,8 +160,7 @@ final class ProfilePages implements Pages {
             .about(about(profile, room.title() + ", " + machine.title()))
             .due(here.review(profile.id())),
         "answer",
-        Optional.of(
-            RichLine.of(room.title() + ", " + machine.title() + ". " + Answers.sites(profile))),
+        Optional.of(RichLine.of(room.title() + ", " + machine.title() + ". " + Answers.sites(profile))),
         sections);
   }
 

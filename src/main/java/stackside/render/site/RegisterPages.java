@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import stackside.derive.edition.CardEntry;
 import stackside.derive.edition.Register;
 import stackside.derive.edition.RegisterEntry;
+import stackside.derive.signed.Fingerprint;
 import stackside.render.Mark;
 import stackside.render.Numbers;
 import stackside.render.plan.CardPlan;
@@ -41,7 +42,7 @@ final class RegisterPages {
             .map(card -> page(card, site)));
   }
 
-  /** The pages that must be made again after a withdrawal. */
+  /** The pages that a withdrawal or a lifting makes new. */
   static Stream<Page> afterWithdrawal(Website site, List<CardEntry> down) {
     Register register = site.publication().editions().register();
     return Stream.concat(
@@ -159,28 +160,35 @@ final class RegisterPages {
   private static Part.CardCheck check(CardEntry card, PageContext here) {
     String edition = Integer.toString(card.edition());
     List<RichLine> lines = new ArrayList<>();
+    Optional<String> alarm =
+        Optional.ofNullable(here.site().publication().editions().alarms().get(card.name()));
+    alarm.ifPresent(words -> lines.add(PageContext.status(Mark.TRIANGLE, here.say("check.alarm", words))));
     lines.add(
         card.current()
-            ? PageContext.status(
-                Mark.DISC, here.say("check.in-use", edition, here.date(card.since())))
+            ? PageContext.status(Mark.DISC, here.say("check.in-use", edition, here.date(card.since())))
             : PageContext.status(Mark.SQUARE, here.say("check.out-of-use")));
     lines.add(
-        RichLine.of(
-            card.current() ? here.say("check.others") : here.say("check.why", card.reason())));
+        RichLine.of(card.current() ? here.say("check.others") : here.say("check.why", card.reason())));
     if (card.current()) {
       card.review().ifPresent(day -> lines.add(review(day, here)));
     }
     lines.add(RichLine.of(here.say("check.as-of", here.date(here.site().publication().on()))));
     return new Part.CardCheck(
-        card.current() ? edition : "",
+        card.current() ? edition + "-" + mark(card) : "",
         card.review().filter(day -> card.current()).map(Object::toString).orElse(""),
         lines,
         List.of(
             answer("same", Mark.DISC, here, "check.same"),
+            answer("other", Mark.SQUARE, here, "check.other"),
             answer("superseded", Mark.SQUARE, here, "check.superseded"),
             answer("unknown", Mark.TRIANGLE, here, "check.unknown"),
             answer("draft", Mark.SQUARE, here, "check.draft"),
             answer("overdue", Mark.TRIANGLE, here, "check.overdue-today")));
+  }
+
+  /** What the code holds behind the edition: the first signs of the card's fingerprint. */
+  private static String mark(CardEntry card) {
+    return new Fingerprint(card.fingerprint()).mark();
   }
 
   private static RichLine review(java.time.LocalDate day, PageContext here) {
@@ -190,15 +198,13 @@ final class RegisterPages {
   }
 
   /** The words, with a placeholder for the edition named in the address. */
-  private static Part.CardCheck.Answer answer(
-      String when, Mark mark, PageContext here, String key) {
+  private static Part.CardCheck.Answer answer(String when, Mark mark, PageContext here, String key) {
     String[] words = here.say(key, "|").split("\\|", -1);
     RichLine line = PageContext.status(mark, words[0].stripTrailing()).then(TextPiece.of(" "));
     for (int i = 1; i < words.length; i++) {
       line =
           line.then(
-              new TextPiece("", Optional.empty(), Optional.empty(), "yours"),
-              TextPiece.strong(words[i]));
+              new TextPiece("", Optional.empty(), Optional.empty(), "yours"), TextPiece.strong(words[i]));
     }
     return new Part.CardCheck.Answer(when, line);
   }
@@ -234,7 +240,7 @@ final class RegisterPages {
     PageContext here = site.at(address(card));
     Section standing = standing(card, here);
     List<Part> parts = new ArrayList<>(standing.parts());
-    if (card.current()) {
+    if (card.current() && site.publication().editions().waiting().contains(card.name())) {
       parts.add(1, new Part.Say(RichLine.of(here.say("register.stays"))));
     }
     return new PlainPage(
@@ -282,10 +288,12 @@ final class RegisterPages {
       sections.add(SinceSigned.section(here));
     }
     Register before = Register.none();
+    int count = 0;
     for (RegisterEntry entry : register.entries()) {
       sections.add(
           sections.isEmpty() || !site.publication().draft() ? 0 : 1, section(entry, before, here));
-      before = register.upTo(entry.number());
+      count++;
+      before = register.upTo(count);
     }
     if (register.entries().isEmpty()) {
       sections.add(here.section("changes", new Part.Say(RichLine.of(here.say("changes.none")))));
@@ -300,19 +308,31 @@ final class RegisterPages {
   private static Section section(RegisterEntry entry, Register before, PageContext here) {
     String heading =
         here.say(
-            entry.by().isPresent() ? "register.withdrawn" : "register.issued",
+            "register." + entry.deed().word(),
             Integer.toString(entry.number()),
             here.date(entry.on()),
             entry.by().map(role -> role(role, here)).orElse(""));
     List<Grid.GridRow> rows =
         entry.cards().stream().map(card -> row(card, before.card(card.name()), here)).toList();
     return new Section(
-        "entry-" + entry.number(),
+        entry.deed().word() + "-" + entry.number(),
         heading,
-        List.of(
-            rows.isEmpty()
-                ? new Part.Say(RichLine.of(here.say("register.no-card")))
-                : new Grid(heading, columns(here, "to-print", "to-take-down", "reason"), rows)));
+        Stream.<Part>concat(
+                Stream.of(entry.why(), lifted(entry, here))
+                    .filter(words -> !words.isEmpty())
+                    .map(words -> new Part.Say(RichLine.of(Numbers.bind(words)))),
+                Stream.of(
+                    rows.isEmpty()
+                        ? new Part.Say(RichLine.of(here.say("register.no-card")))
+                        : new Grid(
+                            heading, columns(here, "to-print", "to-take-down", "reason"), rows)))
+            .toList());
+  }
+
+  private static String lifted(RegisterEntry entry, PageContext here) {
+    return entry.lifted().isEmpty()
+        ? ""
+        : here.say("register.lifted", String.join(", ", entry.lifted()));
   }
 
   private static String role(String id, PageContext here) {

@@ -15,12 +15,12 @@ import stackside.model.Checklist;
 import stackside.model.Drill;
 import stackside.model.Fact;
 import stackside.model.FootSwitch;
+import stackside.model.RoomStock;
 import stackside.model.Machine;
 import stackside.model.Offer;
 import stackside.model.PedalColour;
 import stackside.model.Profile;
 import stackside.model.Room;
-import stackside.model.RoomStock;
 import stackside.model.Settings;
 import stackside.model.SiteChoice;
 import stackside.model.Term;
@@ -127,8 +127,7 @@ final class RoomPages implements Pages {
 
   private static Grid.GridRow row(Room room, Profile profile, PageContext here) {
     RichLine name =
-        RichLine.of(
-            TextPiece.link(Answers.question(profile), here.to(Answers.page(room, profile))));
+        RichLine.of(TextPiece.link(Answers.question(profile), here.to(Answers.page(room, profile))));
     if (profile.alternative().isPresent()) {
       name =
           name.then(

@@ -155,8 +155,7 @@ final class RulePages implements Pages {
   private static List<RichLine> help(Problem problem, PageContext here) {
     List<RichLine> lines = new ArrayList<>();
     for (Note note : problem.notes()) {
-      lines.add(
-          RichLine.of(note.message() + " (" + note.at().file() + ":" + note.at().line() + ")"));
+      lines.add(RichLine.of(note.message() + " (" + note.at().file() + ":" + note.at().line() + ")"));
     }
     problem.help().ifPresent(help -> lines.add(RichLine.of(help)));
     return lines.isEmpty() ? List.of(RichLine.of(here.say("none"))) : lines;
@@ -166,8 +165,7 @@ final class RulePages implements Pages {
     List<RichLine> lines = new ArrayList<>();
     lines.add(
         RichLine.of(
-            TextPiece.link(
-                problem.at().file() + ":" + problem.at().line(), here.to("problems.html")),
+            TextPiece.link(problem.at().file() + ":" + problem.at().line(), here.to("problems.html")),
             TextPiece.of(" " + problem.message())));
     return lines;
   }

@@ -8,8 +8,8 @@ import java.util.Optional;
  *
  * @param key identifies where a device stores the reader's progress
  */
-public record SelfCheckPage(
-    PageFrame frame, String key, RichLine lead, List<QuestionItem> questions) implements Page {
+public record SelfCheckPage(PageFrame frame, String key, RichLine lead, List<QuestionItem> questions)
+    implements Page {
   public SelfCheckPage {
     questions = List.copyOf(questions);
   }

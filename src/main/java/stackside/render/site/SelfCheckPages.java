@@ -18,8 +18,8 @@ import stackside.render.SocketMap;
 import stackside.render.SvgWriter;
 import stackside.render.plan.CardPlan;
 import stackside.render.plan.Face;
-import stackside.render.site.SelfCheckPage.Choice;
 import stackside.render.site.SelfCheckPage.QuestionItem;
+import stackside.render.site.SelfCheckPage.Choice;
 
 /** Questions for people to test themselves, one page for each generator in each room. */
 final class SelfCheckPages implements Pages {

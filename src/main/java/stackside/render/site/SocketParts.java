@@ -51,12 +51,9 @@ final class SocketParts {
   private static RichLine leads(Place place, PageContext here) {
     List<RichLine> lines =
         place.leads().stream()
-            .map(
-                lead -> RichLine.of(lead.name() + lead.through().map(way -> ", " + way).orElse("")))
+            .map(lead -> RichLine.of(lead.name() + lead.through().map(way -> ", " + way).orElse("")))
             .toList();
-    return lines.isEmpty()
-        ? RichLine.of(here.say("sockets.nothing"))
-        : RichLine.joined(lines, "; ");
+    return lines.isEmpty() ? RichLine.of(here.say("sockets.nothing")) : RichLine.joined(lines, "; ");
   }
 
   private static RichLine misfits(Place place, PageContext here) {
@@ -68,9 +65,7 @@ final class SocketParts {
                         RichLine.of(misfit.what() + ": ")
                             .then(PageContext.status(misfit.mark(), misfit.outcome()))))
             .toList();
-    return lines.isEmpty()
-        ? RichLine.of(here.say("sockets.no-misfit"))
-        : RichLine.joined(lines, "; ");
+    return lines.isEmpty() ? RichLine.of(here.say("sockets.no-misfit")) : RichLine.joined(lines, "; ");
   }
 
   static Part.Figure pedals(PedalPlan plan, String id, PageContext here) {

@@ -67,7 +67,7 @@ final class StandingPage implements Pages {
   private static Grid.GridRow row(SignatureStanding standing, PageContext here) {
     String missing =
         standing.missing().stream()
-            .map(each -> each.role().value().title())
+            .map(each -> each.role().title())
             .collect(Collectors.joining(", "));
     return Grid.GridRow.of(
         here.linkWithKind(standing.thing().id()),
@@ -123,8 +123,7 @@ final class StandingPage implements Pages {
                     + ", ")
             .then(here.link(check.profile())),
         PageContext.status(mark, here.say(verdict)),
-        RichLine.of(
-            check.reading().map(reading -> here.date(reading.date())).orElse(here.say("none"))),
+        RichLine.of(check.reading().map(reading -> here.date(reading.date())).orElse(here.say("none"))),
         RichLine.of(differs(check, here)));
   }
 
@@ -220,8 +219,7 @@ final class StandingPage implements Pages {
     return new Watts(Math.rint(power.value()));
   }
 
-  private static Part grid(
-      List<Grid.GridRow> rows, String caption, PageContext here, String... columns) {
+  private static Part grid(List<Grid.GridRow> rows, String caption, PageContext here, String... columns) {
     List<String> head = new ArrayList<>();
     for (String column : columns) {
       head.add(here.say(column));

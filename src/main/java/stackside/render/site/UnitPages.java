@@ -60,9 +60,7 @@ final class UnitPages implements Pages {
                       List.of(
                           new Facts.Fact(
                               here.say("fact.rooms"),
-                              rooms.isEmpty()
-                                  ? List.of(RichLine.of(here.say("none")))
-                                  : rooms))))));
+                              rooms.isEmpty() ? List.of(RichLine.of(here.say("none"))) : rooms))))));
     }
     return new PlainPage(
         here.frame(here.say("menu.contacts")), "plain", Optional.empty(), sections);
@@ -74,8 +72,7 @@ final class UnitPages implements Pages {
     List<Facts.Fact> facts = new ArrayList<>();
     facts.add(Answers.fact(here, "name", RichLine.of(details.name().value())));
     facts.add(
-        Answers.fact(
-            here, "status", RichLine.of(here.say("unit." + details.status().value().word()))));
+        Answers.fact(here, "status", RichLine.of(here.say("unit." + details.status().value().word()))));
     facts.add(Answers.fact(here, "address", RichLine.of(details.address().value().toString())));
     facts.add(
         Answers.fact(
@@ -152,14 +149,12 @@ final class UnitPages implements Pages {
                 details.signatures().entrySet().stream()
                     .filter(entry -> !isSignedByAll(entry.getKey()))
                     .map(entry -> signs(entry.getKey(), here.listed(entry.getValue()), here)),
-                Stream.of(
-                    signs(SignedKind.POLICIES, RichLine.of(here.say("signatures.all")), here),
-                    signs(SignedKind.ROLE, RichLine.of(here.say("signatures.own")), here)))
+                Stream.of(signs(SignedKind.POLICIES, RichLine.of(here.say("signatures.all")), here)))
             .toList());
   }
 
   private static boolean isSignedByAll(SignedKind kind) {
-    return kind == SignedKind.POLICIES || kind == SignedKind.ROLE;
+    return kind == SignedKind.POLICIES;
   }
 
   private static Grid.GridRow signs(SignedKind kind, RichLine roles, PageContext here) {
@@ -176,8 +171,7 @@ final class UnitPages implements Pages {
         here.say("section.words"),
         List.of(here.say("column.usual"), here.say("column.own")),
         Stream.of(Term.values())
-            .map(
-                term -> Grid.GridRow.of(RichLine.of(here.usual(term)), RichLine.of(here.own(term))))
+            .map(term -> Grid.GridRow.of(RichLine.of(here.usual(term)), RichLine.of(here.own(term))))
             .toList());
   }
 

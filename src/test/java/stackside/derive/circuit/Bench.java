@@ -33,6 +33,7 @@ import stackside.model.Fact;
 import stackside.model.FootSwitch;
 import stackside.model.Initials;
 import stackside.model.Instrument;
+import stackside.model.RoomStock;
 import stackside.model.Kind;
 import stackside.model.Lamp;
 import stackside.model.LampId;
@@ -58,7 +59,6 @@ import stackside.model.ProgramReading;
 import stackside.model.ReadingDistance;
 import stackside.model.Response;
 import stackside.model.Room;
-import stackside.model.RoomStock;
 import stackside.model.SelectionKind;
 import stackside.model.ServiceEvent;
 import stackside.model.ServiceEventKind;
@@ -474,7 +474,6 @@ final class Bench {
         drills,
         List.of(),
         List.of(),
-        List.of(),
         Map.of(),
         Map.of(),
         List.of());
@@ -779,6 +778,9 @@ final class Bench {
             fact(new Percent(20)),
             fact(new ShareOfRatedPower(new Percent(10))),
             fact(new Months(12))),
+        Map.of(),
+        Optional.empty(),
+        Optional.empty(),
         Map.of(),
         List.of());
   }

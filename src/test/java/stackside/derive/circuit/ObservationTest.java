@@ -41,16 +41,14 @@ final class ObservationTest {
 
   @Test
   void aMessageIsSeen() {
-    assertThat(new Observation(Tone.USUAL, Map.of(), Optional.of("Plate"), false).silent())
-        .isFalse();
+    assertThat(new Observation(Tone.USUAL, Map.of(), Optional.of("Plate"), false).silent()).isFalse();
     assertThat(Observation.asUsual().silent()).isTrue();
     assertThat(Observation.nothingHappens().silent()).isFalse();
   }
 
   @Test
   void whatADrillLeavesOpenFits() {
-    Observation alarm =
-        new Observation(Tone.ALARM, Map.of(LAMP, "red"), Optional.of("Plate"), false);
+    Observation alarm = new Observation(Tone.ALARM, Map.of(LAMP, "red"), Optional.of("Plate"), false);
     assertThat(alarm.fits(Bench.sign(Optional.of(Tone.ALARM), Map.of(), Optional.empty())))
         .isTrue();
     assertThat(alarm.fits(Bench.sign(Optional.empty(), Map.of(LAMP, "red"), Optional.empty())))
@@ -60,15 +58,13 @@ final class ObservationTest {
 
   @Test
   void whatADrillSaysMustAgree() {
-    Observation alarm =
-        new Observation(Tone.ALARM, Map.of(LAMP, "red"), Optional.of("Plate"), false);
+    Observation alarm = new Observation(Tone.ALARM, Map.of(LAMP, "red"), Optional.of("Plate"), false);
     assertThat(alarm.fits(Bench.sign(Optional.of(Tone.USUAL), Map.of(), Optional.empty())))
         .isFalse();
     assertThat(alarm.fits(Bench.sign(Optional.empty(), Map.of(LAMP, "green"), Optional.empty())))
         .isFalse();
     assertThat(alarm.fits(Bench.sign(Optional.empty(), Map.of(), Optional.of("Gas")))).isFalse();
-    assertThat(
-            Observation.asUsual().fits(Bench.sign(Optional.empty(), Map.of(), Optional.of("Gas"))))
+    assertThat(Observation.asUsual().fits(Bench.sign(Optional.empty(), Map.of(), Optional.of("Gas"))))
         .isFalse();
   }
 

@@ -152,8 +152,7 @@ final class DifferencesTest {
               assertThat(program.from().shownAs()).isEqualTo("EMR R");
               assertThat(program.to().shownAs()).isEqualTo("Gas");
             });
-    assertThat(of(between(Edited.base(""), 0, 1), Difference.ProgramMeaningChanged.class))
-        .isEmpty();
+    assertThat(of(between(Edited.base(""), 0, 1), Difference.ProgramMeaningChanged.class)).isEmpty();
   }
 
   @Test

@@ -39,8 +39,7 @@ public record PreparedPages(
   /** Makes all values. */
   public static PreparedPages of(Publication publication, List<CardPlan> plans) {
     Website site = new Website(publication, plans);
-    List<OutputFile> copied =
-        new ArrayList<>(StaticAssets.files(new Templates(publication.unit())));
+    List<OutputFile> copied = new ArrayList<>(StaticAssets.files(new Templates(publication.unit())));
     copied.add(SearchIndex.of(site));
     return new PreparedPages(SiteRenderer.pages(site).toList(), copied, publication, plans);
   }
