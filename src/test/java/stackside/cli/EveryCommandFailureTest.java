@@ -62,7 +62,7 @@ final class EveryCommandFailureTest {
     Path whole = base.resolve("whole-" + command);
     SmallOffice.link(start, whole);
     FailingDisk sound = new FailingDisk(Integer.MAX_VALUE, Moment.BEFORE, Then.STAYS_DEAD);
-    assertThat(run(whole, sound, command.arguments())).as(out + err).isLessThan(2);
+    assertThat(run(whole, sound, command.arguments())).as(out + err).isIn(0, 1, 4);
     SortedMap<String, Fingerprint> after = SmallOffice.contents(whole.resolve(command.target()));
     assertThat(after).isNotEqualTo(before);
     cases = 0;
