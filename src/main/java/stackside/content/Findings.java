@@ -2,6 +2,7 @@ package stackside.content;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,32 +56,34 @@ final class Findings {
 
   /** All problems by place, each once; what is missing is told once, wherever it is named. */
   List<Problem> sorted() {
-    List<List<Problem>> groups = new ArrayList<>();
+    Map<String, List<List<Problem>>> groups = new LinkedHashMap<>();
     List<Problem> all = new ArrayList<>();
     for (Problem problem : met.stream().distinct().sorted().toList()) {
-      Optional<Missing> what = Optional.ofNullable(missing.get(problem));
-      if (what.isEmpty()) {
+      Missing what = missing.get(problem);
+      if (what == null) {
         all.add(problem);
-        continue;
+      } else {
+        groupOf(what, groups.computeIfAbsent(what.name(), name -> new ArrayList<>())).add(problem);
       }
-      groups.stream()
-          .filter(group -> missing(group).mayBe(what.orElseThrow()))
-          .findFirst()
-          .orElseGet(
-              () -> {
-                groups.add(new ArrayList<>());
-                return groups.get(groups.size() - 1);
-              })
-          .add(problem);
     }
-    groups.forEach(same -> all.add(told(same)));
+    groups.values().stream().flatMap(List::stream).forEach(same -> all.add(told(same)));
     return all.stream().sorted().toList();
   }
 
+  /** Among those of the same name, the group that looks for the same thing, or a new one. */
+  private List<Problem> groupOf(Missing what, List<List<Problem>> sameName) {
+    for (List<Problem> group : sameName) {
+      if (missing(group).mayBe(what)) {
+        return group;
+      }
+    }
+    List<Problem> group = new ArrayList<>();
+    sameName.add(group);
+    return group;
+  }
+
   private Missing missing(List<Problem> group) {
-    return group.isEmpty()
-        ? new Missing(List.of(), "", Optional.empty())
-        : Optional.ofNullable(missing.get(group.get(0))).orElseThrow();
+    return Optional.ofNullable(missing.get(group.get(0))).orElseThrow();
   }
 
   /**

@@ -8,12 +8,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -108,6 +111,19 @@ final class OneCauseOneMessageTest {
       slips.add(slip("pasted twice", sheet, text -> text + text));
       slips.add(slip("rows pasted often", sheet, text -> below(text, rows -> rows.repeat(100))));
     }
+    Set<String> folders = new HashSet<>();
+    for (Slip slip : wrongBytes()) {
+      String file = slip.changed().keySet().iterator().next();
+      if (folders.add(file.replaceFirst("/.*", "/"))) {
+        slips.add(slip);
+      }
+    }
+    return slips;
+  }
+
+  /** A byte of another encoding, in each file of the demonstration in turn. */
+  static List<Slip> wrongBytes() throws IOException {
+    List<Slip> slips = new ArrayList<>();
     for (String file : new TreeMap<>(demonstration()).keySet()) {
       if (!file.startsWith("approv") && !file.equals("README.md")) {
         slips.add(wrongByte(file));
@@ -159,6 +175,13 @@ final class OneCauseOneMessageTest {
       }
     }
     return slips;
+  }
+
+  @ParameterizedTest
+  @MethodSource("wrongBytes")
+  @Tag("thorough")
+  void aWrongByteInAnyFile_isToldOnceAndNothingBecauseOfIt(Slip slip) throws IOException {
+    isToldOnceAndNothingBecauseOfIt(slip);
   }
 
   @ParameterizedTest

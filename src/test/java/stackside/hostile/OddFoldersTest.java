@@ -11,12 +11,14 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stackside.cli.WholeChain;
 
 /** Content folders whose entries are not what their names promise, and invalid names. */
+@Tag("thorough")
 final class OddFoldersTest {
   private static final Duration LONGEST = Duration.ofSeconds(30);
 

@@ -82,7 +82,7 @@ final class SelfChecksTest {
 
   @Test
   void aFewUnitsMadeByChanceNeverHaveTwoRightAnswers() throws Exception {
-    unitsMadeByChanceNeverHaveTwoRightAnswers(20);
+    unitsMadeByChanceNeverHaveTwoRightAnswers(6);
   }
 
   @Test

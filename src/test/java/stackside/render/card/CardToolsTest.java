@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stackside.derive.coverage.Cell;
@@ -187,6 +188,7 @@ final class CardToolsTest {
   }
 
   @Test
+  @Tag("thorough")
   void anotherDecoderReadsTheCodeOfTheRenderedPage() {
     Tool pdftoppm = Tool.named("pdftoppm");
     Tool zbarimg = Tool.named("zbarimg");

@@ -22,6 +22,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -129,6 +130,7 @@ final class AttackedSiteTest {
   }
 
   @Test
+  @Tag("thorough")
   void inTheBrowserNoScriptRunsAndNoRequestLeaves() {
     Map<String, List<String>> kinds = new LinkedHashMap<>();
     for (OutputFile page : pages()) {

@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Queue;
-import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
@@ -22,6 +20,7 @@ import stackside.render.OutputFile;
  * check only the pages whose path begins with certain words: {@code mvn -q test
  * -Dtest=EveryPageTest -Dpages=rooms}.
  */
+@Tag("thorough")
 final class EveryPageTest {
   private static final String SOME = System.getProperty("pages", "");
 
@@ -42,14 +41,6 @@ final class EveryPageTest {
   }
 
   @Test
-  void noFirstPageOfAFolderHasAFaultInAnyLook() {
-    Set<String> folders = new HashSet<>();
-    noneHasAFault(
-        pages().stream().filter(path -> folders.add(path.replaceFirst("/.*", "/"))).toList());
-  }
-
-  @Test
-  @Tag("thorough")
   void noPageHasAFaultInAnyLook() {
     noneHasAFault(pages());
   }

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
@@ -301,6 +302,7 @@ final class InductionTest {
   // Paper
 
   @Test
+  @Tag("thorough")
   void everyComparisonOfTwoRoomsPrintsOnOneSheet() throws IOException {
     int sheets = 0;
     for (var page : DemonstrationSite.pages()) {
