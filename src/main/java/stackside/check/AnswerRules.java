@@ -20,7 +20,7 @@ import stackside.model.Profile;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 
-/** The answers that profiles give, and on what they rest. */
+/** The answers that profiles give, and what they rest on. */
 final class AnswerRules {
 
   private AnswerRules() {}
@@ -158,7 +158,10 @@ final class AnswerRules {
         .toList();
   }
 
-  /** A setting that cannot be, or two answers to one question, is a mistake of its own. */
+  /**
+   * Leaves out settings that cannot be made and questions with two answers: other rules report
+   * those.
+   */
   private static boolean isClear(Analysis analysis, WallQuestion question) {
     boolean doubled =
         analysis.coverage().ambiguous().stream()

@@ -10,8 +10,8 @@ import stackside.quantity.Band;
 import stackside.quantity.Quantity;
 
 /**
- * The bands of one scale, each with the thing that has it, lowest first: where do two overlap, and
- * what lies between them?
+ * The bands of one scale, each with the thing that has it, lowest first. Tells which of them
+ * overlap and what lies between them.
  */
 record Bands<Q extends Quantity & Comparable<Q>>(List<Entry<Q>> entries) {
 
@@ -42,7 +42,7 @@ record Bands<Q extends Quantity & Comparable<Q>>(List<Entry<Q>> entries) {
     return one.orElseThrow().compareTo(other.orElseThrow());
   }
 
-  /** Each band that overlaps with one below it, with the first of those. */
+  /** Each band that overlaps with a lower one, together with the first of those. */
   List<Pair<Q>> overlaps() {
     List<Pair<Q>> found = new ArrayList<>();
     for (int i = 1; i < entries.size(); i++) {

@@ -22,7 +22,7 @@ final class CardWordRules {
   private static final Pattern DIGIT = Pattern.compile("\\p{Nd}");
   private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}{}]+");
 
-  /** What may be said in other words, but must not lose these. */
+  /** What may be said in other words, as long as these are kept. */
   private static final Map<String, String> IN_ENGLISH =
       Map.ofEntries(
           entry("card.asset-differs", "not use"),
@@ -113,7 +113,10 @@ final class CardWordRules {
     return mine == null ? usual(key) : mine.value();
   }
 
-  /** What the program tells apart must be told apart, and nothing changes places. */
+  /**
+   * Two things that the program keeps apart must have different words, and no two may swap their
+   * words.
+   */
   private Optional<String> takenFrom(String key, Fact<String> words) {
     String mine = plain(words.value());
     return usual.keySet().stream()
@@ -124,7 +127,7 @@ final class CardWordRules {
         .findFirst();
   }
 
-  /** In small letters, without what stands between words. */
+  /** In small letters, without the signs between the words. */
   private String plain(String words) {
     return BETWEEN.matcher(words).replaceAll(" ").strip().toLowerCase(Locale.ROOT);
   }

@@ -38,7 +38,7 @@ public record Catalogue<T>(List<Rule<T>> rules) {
     return rules.stream().map(Rule::fault).toList();
   }
 
-  /** What all rules find, in any order; the same problem may be found twice. */
+  /** What all rules find, in any order. The same problem may be found twice. */
   public Stream<Problem> problems(T checked) {
     return rules.parallelStream().flatMap(rule -> rule.problems(checked).stream());
   }

@@ -16,8 +16,8 @@ final class Consequences {
   private Consequences() {}
 
   /**
-   * Leaves out what comes only of answers whose parts do not belong together, which is a mistake of
-   * its own, and an empty argon cylinder, which the argon rules own.
+   * Leaves out what follows only from answers whose parts do not fit together, because another rule
+   * reports that. An empty argon cylinder is left to the argon rules.
    */
   static List<FailureSign> of(Analysis analysis) {
     return analysis.circuits().signs().stream()
@@ -51,7 +51,7 @@ final class Consequences {
     };
   }
 
-  /** Whether a sign is held for silent only because nobody has described it. */
+  /** Whether a sign counts as silent only because nobody has described it. */
   static boolean undescribed(FailureSign sign) {
     return sign.evidence().equals(Optional.of(Evidence.Basis.UNKNOWN));
   }

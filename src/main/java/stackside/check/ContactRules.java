@@ -71,7 +71,7 @@ final class ContactRules {
             .help("add a contact for these hours, or one with 'all other hours'"));
   }
 
-  /** Where the first hole begins; one that runs over the end of the week begins before it. */
+  /** Where the first hole begins. A hole that runs past the end of the week begins before it. */
   private static int firstUncovered(BitSet covered) {
     int from = covered.nextClearBit(Math.max(0, covered.nextSetBit(0)));
     return from < 7 * MINUTES_A_DAY ? from : 0;

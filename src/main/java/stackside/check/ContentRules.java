@@ -52,7 +52,7 @@ public final class ContentRules {
   }
 
   /**
-   * Checks a unit, and leaves out what only comes of a mistake of reading.
+   * Checks a unit, and leaves out what only follows from a mistake of reading.
    *
    * @param reading what reading found
    */
@@ -62,7 +62,7 @@ public final class ContentRules {
         .toList();
   }
 
-  /** What an unknown reference may mean is not unused. */
+  /** A thing that an unknown reference may mean does not count as unused. */
   private static boolean explains(Problem error, Problem found) {
     return found.fault().id().equals("never-used")
         && error.notes().stream().anyMatch(note -> note.at().equals(found.at()));

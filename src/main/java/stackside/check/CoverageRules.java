@@ -65,8 +65,8 @@ final class CoverageRules {
   }
 
   /**
-   * Leaves a gap beside a doubled answer, which one changed word would put there, to {@code
-   * ambiguous-answer}: it is the same mistake.
+   * Leaves a gap beside a doubled answer to {@code ambiguous-answer}: one wrong word makes both, so
+   * they are one mistake.
    */
   private static List<Finding> coverageGap(CheckedUnit checked) {
     Unit unit = checked.unit();
@@ -134,7 +134,7 @@ final class CoverageRules {
         "add a profile: settings, cold, or not approved; or remove it from what the room offers");
   }
 
-  /** Several holes at one place are one: a site was left out of a list or a group. */
+  /** Several gaps at one place count as one mistake: a site is missing from a list or a group. */
   private static Finding coverageGap(List<Hole> same) {
     Cell first = same.get(0).first();
     return Finding.at(

@@ -170,7 +170,7 @@ final class DrillRules {
     return list.kind().value() == ChecklistKind.SET_UP;
   }
 
-  /** A checklist that gets in the way of several others is told once. */
+  /** A checklist that gets in the way of several others is reported once. */
   private static List<Finding> checklistTwice(CheckedUnit checked) {
     Unit unit = checked.unit();
     Set<ThingId> told = new LinkedHashSet<>();

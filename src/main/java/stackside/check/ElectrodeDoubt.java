@@ -10,7 +10,8 @@ import stackside.model.SocketKind;
 import stackside.model.Unit;
 
 /**
- * What is wrong first with the neutral electrode of a profile: one answer, so that one rule speaks.
+ * The first thing that is wrong with the neutral electrode of a profile. There is only one, so that
+ * only one rule reports it.
  */
 enum ElectrodeDoubt {
   NONE,

@@ -149,7 +149,7 @@ final class FailureSignRules {
     return lost.values().stream().map(FailureSignRules::signWithoutDrill).toList();
   }
 
-  /** A drill that mends it and whose own sign never comes has that sign wrong. */
+  /** If a drill mends the fault but its own sign never appears, the sign is wrong. */
   private static boolean meantByAnother(Analysis analysis, FailureSign sign) {
     return sign.drills().stream()
         .map(Mending::drill)
@@ -160,7 +160,7 @@ final class FailureSignRules {
                     .noneMatch(other -> other.fitting().contains(drill)));
   }
 
-  /** One message for all that sound alike: one drill is missing. */
+  /** One message for all faults that show the same signs, because one drill is missing. */
   private static Finding signWithoutDrill(List<FailureSign> alike) {
     FailureSign first = alike.get(0);
     Finding finding =
@@ -240,7 +240,7 @@ final class FailureSignRules {
         .toList();
   }
 
-  /** A lamp that no machine has is a mistake of its own. */
+  /** A lamp that no machine has is reported by another rule. */
   private static boolean lampsExist(Unit unit, Drill drill) {
     return drill.sign().lamps().keySet().stream()
         .allMatch(
@@ -283,12 +283,12 @@ final class FailureSignRules {
     return sign.outcomeClass().silent() && sign.drills().isEmpty();
   }
 
-  /** What is not described at all is first a matter of the set-up. */
+  /** If nothing at all is described, the set-up rules report that first. */
   private static boolean leftToTheSetUp(FailureSign sign) {
     return Consequences.undescribed(sign) && sign.guards().isEmpty();
   }
 
-  /** A drill that mends nothing at all has a mistake of its own. */
+  /** A drill that mends nothing at all is reported by another rule. */
   private static boolean mendsSomething(Drill drill) {
     return drill.checks().stream().anyMatch(check -> !check.mends().isEmpty());
   }

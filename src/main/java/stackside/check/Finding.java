@@ -22,7 +22,7 @@ public record Finding(Location at, String message, List<Note> notes, Optional<St
     notes = List.copyOf(notes);
   }
 
-  /** What is wrong, and where; it needs neither note nor help yet. */
+  /** What is wrong and where, with neither note nor help yet. */
   public static Finding at(Location at, String message) {
     return new Finding(at, message, List.of(), Optional.empty());
   }

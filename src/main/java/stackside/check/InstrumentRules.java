@@ -170,7 +170,7 @@ final class InstrumentRules {
         .equals(Optional.of(settings.instrument().value().kind().value()));
   }
 
-  /** If it reaches none of several sockets, its own connector is the one mistake. */
+  /** If it fits none of several sockets, its own connector is the one mistake. */
   private static Stream<Finding> instrumentCannotReachSocket(List<Settings> same) {
     Instrument instrument = same.get(0).instrument().value();
     List<Socket> sockets = same.stream().map(it -> it.socket().value()).distinct().toList();

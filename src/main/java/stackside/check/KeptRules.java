@@ -31,7 +31,7 @@ import stackside.source.Location;
 /** What rooms keep for their profiles and drills. */
 final class KeptRules {
 
-  /** A way that a room's cables do not make, and a cable of the unit that would. */
+  /** A connection that the room's cables cannot make, and a cable of the unit that could. */
   private record MissingCable(
       Room room, Fact<? extends PatientPart> end, Socket socket, Cable cable) {}
 
@@ -129,7 +129,7 @@ final class KeptRules {
     return needs;
   }
 
-  /** An instrument that an answer uses here is told of by its missing cable. */
+  /** An instrument that an answer uses here is reported through its missing cable. */
   private static List<Finding> keptInstrumentUnreached(CheckedUnit checked) {
     Unit unit = checked.unit();
     List<Finding> found = new ArrayList<>();
@@ -312,8 +312,8 @@ final class KeptRules {
   }
 
   /**
-   * The needs that their rooms do not meet, one a mistake: what several rooms lack is pointed out
-   * where it is named, what one room lacks in that room.
+   * The needs that their rooms do not meet, one for each mistake. What several rooms lack is
+   * reported where it is named. What one room lacks is reported in that room.
    */
   private static <T extends Thing> List<Finding> unmet(
       List<Need<T>> needs, Function<Room, List<Fact<T>>> kept) {

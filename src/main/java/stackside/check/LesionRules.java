@@ -22,7 +22,7 @@ import stackside.quantity.Band;
 import stackside.quantity.Kilograms;
 import stackside.quantity.Millimetres;
 
-/** Sizes, weights and sites: each once, and none left out. */
+/** Sizes, weights and sites: each is covered once, and none is left out. */
 final class LesionRules {
 
   private static final int FEWEST_NEIGHBOURS = 2;
@@ -212,7 +212,7 @@ final class LesionRules {
         .toList();
   }
 
-  /** A site that nothing names is told of as that. */
+  /** A site that nothing names is reported by another rule. */
   private static boolean isNamed(Unit unit, Site site) {
     return unit.profiles().stream().anyMatch(profile -> profile.allSites().contains(site))
         || unit.rooms().stream()
@@ -296,9 +296,9 @@ final class LesionRules {
     }
   }
 
-  /** Lesions of one shape and kind that have a size: together they should hold each size once. */
+  /** Lesions of one shape and kind that have a size. Together they should cover each size once. */
   private record SizeClasses(String what, Bands<Millimetres> sizes) {
-    /** Whether a lesion is one of these, and they overlap or leave a size out. */
+    /** Whether a lesion is one of these and they overlap or leave a size out. */
     boolean doubts(Lesion lesion) {
       List<Bands.Entry<Millimetres>> entries = sizes.entries();
       boolean fit =

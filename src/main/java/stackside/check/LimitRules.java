@@ -50,7 +50,7 @@ final class LimitRules {
 
   private static final int FEWEST_OTHERS = 2;
 
-  /** Ten times, less what rounding to a step may take off. */
+  /** Ten times, less what rounding to a step may take away. */
   private static final double FAR = 8;
 
   private LimitRules() {}
@@ -106,7 +106,7 @@ final class LimitRules {
         Wording.quoted(mode) + " is set outside " + lowest + " to " + highest);
   }
 
-  /** A digit too many or too few shows only beside what other answers say. */
+  /** A digit too many or too few shows only in comparison with other answers. */
   private static List<Finding> limitTenTimesOthers(
       CheckedUnit checked, Predicate<Profile> unanswered) {
     Map<ThingId, List<Fact<Watts>>> ofModes = new LinkedHashMap<>();

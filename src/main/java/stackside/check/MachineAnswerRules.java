@@ -191,7 +191,7 @@ final class MachineAnswerRules {
     return found;
   }
 
-  /** Where the set-up does not guard against it, that is an error and says this too. */
+  /** If the set-up does not guard against it, that is an error, and its message says this too. */
   private static boolean toldByOthers(Analysis analysis, Machine machine, Condition condition) {
     return Consequences.of(analysis).stream()
         .filter(sign -> sign.machine().id().equals(machine.id()))

@@ -235,7 +235,7 @@ final class ModeRules {
     return inUse.asked().get(0).pedal();
   }
 
-  /** A cut that could not cut has its voltage wrong, which is asked about elsewhere. */
+  /** A cut that could not cut has a wrong voltage, and another rule asks about that. */
   private static boolean doubted(Analysis analysis, Mode mode) {
     return analysis.questions().sparks().stream()
         .filter(question -> question.doubt() == SparkQuestion.Doubt.CUT_CANNOT_SPARK)

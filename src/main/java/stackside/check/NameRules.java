@@ -180,7 +180,7 @@ final class NameRules {
         name.value(), thing.id().kind().spoken() + " '" + thing.id().local() + "'", name.at());
   }
 
-  /** Sites and their groups may be named in one list; other names of a site count as well. */
+  /** Sites and their groups may stand in one list. The other names of a site count as well. */
   private static List<Name> sites(Unit unit) {
     List<Name> names = new ArrayList<>();
     for (Site site : unit.sites()) {
@@ -197,7 +197,7 @@ final class NameRules {
         .toList();
   }
 
-  /** What the display shows, once a slot. */
+  /** What the display shows, once for each slot. */
   private static List<Name> programs(Unit unit, Machine machine) {
     Map<Integer, Name> names = new LinkedHashMap<>();
     for (Profile profile : unit.profilesOn(machine)) {

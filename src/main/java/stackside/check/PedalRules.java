@@ -205,7 +205,7 @@ final class PedalRules {
   }
 
   /**
-   * Where the words say one pedal only and {@code press-only} does not name it, the card prints a
+   * The words say one pedal only, but {@code press-only} does not name it, so the card prints a
    * setting for the other pedal too. English only.
    */
   private static List<Finding> onePedalUnsaid(CheckedUnit checked) {

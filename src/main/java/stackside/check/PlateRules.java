@@ -19,7 +19,7 @@ import stackside.model.Unit;
 import stackside.quantity.Band;
 import stackside.quantity.Kilograms;
 
-/** Neutral electrodes: is one named, and does it suit machine and patients? */
+/** Neutral electrodes: whether one is named, and whether it suits machine and patients. */
 final class PlateRules {
 
   /** A neutral electrode where a profile names it. */
@@ -164,8 +164,8 @@ final class PlateRules {
   }
 
   /**
-   * One finding for each electrode that is doubted: where a profile names it, or, if several do, at
-   * the fact about the electrode that they all stumble over.
+   * One finding for each doubtful electrode. It points to the profile that names it. If several
+   * profiles do, it points to the fact about the electrode that they share.
    */
   private static List<Finding> doubted(
       Unit unit,

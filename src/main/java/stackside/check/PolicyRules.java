@@ -200,7 +200,7 @@ final class PolicyRules {
     return found;
   }
 
-  /** The policies are signed by whoever signs anything, and what a role signs by the role. */
+  /** Everybody who signs anything signs the policies. A role signs what the unit says it signs. */
   private static boolean isListed(SignedKind kind) {
     return kind != SignedKind.POLICIES && kind != SignedKind.ROLE;
   }

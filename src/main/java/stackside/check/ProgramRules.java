@@ -157,7 +157,7 @@ final class ProgramRules {
         .orElse(false);
   }
 
-  /** The same slot typed wrong, or, on a machine without programs, any slot. */
+  /** The same slot mistyped or, on a machine without programs, any slot. */
   private static List<Object> mistake(NamedSlot named) {
     return named.machine().programs().isPresent()
         ? List.of(named.machine().id(), named.slot().value())
@@ -200,7 +200,7 @@ final class ProgramRules {
     return found;
   }
 
-  /** A setting that cannot be is a mistake of its own. */
+  /** A setting that cannot be made is reported by another rule. */
   private static boolean isClear(Profile profile) {
     return profile
         .settings()
@@ -209,7 +209,10 @@ final class ProgramRules {
         .isPresent();
   }
 
-  /** Those that differ from what most expect; of equal numbers, from what the first expects. */
+  /**
+   * Those that differ from what most profiles expect. If the numbers are equal, those that differ
+   * from the first.
+   */
   private static List<Finding> oddContents(List<Profile> same) {
     Map<SlotContents, List<Profile>> views =
         same.stream()
@@ -242,7 +245,7 @@ final class ProgramRules {
         .help("give one of them a slot of its own, or make the two agree");
   }
 
-  /** A program that no plug brings up is chosen by hand after plugging in, and that is fine. */
+  /** A program that no plug brings up is chosen by hand after plugging in, which is fine. */
   private static List<Finding> programNotOfSocket(CheckedUnit checked) {
     return checked.unit().profiles().stream()
         .filter(it -> it.machine().value().selectsSocket().value() == SelectionKind.BY_PLUGGING_IN)

@@ -66,7 +66,9 @@ final class RecordRules {
     return setting.or(() -> reading.mode().flatMap(mode -> wrongSocket(unit, reading, mode)));
   }
 
-  /** A mode leaves a machine by the sockets of its kind; a profile that differs is the mistake. */
+  /**
+   * A mode comes out of the sockets of its kind. If a profile says otherwise, the profile is wrong.
+   */
   private static Optional<Finding> wrongSocket(Unit unit, ProgramReading reading, Fact<Mode> mode) {
     Socket socket = reading.socket().value();
     boolean fits = socket.kind().value().energy().equals(Optional.of(mode.value().kind().value()));
@@ -95,7 +97,7 @@ final class RecordRules {
         .anyMatch(setting -> setting.mode().value().id().equals(mode.id()));
   }
 
-  /** What a profile says too is that profile's mistake, or the description's. */
+  /** If a profile says the same, the mistake is the profile's or the description's. */
   private static boolean asApproved(Unit unit, ProgramReading reading) {
     return unit.profilesOn(reading.asset().value().machine().value()).stream()
         .flatMap(profile -> profile.pedalSettings().stream())
@@ -149,7 +151,7 @@ final class RecordRules {
         .toList();
   }
 
-  /** One finding a slot: the rows after the first mistyped one tell nothing more. */
+  /** One finding for each slot: the rows after the first mistyped one add nothing. */
   private static Optional<Finding> slotReadTwoWays(List<ProgramReading> rows) {
     for (int later = 1; later < rows.size(); later++) {
       for (ProgramReading earlier : rows.subList(0, later)) {
@@ -250,7 +252,7 @@ final class RecordRules {
         .toList();
   }
 
-  /** Where a profile cannot be set either, the description of the mode is the thing to look at. */
+  /** If a profile cannot be set either, look at the description of the mode. */
   private static boolean isDoubtful(Unit unit, Mode mode) {
     return unit.profiles().stream()
         .flatMap(profile -> profile.pedalSettings().stream())
@@ -314,7 +316,9 @@ final class RecordRules {
     return check.asset().value().machine().value();
   }
 
-  /** Measurements at one load of one model are one mistake, be it the range or the load. */
+  /**
+   * Measurements at one load of one model are one mistake, whether the range or the load is wrong.
+   */
   private static Finding testLoadOutsideRange(List<OutputCheck> same) {
     OutputCheck first = same.get(0);
     Fact<LoadRange> range = machine(first).loadRange();

@@ -6,13 +6,13 @@ import stackside.model.Machine;
 import stackside.model.Socket;
 
 /**
- * What speaks against the way in which a machine is said to select its socket. While something
- * does, nothing that follows from the way is worth a message.
+ * What speaks against the way in which a machine is said to select its socket. While that is in
+ * doubt, nothing that follows from it is worth a message.
  */
 final class SelectionDoubt {
   private SelectionDoubt() {}
 
-  /** Why a machine cannot select its socket in the way described; absent where it can. */
+  /** Why a machine cannot select its socket as described, or empty if it can. */
   static Optional<String> of(Machine machine) {
     return switch (machine.selectsSocket().value()) {
       case BY_PROGRAM ->

@@ -142,9 +142,11 @@ final class SocketRules {
         .toList();
   }
 
-  /** A socket that has something of its own in common with an earlier one of its machine. */
+  /**
+   * A socket that shares with an earlier one of its machine something that each should have alone.
+   */
   private record SocketPair(Socket socket, Socket first) {
-    /** All pairs of which both have the same of what each should have alone. */
+    /** All pairs that share something that each should have alone. */
     static List<SocketPair> sharing(Unit unit, Function<Socket, Object> what) {
       List<SocketPair> pairs = new ArrayList<>();
       for (Machine machine : unit.machines()) {

@@ -28,7 +28,7 @@ final class VoltageRules {
 
   private static final int FEWEST_LEVELS = 3;
 
-  /** Ten times, less what rounding may take off. */
+  /** Ten times, less what rounding may take away. */
   private static final double FAR = 8;
 
   private VoltageRules() {}
@@ -89,7 +89,7 @@ final class VoltageRules {
     return found;
   }
 
-  /** Whether the parts concerned stand every other voltage that is put on them. */
+  /** Whether the parts concerned withstand every other voltage that is put on them. */
   private static boolean isOnlyVoltage(List<VoltageCheck> same, List<VoltageCheck> exceeded) {
     return exceeded.stream()
         .filter(
@@ -238,7 +238,7 @@ final class VoltageRules {
         .toList();
   }
 
-  /** The level whose peak voltage lies far from that of every other level. */
+  /** The level whose peak voltage lies far from that of all other levels. */
   private static Optional<Level> tenTimes(Mode mode) {
     List<Level> levels =
         mode.level().map(LevelScale::levels).orElse(List.of()).stream()
@@ -349,7 +349,7 @@ final class VoltageRules {
         .help("check whether this is a peak voltage, and which kind of current it is");
   }
 
-  /** Whether a soft mode can spark or a cut cannot, by its description. */
+  /** Whether, by its description, a soft mode can spark or a cut cannot. */
   private static boolean sparksDoubted(Analysis analysis, Mode mode) {
     return analysis.questions().sparks().stream()
         .anyMatch(question -> question.mode().id().equals(mode.id()));

@@ -10,7 +10,7 @@ import stackside.model.PedalAction;
 import stackside.model.Sentence;
 import stackside.model.Thing;
 
-/** Puts names into sentences, so that all rules speak alike. */
+/** Puts names into sentences in one way for all rules. */
 final class Wording {
   private static final int FEW = 4;
 
@@ -46,7 +46,7 @@ final class Wording {
     return list(first);
   }
 
-  /** What the machine calls its level, before the level: {@code rung 2}. */
+  /** The machine's name for its level, followed by the level: {@code rung 2}. */
   static String level(Mode mode, Level level) {
     return mode.level().map(scale -> Sentence.within(scale.name().value())).orElse("level")
         + " "

@@ -4,8 +4,8 @@ import java.util.Optional;
 import stackside.model.ThingId;
 
 /**
- * Where binding stands: the key whose value is bound, and the machine whose sockets and modes are
- * meant.
+ * The place that is being bound: the key whose value is read, and the machine whose sockets and
+ * modes are meant.
  *
  * @param words what a message calls the value
  * @param machine absent where none is, or where it is broken

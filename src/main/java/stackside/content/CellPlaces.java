@@ -83,7 +83,7 @@ final class CellPlaces {
         : file.toEndOfLine(startLine, column);
   }
 
-  /** Steps behind the closing quote, if there is one. */
+  /** Moves past the closing quote, if there is one. */
   private boolean skipQuoted() {
     step();
     while (next < file.text().length()) {

@@ -21,8 +21,8 @@ import stackside.source.SourceText;
 import stackside.source.Sources;
 
 /**
- * The files of a content folder: found in sorted order, read within sane sizes, never through a
- * link that leads out of the folder.
+ * The files of a content folder, in sorted order. Files of absurd size are not read, and no link
+ * that leads out of the folder is followed.
  */
 final class ContentFolder {
   private static final int MOST_FILES = 20_000;
@@ -145,7 +145,10 @@ final class ContentFolder {
     }
   }
 
-  /** Reads the templates of one folder; a file that replaces nothing was meant for something. */
+  /**
+   * Reads the templates of one folder. A file that replaces nothing was meant for something and is
+   * reported.
+   */
   private void readTemplates(Path root, String below) throws IOException {
     for (String name : names(root.resolve(below))) {
       String inside = below + name;

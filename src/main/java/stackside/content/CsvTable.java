@@ -12,7 +12,10 @@ import java.util.Optional;
 import stackside.source.Location;
 import stackside.source.Problem;
 
-/** Reads a CSV file into pieces: one group of keys a row, the keys being the columns' names. */
+/**
+ * Reads a CSV file into pieces: each row is a group of keys, and the keys are the names of the
+ * columns.
+ */
 final class CsvTable {
   private static final int MOST_ROWS = 40_000;
 
@@ -33,7 +36,7 @@ final class CsvTable {
     this.places = new CellPlaces(file);
   }
 
-  /** The rows; absent where nothing of the file can be used. */
+  /** The rows, or empty if nothing in the file can be used. */
   static Optional<List<SourceNode>> read(TextFile file, RecordForm form, Findings findings) {
     CsvTable table = new CsvTable(file, form, findings);
     return table.readAll() ? Optional.of(table.rows) : Optional.empty();
@@ -108,7 +111,7 @@ final class CsvTable {
     return file.toEndOfLine((int) header.getStartingLineNumber(), 1);
   }
 
-  /** Rows that say the same come of one slip of a hand, however many they are. */
+  /** Rows that say the same come from one slip of the hand, however many there are. */
   private void refuse(List<Repeated> repeated) {
     if (repeated.isEmpty()) {
       return;
@@ -131,7 +134,7 @@ final class CsvTable {
                     : "remove the rows that were pasted a second time"));
   }
 
-  /** The columns that the program knows, empty if one that it needs is missing. */
+  /** The columns that the program knows, or none if one that it needs is missing. */
   private List<Column> columns(CsvRecord header) {
     List<Location> cells = places.recordAt((int) header.getStartingLineNumber());
     Location whole = file.toEndOfLine(cells.get(0).line(), 1);

@@ -3,7 +3,7 @@ package stackside.content;
 import stackside.source.Location;
 import stackside.source.Problem;
 
-/** Curly quotation marks, which word processors write and which hold no text together here. */
+/** Curly quotation marks. Word processors write them, and in content they do not enclose a text. */
 final class CurlyMarks {
   private static final String MARKS = "\u2018\u2019\u201A\u201B\u201C\u201D\u201E\u201F";
 

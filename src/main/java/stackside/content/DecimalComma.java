@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 import stackside.source.Location;
 import stackside.source.Problem;
 
-/** A comma where a number takes a point. */
+/** A comma in a number where a point belongs. */
 final class DecimalComma {
   private static final Pattern FORM = Pattern.compile("(?<![\\d,])(\\d+),(\\d+)(?![\\d,])");
 
@@ -15,7 +15,7 @@ final class DecimalComma {
     return FORM.matcher(text).find();
   }
 
-  /** The problem of what was written so, whatever its file took it for. */
+  /** The problem with a number written so, whatever the file took it for. */
   static Problem problem(Location at, String written) {
     return ReadingFaults.NOT_A_QUANTITY
         .at(at, Quote.of(written) + " has a decimal comma")

@@ -8,11 +8,11 @@ import stackside.source.Location;
 import stackside.source.Problem;
 import stackside.source.Utf8;
 
-/** Turns the bytes of a file into text, or says in words why they are none. */
+/** Turns the bytes of a file into text, or says in words why that is not possible. */
 final class Decoder {
   private static final int MOST_REPORTED = 5;
 
-  /** The readers behind take far too long over longer lines; the longest text is shorter. */
+  /** Longer lines would take the readers far too long. The longest text is shorter. */
   private static final int LONGEST_LINE = 25_000;
 
   private final Findings findings;
@@ -24,7 +24,7 @@ final class Decoder {
     this.findings = findings;
   }
 
-  /** Decodes a file; what is unusable still shows its lines under messages. */
+  /** Decodes a file. Even unusable text has lines that messages can show. */
   Decoded decode(String name, byte[] bytes) {
     if (looksLikeUtf16(bytes)) {
       findings.add(

@@ -11,7 +11,7 @@ import stackside.model.Thing;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
-/** Collects the problems of one reading in the order in which they are met. */
+/** Collects the problems of one reading in the order in which they are found. */
 final class Findings {
   private final List<Problem> met = new ArrayList<>();
   private final Map<Problem, Missing> missing = new HashMap<>();
@@ -32,7 +32,7 @@ final class Findings {
     }
   }
 
-  /** A reference to what is not there: one problem, however many places name it. */
+  /** A reference to something that is not there. It is one problem, however many places name it. */
   void add(Problem problem, Missing what) {
     missing.put(problem, what);
     met.add(problem);
@@ -42,19 +42,19 @@ final class Findings {
     met.add(problem);
   }
 
-  /** How many were met so far; {@link #errorsSince} takes it later. */
+  /** How many were found so far. {@link #errorsSince} takes this number later. */
   int mark() {
     return met.size();
   }
 
-  /** The errors met after a mark. */
+  /** The errors found after a mark. */
   List<Problem> errorsSince(int mark) {
     return met.subList(mark, met.size()).stream()
         .filter(problem -> problem.severity() == Severity.ERROR)
         .toList();
   }
 
-  /** All problems by place, each once; what is missing is told once, wherever it is named. */
+  /** All problems by place, each once. What is missing is reported once, wherever it is named. */
   List<Problem> sorted() {
     Map<String, List<List<Problem>>> groups = new LinkedHashMap<>();
     List<Problem> all = new ArrayList<>();
@@ -87,8 +87,8 @@ final class Findings {
   }
 
   /**
-   * Told where the thing of the near name stands if it is named there too, or else in a list rather
-   * than in a sheet or on a page, for these follow the lists.
+   * Reports the problem in the file that holds the thing of the near name, if that file names it
+   * too. Otherwise a list comes before a sheet or a page, because those follow the lists.
    */
   private Problem told(List<Problem> same) {
     Optional<String> home = missing(same).near().map(thing -> thing.at().file());

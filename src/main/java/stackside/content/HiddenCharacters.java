@@ -6,12 +6,12 @@ import stackside.source.Problem;
 
 /**
  * Characters that nobody sees and that change what a text means: control characters, marks that
- * turn the direction of writing, separators of width zero, halves of a character.
+ * turn the direction of writing, separators of no width, halves of a character.
  */
 final class HiddenCharacters {
   private HiddenCharacters() {}
 
-  /** Where the first one stands in a line, or -1. */
+  /** The position of the first one in a line, or -1. */
   static int firstIn(String line) {
     for (int i = 0; i < line.length(); i += Character.charCount(line.codePointAt(i))) {
       if (isHidden(line.codePointAt(i))) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import stackside.model.Kind;
 
-/** Which files a content folder may hold, and which kinds of things each describes. */
+/** Which files a content folder may hold, and which kinds of things each of them describes. */
 public final class Layout {
   static final String UNIT = "unit.yaml";
 
@@ -80,7 +80,7 @@ public final class Layout {
     }
   }
 
-  /** The folder of signed facts, which only {@code approve} writes and reading leaves alone. */
+  /** The folder of signed facts. Only {@code approve} writes it, and reading leaves it alone. */
   static final String APPROVED = "approved";
 
   /** The folder with the unit's own look and words, in place of the program's. */
@@ -100,7 +100,7 @@ public final class Layout {
     return name.matches("words/[A-Za-z0-9-]+\\.txt");
   }
 
-  /** Names at the top of the folder that may stand there unread. */
+  /** Names at the top of the folder that may be there but are not read. */
   static boolean leftAlone(String name) {
     return name.startsWith(".") || List.of(APPROVED, TEMPLATES, "README.md").contains(name);
   }

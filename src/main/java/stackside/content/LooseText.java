@@ -9,8 +9,8 @@ import stackside.source.Location;
 import stackside.source.Problem;
 
 /**
- * A text without quotation marks that YAML reads otherwise than its author: one in curly marks, and
- * one that loses its end to a sign of comment.
+ * A text without quotation marks that YAML does not read as its author meant it: a text in curly
+ * marks, or one whose end YAML takes for a comment.
  */
 final class LooseText {
   private static final int PROSE = 3;
@@ -51,7 +51,7 @@ final class LooseText {
                 + " leave two spaces before '# '");
   }
 
-  /** What on these lines makes YAML complain of something else further on. */
+  /** What makes YAML complain about something else further on, if it is on these lines. */
   static Optional<Problem> culprit(TextFile file, List<Integer> lines) {
     return lines.stream().distinct().flatMap(line -> culprit(file, line)).findFirst();
   }

@@ -8,9 +8,9 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 
 /**
- * Parses Markdown. The patterns of the parser behind it call themselves again for each letter, of a
- * title in quotes for instance, so a long text gets a stack of its own on which the longest page
- * that is read has room.
+ * Parses Markdown. The parser's patterns call themselves again for each letter, for example of a
+ * title in quotes. So a long text is parsed on a stack of its own that has room for the longest
+ * page.
  */
 final class MarkdownParser {
   private static final Parser PARSER =

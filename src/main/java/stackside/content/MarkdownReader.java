@@ -39,8 +39,8 @@ import stackside.model.ThingId;
 import stackside.source.Location;
 
 /**
- * Reads Markdown into prose. Only what pages and cards can print gets through; HTML, pictures and
- * links to anywhere but things of the unit and https addresses are problems at their place.
+ * Reads Markdown into prose. Only what pages and cards can print gets through. HTML, pictures, and
+ * links other than to things of the unit and to https addresses are problems at their place.
  */
 final class MarkdownReader {
   private static final Pattern SPACES = Pattern.compile("\\s+");
@@ -64,7 +64,7 @@ final class MarkdownReader {
         : new Prose(at, blocks(MarkdownParser.parse(text)));
   }
 
-  /** Reading Markdown takes far too long where a line is absurdly long. */
+  /** Markdown with an absurdly long line would take far too long to read. */
   private boolean hasEndlessLine(String text) {
     int start = 0;
     for (String line : text.split("\n", -1)) {
@@ -225,7 +225,7 @@ final class MarkdownReader {
     }
   }
 
-  /** Neighbouring plain words in one piece, with single spaces. */
+  /** Joins neighbouring plain words into one piece, with single spaces. */
   private static List<Prose.Inline> joined(List<Prose.Inline> pieces) {
     List<Prose.Inline> joined = new ArrayList<>();
     StringBuilder words = new StringBuilder();

@@ -9,7 +9,8 @@ import stackside.source.Problem;
 
 /**
  * The lines that a version control program leaves around two versions of the same lines when it
- * cannot choose between them. A file with such a line holds both, and says nothing for certain.
+ * cannot choose between them. A file with such a line holds both versions, so nothing in it is
+ * certain.
  */
 final class MergeMarks {
   private static final Pattern OPENING = Pattern.compile("<{7}( .*)?");
@@ -24,7 +25,7 @@ final class MergeMarks {
     this.file = file;
   }
 
-  /** One problem for each merge that was left unfinished. */
+  /** One problem for each merge that somebody left unfinished. */
   static List<Problem> in(TextFile file) {
     MergeMarks marks = new MergeMarks(file);
     int number = 0;

@@ -28,8 +28,8 @@ record NamedFile(String name, Kind kind, Optional<SourceNode> content) {
   }
 
   /**
-   * Compares the id inside with the name outside. Where they differ nobody knows which one others
-   * mean, so the thing is broken under both.
+   * Compares the id in the file with the file's name. If they differ, nobody knows which of them
+   * others mean, so the thing is broken under both.
    *
    * @param mark where the findings of this file begin
    */

@@ -9,8 +9,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Finds the names that somebody may have meant: at most four, at most a third of the letters apart,
- * cut short or with their words in another order. Digits are never guessed.
+ * Finds the names that somebody may have meant: at most four. At most a third of the letters
+ * differ, or the name is cut short, or its words are in another order. Digits are never guessed.
  */
 public final class NearNames {
   private static final int MOST = 4;
@@ -59,7 +59,7 @@ public final class NearNames {
             + marked.get(count - 1);
   }
 
-  /** How far apart two names are; more than the reach where that is all that matters. */
+  /** How far apart two names are. Beyond the reach the exact distance does not matter. */
   private static int steps(String written, String name, int reach) {
     if (words(written).equals(words(name)) || isMostOf(written, name) || isMostOf(name, written)) {
       return Math.min(1, reach);

@@ -102,7 +102,7 @@ final class OwnForms {
     return piece instanceof SourceNode.Scalar scalar && scalar.text().strip().equals(word);
   }
 
-  /** The group of keys, where the one word that may stand in its place does not. */
+  /** The group of keys, if the one word that may replace it is not written. */
   private Optional<SourceNode> orWord(SourceNode piece, BindingContext frame, String word) {
     if (piece instanceof SourceNode.Scalar scalar && !scalar.nothing()) {
       findings.add(

@@ -35,7 +35,7 @@ final class OwnWords {
     return name.substring(Layout.TEMPLATES.length() + 1);
   }
 
-  /** The unit's words in its language. Words in another one are for nobody. */
+  /** The unit's words in its own language. Words in any other language have no reader. */
   Map<String, Fact<String>> words(String language) {
     String wanted = Layout.TEMPLATES + "/words/" + language + ".txt";
     folder.templates().stream()
@@ -107,7 +107,10 @@ final class OwnWords {
     return new Fact<>(bare, file.at(number, from + blank + 1, bare.length()));
   }
 
-  /** What the program puts into its own words must have a place in these too, and nothing else. */
+  /**
+   * Each value that the program fills into its own words must have a place in these too, and
+   * nothing else may.
+   */
   private void compare(Fact<String> said, String usual) {
     Set<String> wanted = places(usual);
     Set<String> found = places(said.value());

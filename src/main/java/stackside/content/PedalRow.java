@@ -11,7 +11,7 @@ record PedalRow(SourceNode.Mapping row) {
   private static final String MODE = "mode";
   private static final List<String> SETTINGS = List.of("level", "limit");
 
-  /** The row as it can be bound, without a mode where the pedal is unassigned. */
+  /** The row in a form that can be bound: an unassigned pedal has no mode. */
   static SourceNode readable(SourceNode piece, Findings findings) {
     return piece instanceof SourceNode.Mapping row ? new PedalRow(row).readable(findings) : piece;
   }

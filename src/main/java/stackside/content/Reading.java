@@ -8,12 +8,12 @@ import stackside.source.SheetRow;
 import stackside.source.Sources;
 
 /**
- * What came of reading a content folder: the unit, every mistake that was met on the way, and the
- * texts themselves, so that messages can show the lines they are about.
+ * The result of reading a content folder: the unit, every mistake found on the way, and the texts
+ * themselves, so that messages can show their lines.
  *
- * @param unit absent only where {@code unit.yaml} itself cannot be used
- * @param records the rows of readings, events and checks as written, whether they could be read or
- *     not
+ * @param unit absent only if {@code unit.yaml} itself cannot be used
+ * @param records the rows of readings, events and checks as written, whether or not they could be
+ *     read
  * @param problems sorted by file and line, each once
  */
 public record Reading(

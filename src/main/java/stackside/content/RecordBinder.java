@@ -44,7 +44,7 @@ final class RecordBinder {
     return forms.computeIfAbsent(type, RecordForm::of);
   }
 
-  /** The record; absent where it or something that it needs is broken. */
+  /** The record, or empty if it or something that it needs is broken. */
   Optional<Object> bind(Class<?> type, SourceNode piece, BindingContext frame) {
     return Thing.class.isAssignableFrom(type)
         ? bindThing(type, piece, frame)
@@ -92,7 +92,7 @@ final class RecordBinder {
     return Optional.empty();
   }
 
-  /** One record on its way from keys to components. */
+  /** One record while its keys become components. */
   private final class Filling {
     private final RecordForm form;
     private final SourceNode.Mapping mapping;
@@ -145,7 +145,7 @@ final class RecordBinder {
       unknown.forEach(this::unknownKey);
     }
 
-    /** So many keys at once come of a lost line between two items of a list. */
+    /** So many keys at once come from a lost line between two items of a list. */
     private void runTogether(List<SourceNode.Scalar> again, Location first) {
       findings.add(
           ReadingFaults.WRITTEN_TWICE

@@ -20,7 +20,7 @@ record RecordForm(Class<?> type, Constructor<?> constructor, List<Slot> slots) {
     slots = List.copyOf(slots);
   }
 
-  /** What happens where a key is not written. */
+  /** What happens if a key is not written. */
   enum Need {
     /** Never written: the place of the record itself. */
     PLACE,

@@ -30,8 +30,8 @@ import stackside.source.Location;
 import stackside.source.Problem;
 
 /**
- * Finds the things that ids name. An unknown id is one problem; what is broken is not there and no
- * further problem.
+ * Finds the things that ids name. An unknown id is one problem. A thing that is broken is not
+ * found, and causes no further problem.
  */
 final class References {
   private static final Map<Class<?>, List<Kind>> KINDS =
@@ -63,7 +63,7 @@ final class References {
     this.findings = findings;
   }
 
-  /** The thing of a type that an id names; absent where it is unknown or broken. */
+  /** The thing of a type that an id names, or empty if it is unknown or broken. */
   Optional<Object> resolve(Class<?> type, String text, Location at, BindingContext frame) {
     List<Kind> kinds = KINDS.get(type);
     if (kinds == null) {
@@ -151,7 +151,7 @@ final class References {
         + kinds.stream().map(Layout::home).distinct().collect(Collectors.joining(" or "));
   }
 
-  /** The thing that a near name means, where no other is near. */
+  /** The thing that a near name means, if no other is near. */
   private Optional<Thing> only(List<Kind> kinds, List<String> near, Optional<ThingId> owner) {
     return near.size() == 1
         ? kinds.stream()
@@ -166,7 +166,7 @@ final class References {
         kinds + " " + owner + " " + text, any -> NearNames.of(text, scope.names(kinds, owner)));
   }
 
-  /** Checks that what a link or a mention names is there; only what is unknown is a problem. */
+  /** Checks that what a link or a mention names exists. Only an unknown name is a problem. */
   void check(ThingId id, Location at) {
     if (scope.find(id).isPresent() || scope.isIncomplete(id.kind()) || ownerIsNotWhole(id)) {
       return;

@@ -34,7 +34,9 @@ final class RowMistakes {
         .map(sign -> separated(at, sign, lines(file, sign, 1).size()));
   }
 
-  /** The mistake of one row; rows with the same wrong sign between their cells share theirs. */
+  /**
+   * The mistake of one row. Rows with the same wrong sign between their cells share one mistake.
+   */
   Problem of(List<String> fields, List<Location> cells, Location whole) {
     Optional<Character> sign =
         SEPARATORS.keySet().stream()
@@ -85,7 +87,7 @@ final class RowMistakes {
         .findFirst();
   }
 
-  /** Two cells that are one number with a comma in it: 57 and 5 W, where a power belongs. */
+  /** Two cells that are one number with a comma in it, such as 57 and 5 W where a power belongs. */
   private Optional<Problem> decimalComma(List<String> fields, List<Location> cells) {
     if (fields.size() != header.size() + 1) {
       return Optional.empty();

@@ -34,7 +34,7 @@ final class ScalarReader {
   private static final Pattern LINE_ENDS = Pattern.compile("\\s*\\n\\s*");
   private static final int LONGEST_VALUE = 200;
 
-  /** What {@code start} writes wherever a unit has to write its own. */
+  /** What {@code start} writes in each place that the unit must fill. */
   private static final String PLACE_TO_FILL = "FILL-IN";
 
   private final Findings findings;
@@ -44,7 +44,7 @@ final class ScalarReader {
     this.findings = findings;
   }
 
-  /** The value; absent where it is none and was reported. */
+  /** The value, or empty if the text is no such value, which is then reported. */
   Optional<Object> read(Type type, SourceNode.Scalar scalar, String key) {
     if (scalar.nothing()) {
       return report(
@@ -127,7 +127,7 @@ final class ScalarReader {
                 || plain == CrestFactor.class));
   }
 
-  /** Whether a text stands only for what the unit has to write. */
+  /** Whether a text only marks a place that the unit must fill. */
   static boolean isPlaceToFill(String text) {
     return text.strip().equals(PLACE_TO_FILL);
   }

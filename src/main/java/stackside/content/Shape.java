@@ -1,6 +1,6 @@
 package stackside.content;
 
-/** What may stand behind a key. */
+/** The shapes that the value of a key can have. */
 enum Shape {
   VALUE(
       " takes one value, and this is a list or a group of keys",

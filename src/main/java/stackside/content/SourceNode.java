@@ -14,18 +14,18 @@ import stackside.source.Problem;
 sealed interface SourceNode {
   Location at();
 
-  /** All that it says, in one line: two pieces of the same words say the same. */
+  /** All that it says, in one line. Two pieces with the same words say the same. */
   String words();
 
   /** Whether it is a list or a group with nothing in it. */
   boolean isEmpty();
 
-  /** Why this may not stand in content at all; absent where it may. */
+  /** Why this may not be in content at all, or empty if it may. */
   default Optional<Problem> refusal() {
     return Optional.empty();
   }
 
-  /** How a text stands in its file, which decides where its parts are. */
+  /** How a text is written in its file, which decides where its parts are. */
   enum Style {
     PLAIN,
     QUOTED,
@@ -76,7 +76,7 @@ sealed interface SourceNode {
     }
   }
 
-  /** A group of keys, as written: a key may stand there twice. */
+  /** A group of keys, as written. A key may be there twice. */
   record Mapping(Location at, List<Entry> entries) implements SourceNode {
     public Mapping {
       entries = List.copyOf(entries);
@@ -98,7 +98,7 @@ sealed interface SourceNode {
   /** One key with its value. */
   record Entry(Scalar key, SourceNode value) {}
 
-  /** What may not stand in content at all, such as an alias. */
+  /** What may not be in content at all, such as an alias. */
   record Refused(Location at, Problem problem) implements SourceNode {
     @Override
     public String words() {

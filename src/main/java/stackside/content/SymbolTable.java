@@ -37,7 +37,7 @@ final class SymbolTable {
     put(new Broken(id, at, problems));
   }
 
-  /** How many things were read so far; {@link #breakSince} takes it later. */
+  /** How many things were read so far. {@link #breakSince} takes this number later. */
   int mark() {
     return order.size();
   }
@@ -52,7 +52,10 @@ final class SymbolTable {
     }
   }
 
-  /** Says that something of this kind has no id to find it by, so that its absence says nothing. */
+  /**
+   * Notes that something of this kind has no id. From now on nobody can say that a thing of this
+   * kind is missing.
+   */
   void markIncomplete(Kind kind) {
     incomplete.add(kind);
   }

@@ -20,7 +20,7 @@ record TextFile(String name, String text, SourceText source) {
     return new Location(name, line, column, length);
   }
 
-  /** From a place to the end of what is written in its line. */
+  /** From a place to the end of the text on its line. */
   Location toEndOfLine(int line, int column) {
     int end = source.line(line).stripTrailing().length();
     return at(line, column, Math.max(0, end - column + 1));

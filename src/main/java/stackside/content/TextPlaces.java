@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 import stackside.source.Location;
 
-/** Where a part of a Markdown text stands in the file that the text was read from. */
+/** Where a part of a Markdown text is in the file that the text comes from. */
 interface TextPlaces {
   /** The place of the characters from {@code start} to {@code end} of the text. */
   Location of(int start, int end);
@@ -80,7 +80,7 @@ interface TextPlaces {
     }
   }
 
-  /** A text that YAML has folded: its parts are looked for by their letters. */
+  /** A text that YAML has folded. Its parts are found by their letters. */
   record Searched(TextFile file, SourceNode.Scalar scalar) implements TextPlaces {
     @Override
     public Location of(int start, int end) {

@@ -70,7 +70,7 @@ final class ThingRegister {
     this.scope = scope;
   }
 
-  /** The id that a thing of a type carries; where there is none its kind counts as incomplete. */
+  /** The id that a thing of a type carries. If it has none, its kind counts as incomplete. */
   Optional<Fact<ThingId>> id(
       RecordForm form, Optional<SourceNode.Mapping> mapping, BindingContext frame) {
     Kind kind = Optional.ofNullable(KINDS.get(form.type())).orElseThrow();
@@ -98,14 +98,14 @@ final class ThingRegister {
     return value;
   }
 
-  /** Whether a key is reported anyway and is likely to be this one. */
+  /** Whether a key is likely to be a mistyped form of this one and is reported anyway. */
   private static boolean mayMean(SourceNode.Entry entry, String key, RecordForm form) {
     String written = entry.key().text();
     return written.isEmpty()
         || (!form.keys().contains(written) && NearNames.of(written, List.of(key)).contains(key));
   }
 
-  /** An asset is known by its number, which its row calls by the asset's own name. */
+  /** An asset is known by its number, which goes by the asset's own name in its row. */
   private static String keyOf(RecordForm form) {
     return form.slots().stream()
         .filter(slot -> slot.type() == ThingId.class)
@@ -158,7 +158,9 @@ final class ThingRegister {
         : "an id is made of small letters and digits with single hyphens between, at most 60 in all";
   }
 
-  /** Enters a thing, or its broken remains; an id that is taken breaks both. */
+  /**
+   * Enters a thing, or what is left of a broken one. If the id is taken, both things are broken.
+   */
   Optional<Thing> put(
       Fact<ThingId> id, Location at, Optional<Thing> whole, List<Problem> problems) {
     Optional<Thing> earlier = scope.find(id.value());

@@ -7,8 +7,8 @@ import stackside.source.Location;
 import stackside.source.Problem;
 
 /**
- * Puts together what a comma between brackets tore apart and was one text to its author: a text in
- * curly quotation marks, a number with a decimal comma.
+ * Puts together what a comma between brackets has torn apart although its author meant one text: a
+ * text in curly quotation marks, a number with a decimal comma.
  */
 final class TornText {
   private TornText() {}

@@ -44,7 +44,7 @@ import stackside.source.SheetRow;
 
 /**
  * Reads the files of a folder in the order in which they refer to each other, so that whatever a
- * text names was read before, and puts the unit together.
+ * text names has been read before. Then puts the unit together.
  */
 final class UnitAssembly {
   private static final String FORMAT = "1";
@@ -65,7 +65,7 @@ final class UnitAssembly {
   @WholeFile
   record LesionsFile(Location at, @AtLeastOne List<Step> steps, @AtLeastOne List<Lesion> lesions) {}
 
-  /** What a file of profiles holds; its machine is that of each profile. */
+  /** What a file of profiles holds. Its machine is the machine of each profile. */
   record ProfilesFile(Location at, SourceNode machine, @AtLeastOne List<SourceNode> profiles) {}
 
   UnitAssembly(ContentFolder folder, Findings findings) {
@@ -97,7 +97,7 @@ final class UnitAssembly {
     return details.map(each -> unit(each, readings, events, checks, signatures));
   }
 
-  /** A language that was never one might be the path of a file. */
+  /** Something that is no language could be the path of a file. */
   private boolean isLanguage(Fact<String> language) {
     try {
       new Locale.Builder().setLanguageTag(language.value());
@@ -224,7 +224,8 @@ final class UnitAssembly {
   }
 
   /**
-   * One broken thing for all profiles of a file that cannot be used: their absence says nothing.
+   * One broken thing for all profiles of a file that cannot be used, so that nobody says they are
+   * missing.
    */
   private void standIn(String name, List<Problem> problems) {
     String slug = name.replaceFirst(".*/", "").replaceFirst("\\.yaml$", "");
@@ -287,7 +288,9 @@ final class UnitAssembly {
     return whole;
   }
 
-  /** Asset, day and slot of a row: where one pedal cannot be read, the slot was not read back. */
+  /**
+   * Asset, day and slot of a row. If one pedal cannot be read, the slot counts as not read back.
+   */
   private static List<String> slot(TextFile file, SourceNode row) {
     List<String> header = cells(file, 1);
     List<String> cells = cells(file, row.at().line());
@@ -320,7 +323,7 @@ final class UnitAssembly {
             .toList());
   }
 
-  /** The rows of the sheets of records as they were written, read or not. */
+  /** The rows of the sheets of records as written, whether they could be read or not. */
   List<SheetRow> records() {
     return List.copyOf(records);
   }

@@ -48,7 +48,7 @@ final class ValueBinder {
     return references;
   }
 
-  /** The value; absent where it could not be bound. Its problems were reported. */
+  /** The value, or empty if it could not be bound. Its problems are reported. */
   Optional<Object> bind(Type type, SourceNode piece, BindingContext frame) {
     if (piece instanceof SourceNode.Refused refused) {
       findings.add(refused.problem());
@@ -196,14 +196,14 @@ final class ValueBinder {
         : Optional.empty();
   }
 
-  /** What a machine puts out may be written without a list where there is one of it. */
+  /** If a machine puts out only one thing, it may be written without a list. */
   private static boolean isSingle(Type item, SourceNode piece) {
     return item == PublishedOutput.class && piece instanceof SourceNode.Mapping;
   }
 
   /**
-   * An item that says the same as one before it; two things of one id are a mistake of their own,
-   * and a place that is still to be filled is told as that.
+   * Reports an item that says the same as an earlier one. Two things of one id are another mistake,
+   * and a place that is still to be filled is reported as that.
    */
   private void refuseRepetitions(Type item, SourceNode.Sequence sequence) {
     if (item instanceof Class<?> type
@@ -230,7 +230,7 @@ final class ValueBinder {
     return items;
   }
 
-  /** Two items of one id, where the id is no thing's and so is not kept in the scope. */
+  /** Two items of one id, if the id belongs to no thing and so is not kept in the scope. */
   private void refuseTwins(Type item, SourceNode.Sequence sequence) {
     if (!(item instanceof Class<?> type)
         || !type.isRecord()
@@ -263,7 +263,7 @@ final class ValueBinder {
     }
   }
 
-  /** What came of a map: its whole entries, and whether these are all. */
+  /** The result of reading a map: its entries that are whole, and whether these are all. */
   private record Entries(Map<Object, Object> whole, int written) {}
 
   private Optional<Object> map(Type key, Type value, SourceNode piece, BindingContext frame) {

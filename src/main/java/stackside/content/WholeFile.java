@@ -5,7 +5,7 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/** A record that stands for a whole file: one broken item does not break the others. */
+/** A record for a whole file. One broken item does not break the others. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.TYPE)
 @interface WholeFile {}

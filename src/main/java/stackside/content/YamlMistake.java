@@ -11,10 +11,10 @@ import stackside.source.Location;
 import stackside.source.Problem;
 
 /**
- * A mistake in the form of a YAML file, told in the words of somebody who has never read YAML's
+ * A mistake in the form of a YAML file, in words for somebody who has never read YAML's
  * specification.
  *
- * @param before what stands in the line before the place
+ * @param before what is on the line before the place
  * @param open where the part began that is not closed or not finished
  */
 record YamlMistake(
@@ -63,7 +63,7 @@ record YamlMistake(
     return text.offsetByCodePoints(0, Math.min(characters, count));
   }
 
-  /** The lines where its cause may stand, the likeliest first. */
+  /** The lines that may hold its cause, the likeliest first. */
   List<Integer> lines() {
     return Stream.of(open.map(Location::line), Optional.of(at.line()), Optional.of(at.line() - 1))
         .flatMap(Optional::stream)

@@ -52,7 +52,7 @@ final class YamlReader {
     this.events = new Yaml(options).parse(new StringReader(file.text())).iterator();
   }
 
-  /** The content of the file; absent where its problem was reported. */
+  /** The content of the file, or empty if a problem was reported. */
   static Optional<SourceNode> read(TextFile file, Findings findings) {
     try {
       refuseTabs(file);
@@ -260,7 +260,7 @@ final class YamlReader {
     return new SourceNode.Refused(name.at(), problem);
   }
 
-  /** A flow collection from bracket to bracket; a block one shows the first line of it. */
+  /** A flow collection from bracket to bracket. Of a block one, its first line. */
   private Location collection(
       boolean flow, Event start, Event end, List<SourceNode.Entry> entries) {
     if (flow) {

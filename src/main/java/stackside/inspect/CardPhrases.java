@@ -18,7 +18,7 @@ final class CardPhrases {
         plan.blocks(Block.Drilled.class).stream().flatMap(drill -> drill.steps().stream()));
   }
 
-  /** Steps and cells, without the names that a display shows: those are printed as they are. */
+  /** Steps and cells, without the names that a display shows, which are printed as they are. */
   static Stream<Phrase> stepsAndCells(CardPlan plan) {
     Stream<Phrase> checks =
         steps(plan)

@@ -83,7 +83,7 @@ final class IdentityRules {
     return Dates.day(day, card.publication().words());
   }
 
-  /** How many copies there are, as it stands behind the place for the number of each. */
+  /** How many copies there are, as printed behind the space for the number of each. */
   private static String copies(InspectedCard card) {
     return say(card, "card.copy", "{0}", card.plan().room().copies().value())
         .split("\\{0\\} ", 2)[1];
@@ -102,7 +102,7 @@ final class IdentityRules {
     return card.publication().words().say(key, values);
   }
 
-  /** A message up to what is put in. */
+  /** The beginning of a message, before the first part that is filled in. */
   private static String opening(InspectedCard card, String key) {
     return say(card, key).split("\\{", 2)[0];
   }

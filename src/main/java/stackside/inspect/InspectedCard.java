@@ -19,7 +19,7 @@ import stackside.source.Location;
 public record InspectedCard(
     Publication publication, CardPlan plan, Inspection seen, List<Inspection> fellows) {
 
-  /** Larger type is no footer, even where it says the same. */
+  /** Larger type does not count as a footer, even with the same words. */
   private static final double FOOTER_BELOW = 12;
 
   public InspectedCard {
@@ -30,7 +30,7 @@ public record InspectedCard(
     return publication.unit().details().readingDistance();
   }
 
-  /** Which card, in a sentence. */
+  /** The card's name as a sentence uses it. */
   String name() {
     return "the card '"
         + plan.title()
@@ -45,7 +45,7 @@ public record InspectedCard(
     return plan.part().map(part -> part.at()).orElse(plan.room().at());
   }
 
-  /** The place that printed words come from, or that of the card. */
+  /** The place that printed words come from, or the place of the card. */
   Location at(PrintedWords words) {
     return source(words).map(Phrase::at).orElse(at());
   }

@@ -62,7 +62,7 @@ public record Inspection(
   }
 
   /**
-   * How high the capitals of these words are, in millimetres; where they have none, how high those
+   * How high the capitals of these words are, in millimetres. If they have none, how high capitals
    * of the same font would be at their size.
    */
   public double capital(PrintedWords words) {

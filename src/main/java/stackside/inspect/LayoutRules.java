@@ -25,7 +25,7 @@ final class LayoutRules {
 
   private static final double FAR = 20;
 
-  /** Where words begin, and their size, to a tenth. */
+  /** Where words begin, and their size, to a tenth of a millimetre. */
   private record Spot(long left, long base, long points) {
     static Spot of(PrintedWords words) {
       return new Spot(

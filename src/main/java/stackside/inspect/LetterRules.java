@@ -10,7 +10,7 @@ import stackside.check.Rule;
 import stackside.render.ViewingAngle;
 import stackside.render.plan.Phrase;
 
-/** Letters and lines: large enough, and in a typeface that is there. */
+/** Letters and lines are large enough, and the typeface is embedded. */
 final class LetterRules {
 
   private static final double LEAST_SMALL = 2.54;

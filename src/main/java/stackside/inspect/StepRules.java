@@ -24,9 +24,7 @@ final class StepRules {
 
   private static final int MAKE_SAFE_LETTERS = 32;
 
-  /**
-   * Verbs that name something that hands, eyes or voice do. "Check" is not one: it says not how.
-   */
+  /** Verbs for what hands, eyes or voice do. "Check" is not one: it does not say how. */
   private static final Set<String> VERBS =
       Set.of(
           """

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One answer of a card's table as a screen reader meets it: a row that says what is answered, and
- * the row of values below it.
+ * One answer of a card's table as a screen reader meets it: a row that says what is answered, then
+ * the row of values.
  *
  * @param scope what the row answers
  * @param values the cells, in order

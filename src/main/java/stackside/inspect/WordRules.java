@@ -218,7 +218,7 @@ final class WordRules {
         .help("give them names that differ by more than two letters");
   }
 
-  /** Letters to add, take away or change until one word is the other. */
+  /** How many letters to add, remove or change to make one word into the other. */
   private static int distance(String one, String other) {
     int[] last = new int[other.length() + 1];
     for (int j = 0; j <= other.length(); j++) {
