@@ -49,13 +49,14 @@ final class CellPlaces {
       return Optional.of(
           ReadingFaults.NOT_CSV
               .at(open, "a double quote is opened here and never closed")
-              .help("close it, or write a double quote within a text twice"));
+              .help("close it, or write each double quote inside a text twice"));
     }
     if (next < file.text().length() && !here(',') && !here('\n')) {
       return Optional.of(
           ReadingFaults.NOT_CSV
               .at(file.at(line, next - lineStart + 1, 1), "text follows a closing double quote")
-              .help("put the whole text in double quotes, and write one within it twice"));
+              .help(
+                  "put the whole text in double quotes, and write each double quote inside it twice"));
     }
     return Optional.empty();
   }

@@ -207,8 +207,8 @@ final class ContentFolder {
       problem(
           ReadingFaults.UNREADABLE_FILE,
           shown,
-          "this folder may not be opened",
-          "give yourself the right to read it");
+          "you have no permission to open this folder",
+          "change its permissions so that you can read it");
     }
     return names;
   }
@@ -253,7 +253,7 @@ final class ContentFolder {
           ReadingFaults.UNREADABLE_FILE,
           name,
           "this file cannot be opened",
-          "look whether it is a link to something that is gone, and whether you may read it");
+          "check whether it links to something that is gone, and whether you have permission to read it");
     }
     return true;
   }
@@ -281,8 +281,8 @@ final class ContentFolder {
       problem(
           ReadingFaults.UNREADABLE_FILE,
           name,
-          "this file may not be opened",
-          "give yourself the right to read it");
+          "you have no permission to open this file",
+          "change its permissions so that you can read it");
     }
     return Optional.empty();
   }

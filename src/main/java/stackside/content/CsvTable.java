@@ -156,7 +156,7 @@ final class CsvTable {
     if (columns.stream().anyMatch(known -> known.name().equals(name))) {
       findings.add(
           ReadingFaults.WRITTEN_TWICE
-              .at(at, "the column " + Quote.of(name) + " stands there twice")
+              .at(at, "the column " + Quote.of(name) + " is there twice")
               .help("remove one of the two columns"));
     } else if (form.keys().contains(name)) {
       columns.add(new Column(name, index));

@@ -32,7 +32,7 @@ final class HiddenCharacters {
 
   static Problem problem(int character, Location at) {
     return ReadingFaults.HIDDEN_CHARACTER
-        .at(at, String.format(Locale.ROOT, "a hidden character stands here (U+%04X)", character))
+        .at(at, String.format(Locale.ROOT, "there is a hidden character here (U+%04X)", character))
         .help("delete it and type the text again");
   }
 }

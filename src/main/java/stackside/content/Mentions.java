@@ -60,7 +60,7 @@ final class Mentions {
                   Quote.of(text.substring(colon + 1))
                       + " is not the id of "
                       + References.withArticle(References.noun(Kind.named(word).orElseThrow())))
-              .help("write the id as it stands in the thing's own file, without spaces"));
+              .help("write the id as it is in the thing's own file, without spaces"));
       return;
     }
     List<String> words = Arrays.stream(Kind.values()).map(Kind::word).toList();

@@ -94,7 +94,7 @@ final class OwnWords {
         findings.add(
             ReadingFaults.WRITTEN_TWICE
                 .at(key.at(), Quote.of(key.value()) + " has words already")
-                .note(earlier.at(), "where they stand first")
+                .note(earlier.at(), "first written here")
                 .help("remove one of the two"));
       }
     }
@@ -117,7 +117,7 @@ final class OwnWords {
     if (!found.equals(wanted)) {
       String message =
           found.containsAll(wanted)
-              ? "the program puts nothing in at " + first(found, wanted)
+              ? "the program fills in nothing at " + first(found, wanted)
               : "these words have no place for " + first(wanted, found);
       findings.add(
           ReadingFaults.NO_SENSE.at(said.at(), message).help("the program says: " + usual));

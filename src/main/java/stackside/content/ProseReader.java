@@ -27,7 +27,7 @@ final class ProseReader {
       findings.add(
           ReadingFaults.NO_VALUE
               .at(scalar.at(), Quote.of(key) + " has no value")
-              .help("write its value; a key that may be missing can be removed"));
+              .help("write its value, or remove the key if it is optional"));
       return Optional.empty();
     }
     if (ScalarReader.isPlaceToFill(scalar.text())) {

@@ -50,7 +50,7 @@ final class ScalarReader {
       return report(
           ReadingFaults.NO_VALUE
               .at(scalar.at(), Quote.of(key) + " has no value")
-              .help("write its value; a key that may be missing can be removed"));
+              .help("write its value, or remove the key if it is optional"));
     }
     return text(scalar).flatMap(text -> value(type, text, scalar, key));
   }

@@ -7,7 +7,7 @@ enum Shape {
       "keep one value; put a text with ': ' or brackets in it in quotes"),
   LIST(
       " takes a list, and this is something else",
-      "put the items in square brackets, or each on a line of its own behind a hyphen"),
+      "put the items in square brackets, or each on a line of its own after a hyphen"),
   GROUP(
       " takes keys of its own, and this is something else",
       "write each key with its value on a line of its own, further in"),

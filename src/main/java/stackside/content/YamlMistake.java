@@ -74,11 +74,11 @@ record YamlMistake(
   Problem problem() {
     if (complaint.contains("mapping values are not allowed")) {
       return before.contains(": ")
-          ? plain("a second colon stands in this line", "put a text with ': ' in it in quotes")
+          ? plain("there is a second colon in this line", "put a text with ': ' in it in quotes")
           : indented("this line does not fit under the line above it");
     }
     if (complaint.contains("could not find expected ':'")) {
-      return fromOpen("this line has no colon behind its key", "write 'key: value'");
+      return fromOpen("this line has no colon after its key", "write 'key: value'");
     }
     if (complaint.contains("expected ',' or ']'")) {
       return unclosed("a list in square brackets", "'['", "','  between two of its items");
@@ -107,7 +107,7 @@ record YamlMistake(
       return indented("this line does not fit under the lines above it");
     }
     if (complaint.contains("sequence entries are not allowed")) {
-      return indented("an item of a list begins where none can stand");
+      return indented("an item of a list begins where there can be none");
     }
     if (complaint.contains("mapping keys are not allowed")) {
       return plain("a question mark begins this text", "put the text in quotes");

@@ -76,7 +76,7 @@ final class YamlReader {
     int column = tab - before.lastIndexOf('\n');
     throw new Unreadable(
         ReadingFaults.TAB
-            .at(file.at(line, column, 1), "a tab stands here")
+            .at(file.at(line, column, 1), "there is a tab here")
             .help("type spaces instead of every tab in this file"));
   }
 
@@ -105,7 +105,7 @@ final class YamlReader {
                 .at(
                     place(event.getStartMark(), event.getEndMark()),
                     "a second document begins here")
-                .help("keep one document to a file, without lines of '---' between"));
+                .help("keep one document in a file, without lines of '---' between"));
       }
     }
   }
@@ -135,7 +135,7 @@ final class YamlReader {
               .help("look for something pasted into it by mistake"));
     }
     if (event instanceof AliasEvent alias) {
-      return refused(alias, ReadingFaults.ALIAS.at(whole(alias), "an alias stands here"));
+      return refused(alias, ReadingFaults.ALIAS.at(whole(alias), "there is an alias here"));
     }
     SourceNode piece = content(event, depth);
     return event instanceof NodeEvent node ? unlessMarked(node, piece) : piece;
@@ -156,7 +156,7 @@ final class YamlReader {
 
   private SourceNode unlessMarked(NodeEvent event, SourceNode piece) {
     if (event.getAnchor() != null) {
-      return refused(event, ReadingFaults.ALIAS.at(start(event), "an anchor stands here"));
+      return refused(event, ReadingFaults.ALIAS.at(start(event), "there is an anchor here"));
     }
     String tag =
         event instanceof ScalarEvent scalar
@@ -169,7 +169,7 @@ final class YamlReader {
     }
     Problem problem =
         ReadingFaults.TAG
-            .at(start(event), "a tag stands here")
+            .at(start(event), "there is a tag here")
             .help("remove the word that begins with '!', or put the text in quotes");
     return new SourceNode.Refused(problem.at(), problem);
   }
@@ -244,7 +244,7 @@ final class YamlReader {
                 () ->
                     ReadingFaults.WRONG_SHAPE
                         .at(key.at(), "a key is a single word, and this is a list or a group")
-                        .help("look for a bracket that stands too early"));
+                        .help("look for a bracket that is too early"));
     return new SourceNode.Entry(nameless(key), new SourceNode.Refused(key.at(), problem));
   }
 
@@ -255,7 +255,7 @@ final class YamlReader {
   private static SourceNode.Refused mergeKey(SourceNode.Scalar name) {
     Problem problem =
         ReadingFaults.ALIAS
-            .at(name.at(), "a merge key stands here")
+            .at(name.at(), "there is a merge key here")
             .help("write the keys out where they belong");
     return new SourceNode.Refused(name.at(), problem);
   }

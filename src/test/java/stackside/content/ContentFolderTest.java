@@ -109,8 +109,8 @@ final class ContentFolderTest {
 
     assertThat(trial.problems())
         .containsExactly(
-            "instruments.yaml:1:1+0: this file cannot be opened [unreadable-file] | look whether it"
-                + " is a link to something that is gone, and whether you may read it");
+            "instruments.yaml:1:1+0: this file cannot be opened [unreadable-file] | check whether"
+                + " it links to something that is gone, and whether you have permission to read it");
   }
 
   @Test

@@ -47,7 +47,7 @@ final class CsvTableTest {
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:1:37+6: the column 'status' stands there twice [written-twice] | remove one of the two columns");
+            "assets.csv:1:37+6: the column 'status' is there twice [written-twice] | remove one of the two columns");
   }
 
   @Test
@@ -180,7 +180,7 @@ final class CsvTableTest {
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:9+1: a double quote is opened here and never closed [not-csv] | close it, or write a double quote within a text twice");
+            "assets.csv:2:9+1: a double quote is opened here and never closed [not-csv] | close it, or write each double quote inside a text twice");
   }
 
   @Test
@@ -195,7 +195,7 @@ final class CsvTableTest {
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:20+1: text follows a closing double quote [not-csv] | put the whole text in double quotes, and write one within it twice");
+            "assets.csv:2:20+1: text follows a closing double quote [not-csv] | put the whole text in double quotes, and write each double quote inside it twice");
   }
 
   @Test
@@ -208,7 +208,7 @@ final class CsvTableTest {
               """)
                 .problems())
         .containsExactly(
-            "assets.csv:2:19+0: 'software' has no value [no-value] | write its value; a key that may be missing can be removed");
+            "assets.csv:2:19+0: 'software' has no value [no-value] | write its value, or remove the key if it is optional");
   }
 
   @Test

@@ -63,7 +63,7 @@ final class DecoderTest {
                     "- {id: oval-snare-15, name: Oval\u200bsnare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}\n")
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:33+1: a hidden character stands here (U+200B) [hidden-character] | delete it and type the text again");
+            "instruments.yaml:1:33+1: there is a hidden character here (U+200B) [hidden-character] | delete it and type the text again");
   }
 
   @Test
@@ -75,7 +75,7 @@ final class DecoderTest {
                     "- {id: oval-snare-15, name: Oval \u202esnare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}\n")
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:34+1: a hidden character stands here (U+202E) [hidden-character] | delete it and type the text again");
+            "instruments.yaml:1:34+1: there is a hidden character here (U+202E) [hidden-character] | delete it and type the text again");
   }
 
   @Test
@@ -87,7 +87,7 @@ final class DecoderTest {
                     "- {id: oval-snare-15, name: Oval\u2028snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}\n")
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:33+1: a hidden character stands here (U+2028) [hidden-character] | delete it and type the text again");
+            "instruments.yaml:1:33+1: there is a hidden character here (U+2028) [hidden-character] | delete it and type the text again");
   }
 
   @Test
@@ -99,7 +99,7 @@ final class DecoderTest {
                     "- {id: oval-snare-15, name: Oval\007snare, kind: monopolar, connector: pin-3, rated-voltage: 2000 V peak}\n")
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:33+1: a hidden character stands here (U+0007) [hidden-character] | delete it and type the text again");
+            "instruments.yaml:1:33+1: there is a hidden character here (U+0007) [hidden-character] | delete it and type the text again");
   }
 
   @Test
@@ -113,7 +113,7 @@ final class DecoderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:29+13: a hidden character stands here (U+0007) [hidden-character] | delete it and type the text again");
+            "instruments.yaml:1:29+13: there is a hidden character here (U+0007) [hidden-character] | delete it and type the text again");
   }
 
   @Test
@@ -127,7 +127,7 @@ final class DecoderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:29+17: a hidden character stands here (U+D800) [hidden-character] | delete it and type the text again");
+            "instruments.yaml:1:29+17: there is a hidden character here (U+D800) [hidden-character] | delete it and type the text again");
   }
 
   @Test

@@ -18,8 +18,8 @@ final class OwnWordsTest {
         "menu.roms = Theatres|:1:1+9: the program says nothing under 'menu.roms' [unknown-key]",
         "menu.rooms =|:1:1+10: 'menu.rooms' has no words [no-value]",
         "card.argon = argon|:1:14+5: these words have no place for {0} [no-sense]",
-        "card.argon = argon {0} {1}|:1:14+13: the program puts nothing in at {1} [no-sense]",
-        "card.destroy = Destroy [0].|:1:16+12: the program puts nothing in at [0] [no-sense]"
+        "card.argon = argon {0} {1}|:1:14+13: the program fills in nothing at {1} [no-sense]",
+        "card.destroy = Destroy [0].|:1:16+12: the program fills in nothing at [0] [no-sense]"
       })
   void aLineThatCannotBeSaid_isAnError(String line, String told) {
     assertThat(Trial.bare().with(FILE, line + "\n").problems())

@@ -75,14 +75,14 @@ final class RecordBinderTest {
   void keyWithoutValue_isRefused() {
     assertThat(Trial.drill("title: No effect", "title:").problems())
         .containsExactly(
-            "drills/no-effect.yaml:2:7+0: 'title' has no value [no-value] | write its value; a key that may be missing can be removed");
+            "drills/no-effect.yaml:2:7+0: 'title' has no value [no-value] | write its value, or remove the key if it is optional");
   }
 
   @Test
   void nullValue_isRefused() {
     assertThat(Trial.drill("No effect", "~").problems())
         .containsExactly(
-            "drills/no-effect.yaml:2:8+1: 'title' has no value [no-value] | write its value; a key that may be missing can be removed");
+            "drills/no-effect.yaml:2:8+1: 'title' has no value [no-value] | write its value, or remove the key if it is optional");
   }
 
   @Test
@@ -111,7 +111,7 @@ final class RecordBinderTest {
               """)
                 .problems())
         .containsExactly(
-            "lesions.yaml:2:41+9: 'steps' takes a list, and this is something else [wrong-shape] | put the items in square brackets, or each on a line of its own behind a hyphen");
+            "lesions.yaml:2:41+9: 'steps' takes a list, and this is something else [wrong-shape] | put the items in square brackets, or each on a line of its own after a hyphen");
   }
 
   @Test
@@ -150,7 +150,7 @@ final class RecordBinderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:1+17: this file takes a list, and this is something else [wrong-shape] | put the items in square brackets, or each on a line of its own behind a hyphen");
+            "instruments.yaml:1:1+17: this file takes a list, and this is something else [wrong-shape] | put the items in square brackets, or each on a line of its own after a hyphen");
   }
 
   @Test
@@ -180,7 +180,7 @@ final class RecordBinderTest {
             "instruments.yaml:1:47+3: 'odd' is not a choice for 'kind' [unknown-word] | choose 'monopolar', 'bipolar' or 'argon'",
             "instruments.yaml:1:85+4: '2000' has no unit [not-a-quantity] | write a peak voltage as a plain number, a space and V peak or kV peak",
             "instruments.yaml:2:8+1: 'B' is not the id of an instrument [not-an-id] | an id is made of small letters and digits with single hyphens between, at most 60 in all",
-            "instruments.yaml:2:16+0: 'name' has no value [no-value] | write its value; a key that may be missing can be removed");
+            "instruments.yaml:2:16+0: 'name' has no value [no-value] | write its value, or remove the key if it is optional");
   }
 
   @Test

@@ -43,7 +43,7 @@ final class YamlReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:29+2: an alias stands here [alias] | write the value out, or put a text that begins with '*' in quotes");
+            "instruments.yaml:1:29+2: there is an alias here [alias] | write the value out, or put a text that begins with '*' in quotes");
   }
 
   @Test
@@ -55,7 +55,7 @@ final class YamlReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:29+1: an anchor stands here [alias] | write the value out, or put a text that begins with '&' in quotes");
+            "instruments.yaml:1:29+1: there is an anchor here [alias] | write the value out, or put a text that begins with '&' in quotes");
   }
 
   @Test
@@ -72,7 +72,7 @@ final class YamlReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:3+2: a merge key stands here [alias] | write the keys out where they belong");
+            "instruments.yaml:1:3+2: there is a merge key here [alias] | write the keys out where they belong");
   }
 
   @Test
@@ -84,7 +84,7 @@ final class YamlReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:29+1: a tag stands here [tag] | remove the word that begins with '!', or put the text in quotes");
+            "instruments.yaml:1:29+1: there is a tag here [tag] | remove the word that begins with '!', or put the text in quotes");
   }
 
   @Test
@@ -97,7 +97,7 @@ final class YamlReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:1+1: a tag stands here [tag] | remove the word that begins with '!', or put the text in quotes");
+            "instruments.yaml:1:1+1: there is a tag here [tag] | remove the word that begins with '!', or put the text in quotes");
   }
 
   @Test
@@ -111,7 +111,7 @@ final class YamlReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:2:1+3: a second document begins here [several-documents] | keep one document to a file, without lines of '---' between");
+            "instruments.yaml:2:1+3: a second document begins here [several-documents] | keep one document in a file, without lines of '---' between");
   }
 
   @Test
@@ -124,7 +124,7 @@ final class YamlReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:2:1+1: a tab stands here [tab-in-yaml] | type spaces instead of every tab in this file");
+            "instruments.yaml:2:1+1: there is a tab here [tab-in-yaml] | type spaces instead of every tab in this file");
   }
 
   @Test
@@ -138,14 +138,14 @@ final class YamlReaderTest {
   void secondColonInALine_isToldInPlainWords() {
     assertThat(Trial.drill("No effect", "No effect: first look").problems())
         .containsExactly(
-            "drills/no-effect.yaml:2:17+1: a second colon stands in this line [not-yaml] | put a text with ': ' in it in quotes");
+            "drills/no-effect.yaml:2:17+1: there is a second colon in this line [not-yaml] | put a text with ': ' in it in quotes");
   }
 
   @Test
   void lineWithoutAColon_isToldInPlainWords() {
     assertThat(Trial.bare().with(Trial.DRILL_FILE, Trial.DRILL + "never\nfor: all\n").problems())
         .containsExactly(
-            "drills/no-effect.yaml:7:1+1: this line has no colon behind its key [not-yaml] | write 'key: value'");
+            "drills/no-effect.yaml:7:1+1: this line has no colon after its key [not-yaml] | write 'key: value'");
   }
 
   @Test
@@ -262,7 +262,7 @@ final class YamlReaderTest {
               """)
                 .problems())
         .containsExactly(
-            "instruments.yaml:1:4+6: a key is a single word, and this is a list or a group [wrong-shape] | look for a bracket that stands too early");
+            "instruments.yaml:1:4+6: a key is a single word, and this is a list or a group [wrong-shape] | look for a bracket that is too early");
   }
 
   @Test
