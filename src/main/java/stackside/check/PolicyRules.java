@@ -191,7 +191,7 @@ final class PolicyRules {
         found.add(
             Finding.at(details.name().at(), "nobody signs " + spoken(kind))
                 .help("add the kind and its roles under 'signatures'"));
-      } else if (kind != SignedKind.ROLE && !details.reviewAfter().containsKey(kind)) {
+      } else if (!details.reviewAfter().containsKey(kind)) {
         found.add(
             Finding.at(details.name().at(), neverReviewed(kind))
                 .help("add the kind and its interval under 'review-after'"));
@@ -200,23 +200,23 @@ final class PolicyRules {
     return found;
   }
 
-  /** Everybody who signs anything signs the policies. A role signs what the unit says it signs. */
+  /** Everybody who signs anything signs the policies. */
   private static boolean isListed(SignedKind kind) {
-    return kind != SignedKind.POLICIES && kind != SignedKind.ROLE;
+    return kind != SignedKind.POLICIES;
   }
 
   private static String spoken(SignedKind kind) {
     return switch (kind) {
       case SOURCES, POLICIES -> "the " + kind.word();
       case ASSET -> "an asset";
-      case PROFILE, MACHINE, DRILL, CHECKLIST, ROOM, ROLE -> "a " + kind.word();
+      case PROFILE, MACHINE, DRILL, CHECKLIST, ROOM -> "a " + kind.word();
     };
   }
 
   private static String neverReviewed(SignedKind kind) {
     return switch (kind) {
       case SOURCES, POLICIES -> spoken(kind) + " are signed once and never reviewed";
-      case PROFILE, MACHINE, DRILL, CHECKLIST, ROOM, ROLE, ASSET ->
+      case PROFILE, MACHINE, DRILL, CHECKLIST, ROOM, ASSET ->
           spoken(kind) + " is signed once and never reviewed";
     };
   }

@@ -3,7 +3,9 @@ package stackside.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,7 +16,6 @@ import stackside.derive.signed.Json;
 import stackside.derive.signed.JsonReader;
 import stackside.derive.signed.Ledger;
 import stackside.derive.signed.LedgerFaults;
-import stackside.derive.signed.SignedFacts;
 import stackside.publish.Disk;
 import stackside.publish.SafeFile;
 import stackside.source.Location;
@@ -22,40 +23,44 @@ import stackside.source.Problem;
 import stackside.source.SizeLimit;
 import stackside.source.Utf8;
 
-/** The ledger and the kept copies of what was signed, as they lie in a content folder. */
+/** The ledger and the kept copies of what its lines name, as they lie in a folder. */
 final class ApprovalFiles {
   private static final String KEPT = "approved";
   private static final String ENDING = ".json";
   private static final String NOT_UTF_8 = "the ledger is not in UTF-8";
 
   private final Disk disk;
-  private final Path content;
+  private final Path ledger;
+  private final Path kept;
 
-  ApprovalFiles(Disk disk, Path content) {
+  private ApprovalFiles(Disk disk, Path ledger) {
     this.disk = disk;
-    this.content = content;
+    this.ledger = ledger;
+    this.kept = ledger.resolveSibling(KEPT);
+  }
+
+  /** Those of a content folder. */
+  static ApprovalFiles in(Disk disk, Path content) {
+    return new ApprovalFiles(disk, content.resolve(Ledger.FILE));
+  }
+
+  /** A ledger anywhere, with what is kept beside it. */
+  static ApprovalFiles at(Disk disk, Path ledger) {
+    return new ApprovalFiles(disk, ledger.toAbsolutePath());
   }
 
   /** The approvals as read, with all that is wrong with the ledger's text. */
-  record Read(Approvals approvals, List<Problem> problems) {
-    Ledger.Read ledger() {
-      return new Ledger.Read(approvals.ledger(), problems);
-    }
-  }
+  record Read(Approvals approvals, List<Problem> problems) {}
 
+  /** An absent ledger is empty. */
   Read read() throws IOException {
-    Ledger.Read ledger = ledger(content.resolve(Ledger.FILE));
-    return new Read(new Approvals(ledger.ledger(), kept()), ledger.problems());
-  }
-
-  /** A ledger anywhere; an absent one is empty. */
-  Ledger.Read ledger(Path file) throws IOException {
-    if (disk.at(file) != Disk.Entry.FILE) {
-      return new Ledger.Read(Ledger.empty(), List.of());
-    }
-    return disk.read(file, SizeLimit.WRITTEN)
-        .map(ApprovalFiles::decoded)
-        .orElseGet(() -> unreadable("the ledger is " + SizeLimit.WRITTEN.exceeded()));
+    Ledger.Read read =
+        disk.at(ledger) == Disk.Entry.FILE
+            ? disk.read(ledger, SizeLimit.WRITTEN)
+                .map(ApprovalFiles::decoded)
+                .orElseGet(() -> unreadable("the ledger is " + SizeLimit.WRITTEN.exceeded()))
+            : new Ledger.Read(Ledger.empty(), List.of());
+    return new Read(new Approvals(read.ledger(), kept()), read.problems());
   }
 
   private static Ledger.Read decoded(byte[] bytes) {
@@ -73,22 +78,21 @@ final class ApprovalFiles {
     return new Ledger.Read(Ledger.empty(), List.of(problem));
   }
 
-  /** Copies that are not as they were signed do not count as kept. */
+  /** Copies that are not as they were kept do not count as kept. */
   private SortedMap<String, Json.Members> kept() throws IOException {
-    SortedMap<String, Json.Members> kept = new TreeMap<>();
-    Path folder = content.resolve(KEPT);
-    if (disk.at(folder) == Disk.Entry.FOLDER) {
-      for (Path file : disk.list(folder)) {
+    SortedMap<String, Json.Members> copies = new TreeMap<>();
+    if (disk.at(kept) == Disk.Entry.FOLDER) {
+      for (Path file : disk.list(kept)) {
         String name = String.valueOf(file.getFileName());
         if (name.endsWith(ENDING) && disk.at(file) == Disk.Entry.FILE) {
           String fingerprint = name.substring(0, name.length() - ENDING.length());
           disk.read(file, SizeLimit.WRITTEN)
               .flatMap(bytes -> copy(bytes, fingerprint))
-              .ifPresent(json -> kept.put(fingerprint, json));
+              .ifPresent(json -> copies.put(fingerprint, json));
         }
       }
     }
-    return kept;
+    return copies;
   }
 
   private static Optional<Json.Members> copy(byte[] bytes, String fingerprint) {
@@ -104,28 +108,49 @@ final class ApprovalFiles {
     }
   }
 
-  /** Keeps a copy of what is being signed; the copies come before the line that names them. */
-  void keep(SignedFacts facts) throws IOException {
-    Path file = content.resolve(KEPT).resolve(facts.fingerprint() + ENDING);
-    if (disk.at(content.resolve(KEPT)) == Disk.Entry.ABSENT) {
-      disk.createFolder(content.resolve(KEPT));
-    }
-    if (disk.at(file) == Disk.Entry.ABSENT || !isKept(facts, file)) {
-      try (SafeFile copy = SafeFile.hold(disk, file)) {
-        copy.replace(CanonicalJson.bytes(facts.json()));
-      }
-    }
-  }
-
-  private boolean isKept(SignedFacts facts, Path file) throws IOException {
-    return disk.read(file, SizeLimit.WRITTEN)
-        .map(Fingerprint::of)
-        .filter(facts.fingerprint()::equals)
-        .isPresent();
-  }
-
   /** The ledger's file, held by this run alone. */
-  SafeFile holdLedger() throws IOException {
-    return SafeFile.hold(disk, content.resolve(Ledger.FILE));
+  SafeFile hold() throws IOException {
+    return SafeFile.hold(disk, ledger);
+  }
+
+  /**
+   * Writes what is new: the copies first, then the ledger whose lines name them. Where that fails,
+   * no copy stays that no line names.
+   */
+  void write(Approvals before, Approvals after, SafeFile held) throws IOException {
+    if (before.equals(after)) {
+      return;
+    }
+    List<Path> written = new ArrayList<>();
+    try {
+      if (disk.at(kept) == Disk.Entry.ABSENT) {
+        disk.createFolder(kept);
+        written.add(kept);
+      }
+      for (Map.Entry<String, Json.Members> copy : after.kept().entrySet()) {
+        if (!before.kept().containsKey(copy.getKey())) {
+          Path file = kept.resolve(copy.getKey() + ENDING);
+          SafeFile.keep(disk, file, CanonicalJson.bytes(copy.getValue()));
+          written.add(file);
+        }
+      }
+      held.replace(after.ledger().text().getBytes(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      takeBack(written, after, e);
+      throw e;
+    }
+  }
+
+  private void takeBack(List<Path> written, Approvals after, IOException failure) {
+    try {
+      if (read().approvals().ledger().equals(after.ledger())) {
+        return;
+      }
+      for (int i = written.size() - 1; i >= 0; i--) {
+        disk.delete(written.get(i));
+      }
+    } catch (IOException e) {
+      failure.addSuppressed(e);
+    }
   }
 }

@@ -12,25 +12,28 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import org.apache.commons.cli.Option;
 import stackside.content.NearNames;
+import stackside.derive.edition.Books;
+import stackside.derive.edition.Register;
 import stackside.derive.signed.Approvals;
-import stackside.derive.signed.FactChange;
-import stackside.derive.signed.FactWords;
+import stackside.derive.signed.Decisions;
+import stackside.derive.signed.Json;
 import stackside.derive.signed.Ledger;
-import stackside.derive.signed.SignedFacts;
+import stackside.derive.signed.Merge;
 import stackside.derive.signed.Subjects;
 import stackside.model.Initials;
 import stackside.model.Role;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.publish.SafeFile;
+import stackside.source.Location;
 import stackside.source.Problem;
-import stackside.source.Severity;
 
-/** Shows what a role would sign, thing by thing, and adds the signatures that are given. */
+/** Writes what a role has to sign on a sheet, and takes the signatures of whoever has read it. */
 final class ApproveCommand implements Command {
   private static final Option ROLE =
       CommandSpec.option("role", "ROLE", "The role that signs, as unit.yaml names it.");
@@ -43,70 +46,140 @@ final class ApproveCommand implements Command {
       CommandSpec.option(
           "only",
           "THING",
-          "A thing to show, such as profile:ID; everything that is open if none is named. May be"
-              + " given more than once.");
+          "A thing to put on the sheet, such as profile:ID, signed already or not; everything that"
+              + " is open or due if none is named. May be given more than once.");
+  private static final Option SHEET =
+      CommandSpec.option(
+          "sheet",
+          "NUMBER",
+          "The number of the sheet that was read, for answering where there is no terminal.");
   private static final Option MERGE =
       CommandSpec.option(
           "merge",
           "LEDGER",
           "Instead of signing, adds the signatures of another copy of approvals.csv that this one"
-              + " lacks, in its order and sealed anew; for two people who signed at the same time.");
+              + " lacks, with what was kept beside it; for two people who signed at the same time.");
   static final CommandSpec FORM =
-      ContentOptions.form(
+      new CommandSpec(
           "approve",
-          "Shows each thing that a role has still to sign, with what changed since it was last"
-              + " signed, and asks. Signatures are added to approvals.csv; what they cover is kept in"
+          "Writes what a role has still to sign, or to look at again, on a sheet to be read: what"
+              + " each thing says, what changed, warnings, the cards that show it. Then asks group"
+              + " by group. Signatures are added to approvals.csv; what they cover is kept in"
               + " approved/.",
-          ROLE,
-          INITIALS,
-          ONLY,
-          MERGE);
+          Optional.of(ContentOptions.CONTENT),
+          List.of(ContentOptions.ON, ROLE, INITIALS, ONLY, SHEET, MERGE));
+
+  /** So many answers that are none end the sitting. */
+  private static final int PATIENCE = 3;
 
   private final CommandContext desk;
   private final ContentOptions asked;
   private final String role;
   private final String initials;
   private final List<String> only;
+  private final Optional<String> sheet;
   private final Optional<Path> merge;
 
   ApproveCommand(CommandContext desk, Arguments given) throws UsageException {
     this.desk = desk;
-    this.asked = ContentOptions.of(given);
+    this.asked = ContentOptions.plain(given);
     this.role = given.text(ROLE).orElse("");
     this.initials = given.text(INITIALS).orElse("");
     this.only = given.all(ONLY);
+    this.sheet = given.text(SHEET);
     this.merge = given.path(MERGE);
   }
 
   @Override
   public ExitCode run() throws IOException, UsageException {
     Path content = desk.contentFolder(asked);
-    ApprovalFiles files = new ApprovalFiles(desk.surroundings().disk(), content);
+    ApprovalFiles files = ApprovalFiles.in(desk.surroundings().disk(), content);
     return merge.isPresent() ? merge(merge.get(), files) : sign(files);
   }
 
-  /** Both ledgers must be whole; the kept copies have no order and merge by being copied. */
+  // Merging.
+
   private ExitCode merge(Path given, ApprovalFiles files) throws IOException, UsageException {
     Path other = desk.path(given);
     if (!Files.isRegularFile(other)) {
       throw new UsageException("there is no file '" + given + "'");
     }
-    try (SafeFile ledger = files.holdLedger()) {
-      Ledger.Read own = files.read().ledger();
-      Ledger.Read theirs = files.ledger(other);
-      if (!own.problems().isEmpty() || !theirs.problems().isEmpty()) {
-        List<Problem> problems = own.problems().isEmpty() ? theirs.problems() : own.problems();
-        return stopped(desk.judged(asked).with(problems));
+    try (SafeFile held = files.hold()) {
+      ApprovalFiles.Read own = files.read();
+      if (!own.problems().isEmpty()) {
+        return stopped(desk.judged(asked).telling(own.problems()));
       }
-      Ledger merged = own.ledger().merged(theirs.ledger());
-      int added = merged.lines().size() - own.ledger().lines().size();
-      if (added > 0) {
-        ledger.replace(merged.text().getBytes(StandardCharsets.UTF_8));
+      ApprovalFiles.Read theirs = ApprovalFiles.at(desk.surroundings().disk(), other).read();
+      List<Problem> problems = theirs.problems().stream().map(each -> in(given, each)).toList();
+      if (!problems.isEmpty()) {
+        return stopped(desk.judged(asked).telling(problems));
       }
-      desk.console().result(added + " signatures added from " + given);
+      Merge merged = Merge.of(own.approvals().ledger(), theirs.approvals().ledger());
+      if (merged.joined().isEmpty()) {
+        return apart(given, merged);
+      }
+      Approvals after = joined(merged.joined().get(), own.approvals(), theirs.approvals(), given);
+      files.write(own.approvals(), after, held);
+      int added = merged.added();
+      desk.console().result((added == 1 ? "1 line" : added + " lines") + " added from " + given);
     }
     return ExitCode.CLEAN;
   }
+
+  /** A fault of the other ledger stands in the other ledger. */
+  private static Problem in(Path given, Problem problem) {
+    Location at = problem.at();
+    return new Problem(
+        problem.fault(),
+        new Location(given.toString(), at.line(), at.column(), at.length()),
+        problem.message(),
+        problem.notes(),
+        problem.help());
+  }
+
+  private ExitCode apart(Path given, Merge merged) {
+    if (merged.apart()) {
+      desk.console()
+          .problem(
+              "stackside: both copies were issued or withdrawn from since they parted; decide which"
+                  + " of the two is right, and sign again what only the other had");
+    }
+    for (Merge.Again each : merged.again()) {
+      desk.console()
+          .problem(
+              "%s:%d: %s was decided in both copies, or before an issue of the other: %s signs it again"
+                  .formatted(given, each.line(), each.decision().thing(), each.decision().role()));
+    }
+    desk.console().result("nothing was added");
+    return ExitCode.CONTENT;
+  }
+
+  /** Every line needs the copies that it names. */
+  private Approvals joined(Ledger ledger, Approvals own, Approvals theirs, Path given)
+      throws UsageException {
+    SortedMap<String, Json.Members> kept = new TreeMap<>(theirs.kept());
+    kept.putAll(own.kept());
+    for (Ledger.Line line : ledger.lines()) {
+      for (String name : line.entry().names()) {
+        if (!kept.containsKey(name)) {
+          throw new UsageException(
+              "beside '"
+                  + given
+                  + "' there is no approved/"
+                  + name
+                  + ".json, which one of its lines names; bring the folder 'approved' along");
+        }
+      }
+    }
+    kept.keySet().removeIf(name -> !own.kept().containsKey(name) && !isNamed(ledger, name));
+    return new Approvals(ledger, kept);
+  }
+
+  private static boolean isNamed(Ledger ledger, String name) {
+    return ledger.lines().stream().anyMatch(line -> line.entry().names().contains(name));
+  }
+
+  // Signing.
 
   private ExitCode sign(ApprovalFiles files) throws IOException, UsageException {
     if (!Initials.are(initials)) {
@@ -117,20 +190,23 @@ final class ApproveCommand implements Command {
               + Initials.FORM_IN_WORDS
               + " with --initials");
     }
-    try (SafeFile ledger = files.holdLedger()) {
+    try (SafeFile ledger = files.hold()) {
       CheckedContent judged = desk.judged(asked);
-      ApprovalFiles.Read read = files.read();
-      if (judged.analysis().isEmpty()
-          || !read.problems().isEmpty()
-          || judged.problems().stream().anyMatch(ErrorScope::touchesWhatIsSigned)) {
-        return stopped(judged.with(read.problems()));
+      Approvals approvals = judged.approvals();
+      if (judged.analysis().isEmpty() || judged.problems().stream().anyMatch(this::spoils)) {
+        return stopped(judged);
       }
       Unit unit = judged.analysis().get().unit();
-      Sitting sitting = new Sitting(unit, roleOf(unit), read.approvals(), judged);
-      List<SignedFacts> agreed = sitting.agreed();
-      if (!agreed.isEmpty()) {
-        write(agreed, read.approvals().ledger(), files, ledger);
+      LocalDate day = desk.dayOf(asked.on(), new Books(approvals, Register.none()));
+      Decisions decisions = approvals.on(day);
+      refuseASecondRole(unit, decisions);
+      Sitting sitting = new Sitting(judged, decisions, roleOf(unit));
+      List<SigningSheet.Item> agreed = sitting.agreed();
+      Approvals after = approvals;
+      for (SigningSheet.Item item : agreed) {
+        after = with(after, day, item, sitting.sheet);
       }
+      files.write(approvals, after, ledger);
       desk.console()
           .result(
               agreed.size() + " signed by " + role + " (" + initials + ")" + sitting.left(agreed));
@@ -138,10 +214,31 @@ final class ApproveCommand implements Command {
     return ExitCode.CLEAN;
   }
 
+  private Approvals with(
+      Approvals approvals, LocalDate day, SigningSheet.Item item, SigningSheet read) {
+    Ledger.Decision decision =
+        new Ledger.Decision(
+            day,
+            item.thing(),
+            item.facts().map(facts -> facts.fingerprint()),
+            read.fingerprint(),
+            role,
+            initials);
+    return item.facts().isPresent()
+        ? approvals.with(decision, read.json(), item.facts().get().json())
+        : approvals.with(decision, read.json());
+  }
+
+  /** A ledger that was touched, or anything unreadable that what is signed may rest on. */
+  private boolean spoils(Problem problem) {
+    return ErrorScope.isLedger(problem) || ErrorScope.touchesWhatIsSigned(problem);
+  }
+
   private ExitCode stopped(CheckedContent judged) {
     RunResult outcome =
         RunResult.of("approve", desk.day(asked), judged).with(List.of("nothing was signed"));
-    return desk.close(asked, outcome);
+    desk.close(asked, outcome);
+    return ExitCode.CONTENT;
   }
 
   private Role roleOf(Unit unit) throws UsageException {
@@ -159,123 +256,159 @@ final class ApproveCommand implements Command {
                 "unit.yaml has " + NearNames.quoted(names, " and "), role, names));
   }
 
-  private void write(List<SignedFacts> agreed, Ledger before, ApprovalFiles files, SafeFile file)
-      throws IOException {
-    LocalDate day = desk.day(asked);
-    Ledger ledger = before;
-    for (SignedFacts facts : agreed) {
-      files.keep(facts);
-      ledger =
-          ledger.with(new Ledger.Entry(day, facts.thing(), facts.fingerprint(), role, initials));
+  /** Two signatures of one person are one pair of eyes, unless the unit is too small for more. */
+  private void refuseASecondRole(Unit unit, Decisions decisions) throws UsageException {
+    boolean allowed = decisions.allowsTwoRoles().orElseGet(() -> isAllowedIn(unit));
+    Optional<String> other =
+        decisions.all().stream()
+            .filter(each -> each.initials().equals(initials) && !each.role().equals(role))
+            .map(Ledger.Decision::role)
+            .findFirst();
+    if (!allowed && other.isPresent()) {
+      throw new UsageException(
+          initials
+              + " signed as "
+              + other.get()
+              + " already, and one person signs in one role; a unit in which it is otherwise says"
+              + " 'one-person-two-roles: yes' in unit.yaml");
     }
-    file.replace(ledger.text().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static boolean isAllowedIn(Unit unit) {
+    return unit.details().onePersonTwoRoles().map(allowed -> allowed.value()).orElse(false);
   }
 
   /** One person in front of everything that is open for a role. */
   private final class Sitting {
-    private final Unit unit;
-    private final Approvals approvals;
-    private final List<SignedFacts> open;
-    private final Set<ThingId> wrong = new TreeSet<>();
+    private final SigningSheet sheet;
+    private final List<ThingId> kept;
     private final BufferedReader answers =
         new BufferedReader(new InputStreamReader(desk.surroundings().in(), StandardCharsets.UTF_8));
 
-    Sitting(Unit unit, Role role, Approvals approvals, CheckedContent judged)
-        throws UsageException {
-      this.unit = unit;
-      this.approvals = approvals;
-      this.open = approvals.toSign(unit, role).stream().filter(this::isAsked).toList();
+    Sitting(CheckedContent judged, Decisions decisions, Role role) throws UsageException {
+      Unit unit = judged.analysis().orElseThrow().unit();
+      Set<ThingId> wrong = new TreeSet<>();
       Subjects subjects = Subjects.of(unit);
-      for (Problem problem : judged.problems()) {
-        if (problem.severity() == Severity.ERROR) {
-          subjects.at(problem.at()).ifPresent(wrong::add);
-        }
-      }
+      judged.errors().forEach(each -> subjects.at(each.at()).ifPresent(wrong::add));
+      List<SigningSheet.Item> open = SigningSheet.open(judged, role, named(unit, decisions));
+      open.stream()
+          .map(SigningSheet.Item::thing)
+          .filter(thing -> !SigningSheet.isReadable(judged, thing))
+          .forEach(wrong::add);
+      this.kept = open.stream().map(SigningSheet.Item::thing).filter(wrong::contains).toList();
+      this.sheet =
+          SigningSheet.of(
+              judged,
+              decisions,
+              role,
+              open.stream().filter(item -> !wrong.contains(item.thing())).toList());
+    }
+
+    private Set<ThingId> named(Unit unit, Decisions decisions) throws UsageException {
+      Set<ThingId> named = new TreeSet<>();
       for (String name : only) {
-        if (ThingId.parse(name).flatMap(unit::find).isEmpty()) {
-          throw new UsageException("there is no '" + name + "' in the content");
-        }
+        named.add(
+            ThingId.parse(name)
+                .filter(id -> unit.find(id).isPresent() || decisions.about(id).isPresent())
+                .orElseThrow(
+                    () -> new UsageException("there is no '" + name + "' in the content")));
       }
+      return named;
     }
 
-    private boolean isAsked(SignedFacts facts) {
-      return only.isEmpty() || only.contains(facts.thing().toString());
+    /** Writes the sheet, then asks whoever can show to have read it. */
+    List<SigningSheet.Item> agreed() throws IOException, UsageException {
+      Optional<String> read = ApproveCommand.this.sheet;
+      if (read.isPresent() && !read.get().equals(sheet.number())) {
+        throw new UsageException(
+            "what there is to sign is not what stands on sheet "
+                + read.get()
+                + "; run this again without --sheet and read the new one, "
+                + sheet.number());
+      }
+      if (sheet.size() == 0) {
+        return List.of();
+      }
+      if (read.isEmpty()) {
+        show();
+      }
+      boolean watched = desk.surroundings().terminal() == Environment.Audience.TERMINAL;
+      return watched || read.isPresent() ? asked() : List.of();
     }
 
-    /** Shows one after the other; nothing is signed that was not shown. */
-    List<SignedFacts> agreed() throws IOException {
-      List<SignedFacts> agreed = new ArrayList<>();
-      for (SignedFacts facts : open) {
-        if (wrong.contains(facts.thing())) {
-          continue;
-        }
-        show(facts);
-        Optional<Boolean> answer = answer();
-        if (answer.isEmpty()) {
-          break;
-        }
-        if (answer.get()) {
-          agreed.add(facts);
+    private void show() {
+      Console console = desk.console();
+      console.result("Signing sheet " + sheet.number() + " for " + role);
+      sheet.lines().forEach(line -> console.result(Printable.of(line).text()));
+      console.result("");
+      sheet
+          .otherWarnings()
+          .forEach(line -> console.result("warning elsewhere: " + Printable.of(line).text()));
+    }
+
+    /** One answer for each group. Where the answers end before the groups do, nothing is signed. */
+    private List<SigningSheet.Item> asked() throws IOException {
+      List<SigningSheet.Item> agreed = new ArrayList<>();
+      int number = 0;
+      for (SigningSheet.Group group : sheet.groups()) {
+        number++;
+        switch (answer(sheet.title(number, group))) {
+          case YES -> agreed.addAll(group.items());
+          case NO -> {}
+          case STOP -> {
+            return agreed;
+          }
+          case NOBODY -> {
+            return List.of();
+          }
         }
       }
       return agreed;
     }
 
-    private void show(SignedFacts facts) {
-      Console console = desk.console();
-      console.result("");
-      console.result(
-          facts.thing()
-              + ": "
-              + Approvals.thing(unit, facts).title()
-              + ", "
-              + facts.fingerprint().shortText());
-      Optional<Approvals.SinceSigned> since = approvals.sinceSigned(facts);
-      if (since.isPresent()) {
-        Ledger.Entry last = since.get().entry();
-        console.result(
-            "  last signed by " + last.role() + " (" + last.initials() + ") on " + last.date());
-        lines(since.get().changes().stream().map(FactChange::words), "changed: ");
-      } else {
-        console.result("  never signed before");
-      }
-      lines(FactWords.lines(facts.facts()).stream(), "");
-    }
-
-    private void lines(Stream<String> lines, String prefix) {
-      lines.forEach(line -> desk.console().result("  " + prefix + Printable.of(line).text()));
-    }
-
-    /** Yes, no, or the end of the sitting. */
-    private Optional<Boolean> answer() throws IOException {
-      while (true) {
-        desk.console().asking("Sign this? yes, no or stop: ");
+    private Answer answer(String group) throws IOException {
+      for (int i = 0; i < PATIENCE; i++) {
+        desk.console().asking(group + ". Sign all of it? yes, no or stop: ");
         String line = answers.readLine();
         if (line == null) {
-          return Optional.empty();
+          return Answer.NOBODY;
         }
         switch (line.strip().toLowerCase(Locale.ROOT)) {
           case "y", "yes" -> {
-            return Optional.of(true);
+            return Answer.YES;
           }
           case "n", "no" -> {
-            return Optional.of(false);
+            return Answer.NO;
           }
           case "stop", "q" -> {
-            return Optional.empty();
+            return Answer.STOP;
           }
           default -> {}
         }
       }
+      return Answer.NOBODY;
     }
 
-    String left(List<SignedFacts> agreed) {
-      int left = open.size() - agreed.size();
-      long kept = open.stream().filter(facts -> wrong.contains(facts.thing())).count();
-      return ", "
-          + left
-          + " left open"
-          + (kept == 0 ? "" : ", of which " + kept + " not shown because of errors in them");
+    String left(List<SigningSheet.Item> agreed) {
+      int left = sheet.size() + kept.size() - agreed.size();
+      String words = ", " + left + " left open";
+      if (!kept.isEmpty()) {
+        words +=
+            ", of which "
+                + kept.size()
+                + " not shown because of errors in them, or in what they rest on";
+      }
+      return agreed.isEmpty() && sheet.size() > 0 && ApproveCommand.this.sheet.isEmpty()
+          ? words + "; who has read the sheet can sign it with --sheet " + sheet.number()
+          : words;
     }
+  }
+
+  /** What somebody answered; nobody did where the answers end or make no sense. */
+  private enum Answer {
+    YES,
+    NO,
+    STOP,
+    NOBODY
   }
 }

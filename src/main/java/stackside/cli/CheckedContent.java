@@ -14,7 +14,7 @@ import stackside.content.ContentReader;
 import stackside.content.Reading;
 import stackside.derive.Analysis;
 import stackside.derive.signed.Approvals;
-import stackside.derive.signed.SignedFacts;
+import stackside.derive.standing.DatedAhead;
 import stackside.derive.standing.Standing;
 import stackside.model.ThingId;
 import stackside.publish.Disk;
@@ -48,29 +48,41 @@ record CheckedContent(
     problems = List.copyOf(problems);
   }
 
-  /** Reads a content folder and judges it as of a day. */
-  static CheckedContent of(Path content, Disk disk, LocalDate on) throws IOException {
-    return of(content, Optional.empty(), disk, on);
+  /** Reads a content folder and judges it as of a day; what has happened lies before today. */
+  static CheckedContent of(Path content, Disk disk, LocalDate on, LocalDate today)
+      throws IOException {
+    return of(content, Optional.empty(), disk, on, today);
   }
 
   /** The same with templates from another place instead of the content's own. */
-  static CheckedContent of(Path content, Optional<Path> templates, Disk disk, LocalDate on)
+  static CheckedContent of(
+      Path content, Optional<Path> templates, Disk disk, LocalDate on, LocalDate today)
       throws IOException {
     Reading reading = ContentReader.read(content, templates);
-    ApprovalFiles.Read ledger = new ApprovalFiles(disk, content).read();
+    ApprovalFiles.Read ledger = ApprovalFiles.in(disk, content).read();
     Approvals approvals = ledger.approvals();
     Optional<Analysis> analysis = reading.unit().map(Analysis::of);
     List<Problem> found = new ArrayList<>(ledger.problems());
     analysis.ifPresent(
         each -> {
           found.addAll(ContentRules.judge(each, on, reading.problems()));
-          found.addAll(approvals.problems(on));
+          found.addAll(approvals.problems(today));
+          found.addAll(DatedAhead.problems(each.unit(), today));
         });
     Optional<Standing> standing =
-        analysis.map(each -> Standing.of(each.unit(), on, SignedFacts.fingerprints(each.unit())));
+        analysis
+            .map(each -> Standing.of(each.unit(), approvals, on))
+            .map(each -> each.unless(thing -> isUnread(reading.problems(), thing)));
     return new CheckedContent(
             reading.sources(), analysis, approvals, standing, reading.records(), reading.problems())
         .with(found);
+  }
+
+  /** Whether something could not be read in the file or folder where things of this kind stand. */
+  private static boolean isUnread(List<Problem> problems, ThingId thing) {
+    return problems.stream()
+        .filter(problem -> problem.severity() == Severity.ERROR && ErrorScope.isUnread(problem))
+        .anyMatch(problem -> problem.at().file().startsWith(thing.kind().word() + "s"));
   }
 
   /** What does not stand as it should on the day, as far as that can be judged. */

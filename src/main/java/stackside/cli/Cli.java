@@ -24,6 +24,7 @@ public final class Cli {
           new Known(ApproveCommand.FORM, ApproveCommand::new),
           new Known(IssueCommand.FORM, IssueCommand::new),
           new Known(WithdrawCommand.FORM, WithdrawCommand::new),
+          new Known(LiftCommand.FORM, LiftCommand::new),
           new Known(ExplainCommand.FORM, ExplainCommand::new),
           new Known(StartCommand.FORM, StartCommand::new));
 

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import stackside.derive.edition.Books;
 import stackside.derive.edition.Register;
 
 /** What all commands share: their console, their surroundings, and how they begin and end. */
@@ -35,15 +36,17 @@ record CommandContext(Console console, Environment surroundings) {
   /** The content that was asked for, with other templates than its own if some are to be tried. */
   CheckedContent judged(ContentOptions asked, Optional<Path> templates)
       throws IOException, UsageException {
-    return CheckedContent.of(contentFolder(asked), templates, surroundings.disk(), day(asked));
+    return CheckedContent.of(
+        contentFolder(asked),
+        templates,
+        surroundings.disk(),
+        day(asked),
+        surroundings.today().get());
   }
 
   /** What was issued of this content before, as the site folder remembers it. */
   LastIssue lastIssue(Path site, CheckedContent judged) throws IOException, UsageException {
-    Register register =
-        RegisterFile.beside(surroundings.disk(), path(site), judged.approvals().ledger())
-            .orElse(Register.none());
-    return new LastIssue(register, site);
+    return LastIssue.beside(surroundings.disk(), path(site), site, judged);
   }
 
   /** A path of the command line, as seen from the working folder. */
@@ -63,6 +66,37 @@ record CommandContext(Console console, Environment surroundings) {
               + "' and the content would lie inside each other; name another folder with --out");
     }
     return folder;
+  }
+
+  /** The folder for something that is no issue; never where an issue lies, for that is a record. */
+  Path scratchFolder(Path given, Path content) throws IOException, UsageException {
+    Path folder = outputFolder(given, content);
+    for (Path place = folder.toAbsolutePath().normalize();
+        place != null;
+        place = place.getParent()) {
+      if (Files.exists(place.resolve(Register.FILE))) {
+        throw new UsageException(
+            "'"
+                + place
+                + "' holds what was issued, with its register, and only 'issue', 'withdraw' and"
+                + " 'lift' write there; name another folder with --out");
+      }
+    }
+    return folder;
+  }
+
+  /** The day of a deed: never one that lies ahead, or before what was decided last. */
+  LocalDate dayOf(Optional<LocalDate> given, Books books) throws UsageException {
+    LocalDate today = surroundings.today().get();
+    LocalDate day = given.orElse(today);
+    Optional<String> refused = books.refused(day, today);
+    if (refused.isPresent()) {
+      throw new UsageException(
+          "nothing can be decided on that day: "
+              + refused.get()
+              + (given.isPresent() ? "" : "; set the clock"));
+    }
+    return day;
   }
 
   /** A folder with templates to try, if one was named. */

@@ -29,6 +29,12 @@ record ContentOptions(Path content, Optional<LocalDate> on, Format format) {
     return new CommandSpec(name, purpose, Optional.of(CONTENT), options);
   }
 
+  /** Of a command that prints for people alone. */
+  static ContentOptions plain(Arguments given) throws UsageException {
+    return new ContentOptions(
+        Arguments.path(given.place().orElse("content")), given.day(ON), Format.named("text"));
+  }
+
   static ContentOptions of(Arguments given) throws UsageException {
     return new ContentOptions(
         Arguments.path(given.place().orElse("content")),

@@ -51,7 +51,7 @@ final class DraftCommand implements Command {
   public ExitCode run() throws IOException, UsageException {
     Path content = desk.contentFolder(asked);
     Optional<Path> tried = desk.templates(templates);
-    Path target = desk.outputFolder(out, content);
+    Path target = desk.scratchFolder(out, content);
     RunResult outcome;
     try (Progress progress = desk.progress();
         OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {

@@ -38,7 +38,8 @@ record Edition(CheckedContent judged, List<OutputFile> files) {
 
   private static Publication publication(
       CheckedContent judged, Analysis analysis, Editions editions, LocalDate on) {
-    return new Publication(analysis, judged.problems(), Faults.all(), Marking.DRAFT, editions, on);
+    return new Publication(
+        analysis, judged.problems(), Faults.all(), Marking.DRAFT, editions, judged.approvals(), on);
   }
 
   private static Edition rendered(

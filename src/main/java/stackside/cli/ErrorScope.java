@@ -5,7 +5,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import stackside.content.Layout;
 import stackside.content.ReadingFaults;
+import stackside.derive.edition.BookFaults;
 import stackside.derive.edition.RecordFaults;
+import stackside.derive.signed.LedgerFaults;
 import stackside.derive.signed.Subjects;
 import stackside.model.Asset;
 import stackside.model.Profile;
@@ -91,6 +93,12 @@ sealed interface ErrorScope {
   /** Whether a card that hangs is not known to be wrong for it: it only must not be replaced. */
   static boolean isDoubt(Problem problem) {
     return isUnread(problem) || RecordFaults.all().contains(problem.fault());
+  }
+
+  /** Whether a problem is the ledger's, or lies between it and the register. */
+  static boolean isLedger(Problem problem) {
+    return LedgerFaults.all().contains(problem.fault())
+        || BookFaults.all().contains(problem.fault());
   }
 
   /**

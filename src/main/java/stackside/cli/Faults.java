@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import stackside.check.ContentRules;
 import stackside.content.ReadingFaults;
+import stackside.derive.edition.BookFaults;
 import stackside.derive.edition.RecordFaults;
 import stackside.derive.signed.LedgerFaults;
+import stackside.derive.standing.DatedAhead;
 import stackside.inspect.CardRules;
 import stackside.source.Fault;
 
@@ -23,7 +25,9 @@ final class Faults {
             CardRules.faults().stream(),
             ReadingFaults.all().stream(),
             LedgerFaults.all().stream(),
-            RecordFaults.all().stream())
+            BookFaults.all().stream(),
+            RecordFaults.all().stream(),
+            Stream.of(DatedAhead.FAULT))
         .flatMap(each -> each)
         .toList();
   }

@@ -2,22 +2,20 @@ package stackside.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.stream.Stream;
 import org.apache.commons.cli.Option;
+import stackside.derive.edition.Books;
 import stackside.derive.edition.Decision;
 import stackside.derive.edition.Issue;
 import stackside.derive.edition.Register;
-import stackside.derive.signed.Fingerprint;
-import stackside.derive.signed.Ledger;
-import stackside.derive.signed.LedgerFaults;
+import stackside.derive.signed.Approvals;
 import stackside.publish.OutputFolder;
+import stackside.publish.SafeFile;
 import stackside.render.OutputFile;
-import stackside.source.Location;
-import stackside.source.Problem;
 
 /** Publishes what may be published, card by card. */
 final class IssueCommand implements Command {
@@ -29,74 +27,89 @@ final class IssueCommand implements Command {
   private static final Option FIRST =
       CommandSpec.mark(
           "first", "Says that this unit never issued anything, so that there is no register.");
+  private static final Option SITE_LOST =
+      CommandSpec.mark(
+          "site-lost",
+          "Says that the site folder is lost for good; what was issued and withdrawn is taken from"
+              + " the ledger.");
   static final CommandSpec FORM =
       ContentOptions.form(
           "issue",
           "Publishes what is right and signed; the rest stays at its last edition or comes down."
               + " Prints which cards to print and which to take down.",
           OUT,
-          FIRST);
+          FIRST,
+          SITE_LOST);
 
   private final CommandContext desk;
   private final ContentOptions asked;
   private final Path out;
   private final boolean first;
+  private final boolean siteLost;
 
   IssueCommand(CommandContext desk, Arguments given) throws UsageException {
     this.desk = desk;
     this.asked = ContentOptions.of(given);
     this.out = given.path(OUT).orElse(Path.of("site"));
     this.first = given.has(FIRST);
+    this.siteLost = given.has(SITE_LOST);
   }
 
   @Override
   public ExitCode run() throws IOException, UsageException {
     Path content = desk.contentFolder(asked);
     Path target = desk.outputFolder(out, content);
+    ApprovalFiles files = ApprovalFiles.in(desk.surroundings().disk(), content);
     try (Progress progress = desk.progress();
-        OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target)) {
-      SortedMap<String, OutputFile> hanging = folder.files();
-      Register before = before(hanging);
+        OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), target);
+        SafeFile ledger = files.hold()) {
+      Issuing.Hanging hanging = new Issuing.Hanging(folder.files(), folder.written());
       progress.stage("reading and judging the content");
-      CheckedContent judged = new LastIssue(before, out).compared(desk.judged(asked));
-      List<Problem> ledger = ledgerProblems(judged, before);
-      Optional<String> blocked = blocked(judged, ledger);
+      CheckedContent read = desk.judged(asked);
+      Register register = before(hanging.files(), read.approvals());
+      CheckedContent judged = new LastIssue(register, out).compared(read);
+      Books books = new Books(read.approvals(), register).adopted();
+      Optional<String> blocked = blocked(judged, books);
       if (blocked.isPresent()) {
         List<String> told = new ArrayList<>(folder.notices());
         told.add("nothing was issued: " + blocked.get());
-        return stopped(judged.with(ledger), told);
+        return stopped(judged.with(books.problems()), told);
       }
+      LocalDate day = desk.dayOf(asked.on(), books);
       progress.stage("making the pages and cards");
       OutputFile unit = KeptUnit.of(desk.surroundings().disk(), content);
-      Issuing.Ready ready = Issuing.of(judged, before, hanging, desk.day(asked), unit);
-      Optional<RunResult.Written> written = written(ready, before, folder);
+      Issuing.Ready ready = Issuing.of(judged, day, books, hanging, unit);
+      OutputFolder.Staged staged = folder.stage(ready.files());
+      files.write(read.approvals(), ready.after().approvals(), ledger);
+      Optional<RunResult.Written> written = written(staged.swap(), ready, books);
       List<String> told = new ArrayList<>(folder.notices());
-      told.addAll(IssueLists.of(ready, before));
+      told.addAll(IssueLists.of(ready, books, hanging.altered()));
       return ended(judged.with(ready.problems()), told, !allIssued(ready.issue()), written);
     }
   }
 
-  /** An issue that would only repeat the last one is none. */
+  /** An issue that would only repeat the last one is none, even where files were made right. */
   private Optional<RunResult.Written> written(
-      Issuing.Ready ready, Register before, OutputFolder folder) throws IOException {
-    if (ready.register().equals(before)) {
-      return Optional.empty();
-    }
-    OutputFolder.Replaced replaced = folder.replace(ready.files());
-    return Optional.of(
-        new RunResult.Written(
-            out, replaced.files(), replaced.changed(), out.resolve("index.html")));
+      OutputFolder.Replaced replaced, Issuing.Ready ready, Books before) {
+    return ready.after().register().equals(before.register())
+        ? Optional.empty()
+        : Optional.of(
+            new RunResult.Written(
+                out, replaced.files(), replaced.changed(), out.resolve("index.html")));
   }
 
   /** Why nothing can be issued at all, if so. */
-  private static Optional<String> blocked(CheckedContent judged, List<Problem> ledger) {
+  private static Optional<String> blocked(CheckedContent judged, Books books) {
     if (judged.analysis().isEmpty()) {
       return Optional.of("the unit itself could not be read");
     }
-    if (!ledger.isEmpty()) {
+    if (!books.problems().isEmpty()) {
+      return Optional.of("the ledger and the site folder do not belong together as they are");
+    }
+    if (judged.errors().anyMatch(ErrorScope::isLedger)) {
       return Optional.of("the ledger of approvals is not as it was signed");
     }
-    return Issuing.blocking(judged, judged.analysis().get().unit()).stream()
+    return Troubles.blocking(judged, judged.analysis().get().unit()).stream()
         .findFirst()
         .map(problem -> "the error at " + problem.at() + " may touch every card");
   }
@@ -105,7 +118,11 @@ final class IssueCommand implements Command {
     return ended(judged, told, true, Optional.empty());
   }
 
-  private Register before(SortedMap<String, OutputFile> hanging) throws UsageException {
+  private Register before(SortedMap<String, OutputFile> hanging, Approvals approvals)
+      throws UsageException {
+    if (siteLost) {
+      return rebuilt(approvals);
+    }
     if (first && hanging.isEmpty()) {
       return Register.none();
     }
@@ -116,24 +133,15 @@ final class IssueCommand implements Command {
     return RegisterFile.in(hanging, out);
   }
 
-  /** A ledger that was touched vouches for nothing. */
-  private static List<Problem> ledgerProblems(CheckedContent judged, Register before) {
-    Ledger ledger = judged.approvals().ledger();
-    Optional<Fingerprint> head = before.ledgerHead();
-    Stream<Problem> shortened =
-        head.filter(seal -> !ledger.reaches(seal)).stream()
-            .map(
-                seal ->
-                    LedgerFaults.SHORTENED
-                        .at(
-                            Location.startOf(Ledger.FILE),
-                            "the ledger had a line with the seal "
-                                + seal.shortText()
-                                + " at the last issue, and has it no more")
-                        .help("restore the ledger from a copy"));
-    Stream<Problem> altered =
-        judged.problems().stream().filter(each -> LedgerFaults.all().contains(each.fault()));
-    return Stream.concat(shortened, altered).toList();
+  private static Register rebuilt(Approvals approvals) throws UsageException {
+    return new Books(approvals, Register.none())
+        .rebuilt()
+        .filter(register -> !register.lines().isEmpty())
+        .orElseThrow(
+            () ->
+                new UsageException(
+                    "the ledger tells of no issue, or 'approved' lacks what its lines name; bring"
+                        + " the content back from a copy"));
   }
 
   /** The lists are results for a person, and notices in the one document for a program. */

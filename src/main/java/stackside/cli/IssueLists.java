@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import stackside.derive.edition.Books;
 import stackside.derive.edition.CardEntry;
 import stackside.derive.edition.Decision;
 import stackside.derive.edition.Decision.Outcome;
+import stackside.derive.edition.Issue;
 import stackside.derive.edition.Register;
 import stackside.derive.edition.RegisterEntry;
 
@@ -22,11 +24,16 @@ final class IssueLists {
     this.before = before;
   }
 
-  static List<String> of(Issuing.Ready ready, Register before) {
-    IssueLists lists = new IssueLists(ready.issue().decisions(), before);
-    if (ready.register().equals(before)) {
-      before.last().map(IssueLists::unchanged).ifPresent(lists.lines::add);
+  static List<String> of(Issuing.Ready ready, Books books, List<String> altered) {
+    IssueLists lists = new IssueLists(ready.issue().decisions(), books.register());
+    if (ready.after().register().equals(books.register())) {
+      books.register().last().map(IssueLists::unchanged).ifPresent(lists.lines::add);
     }
+    altered.forEach(
+        path ->
+            lists.lines.add("the file " + path + " was not as it was issued; it was made right"));
+    lists.lines.removeIf(line -> ready.lost().stream().anyMatch(line::contains));
+    books.lost().forEach(lists::lost);
     lists.list("print these: ", Outcome.NEXT_EDITION, IssueLists::printed);
     lists.with(Outcome.NEXT_EDITION).flatMap(lists::replaced).forEach(lists.lines::add);
     lists.list(
@@ -37,15 +44,44 @@ final class IssueLists {
         "stays up: ",
         Outcome.STAYS,
         each -> taken(each.entry().orElseThrow()) + ", not replaced: " + each.reason());
+    lists
+        .with(Outcome.STAYS_DOWN)
+        .filter(each -> !each.reason().equals(Issue.NO_SUCH_CARD))
+        .forEach(each -> lists.lines.add("stays down: " + down(each)));
     lists.list("not issued yet: ", Outcome.NOT_YET, each -> each.name() + ": " + each.reason());
     ready
         .lost()
-        .forEach(path -> lists.lines.add("the file " + path + " of an edition in use is lost"));
+        .forEach(
+            path ->
+                lists.lines.add(
+                    "the file "
+                        + path
+                        + " of an edition in use is lost, or not as it was issued; bring it back from"
+                        + " a copy of the site folder"));
     return lists.lines;
   }
 
+  /** An issue that was begun and never reached the folder may have left prints all the same. */
+  private void lost(RegisterEntry entry) {
+    lines.add(
+        "issue "
+            + entry.number()
+            + " of "
+            + entry.on()
+            + " was begun and lost; its number and its editions are not given again");
+    entry.cards().stream()
+        .filter(CardEntry::current)
+        .forEach(card -> lines.add("take down, if it was printed: " + taken(card)));
+  }
+
+  private static String down(Decision decision) {
+    return taken(decision.entry().orElseThrow()) + ": " + decision.reason();
+  }
+
   private static String unchanged(RegisterEntry last) {
-    return "nothing has changed since issue "
+    return "nothing has changed since "
+        + last.deed().word()
+        + " "
         + last.number()
         + " of "
         + last.on()

@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import stackside.content.ContentReader;
 import stackside.model.Unit;
@@ -74,5 +76,20 @@ final class KeptUnit {
         Files.deleteIfExists(path);
       }
     }
+  }
+
+  /** The name of the unit whose issue lies in a folder. */
+  static Optional<String> name(Disk disk, Path folder) throws IOException, UsageException {
+    Path kept = folder.resolve(KEPT);
+    if (disk.at(kept) != Disk.Entry.FILE) {
+      return Optional.empty();
+    }
+    Optional<byte[]> bytes = disk.read(kept, SizeLimit.WRITTEN);
+    if (bytes.isEmpty()) {
+      return Optional.empty();
+    }
+    SortedMap<String, OutputFile> files = new TreeMap<>();
+    files.put(KEPT, new OutputFile(KEPT, bytes.get()));
+    return Optional.of(in(files).details().name().value());
   }
 }

@@ -1,11 +1,15 @@
 package stackside.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import stackside.derive.edition.Books;
 import stackside.derive.edition.RecordFaults;
 import stackside.derive.edition.Records;
 import stackside.derive.edition.Register;
+import stackside.publish.Disk;
 import stackside.source.Location;
 import stackside.source.Note;
 import stackside.source.Problem;
@@ -15,15 +19,40 @@ import stackside.source.Problem;
  *
  * @param register empty where nothing of this content was issued
  * @param site the folder where it was looked for, as named
+ * @param other the name of another unit whose issue lies there, if one does
  */
-record LastIssue(Register register, Path site) {
+record LastIssue(Register register, Path site, Optional<String> other) {
+
+  LastIssue(Register register, Path site) {
+    this(register, site, Optional.empty());
+  }
+
+  /** What lies in a site folder; an issue of another unit is none of this one. */
+  static LastIssue beside(Disk disk, Path folder, Path site, CheckedContent judged)
+      throws IOException, UsageException {
+    Register register = RegisterFile.beside(disk, folder).orElse(Register.none());
+    boolean together =
+        new Books(judged.approvals(), register).problems().isEmpty() || judged.analysis().isEmpty();
+    Optional<String> name = together ? Optional.empty() : KeptUnit.name(disk, folder);
+    boolean own =
+        name.isEmpty()
+            || judged.analysis().stream()
+                .map(analysis -> analysis.unit().details().name().value())
+                .anyMatch(name.get()::equals);
+    return own ? new LastIssue(register, site) : new LastIssue(Register.none(), site, name);
+  }
 
   /** What was compared, in a sentence for whoever asked for it. */
   String words() {
     return register
         .last()
         .map(last -> "compared with what '" + site + "' holds as of " + last.on())
-        .orElse("'" + site + "' holds no issue of this content, so it was compared with none");
+        .orElseGet(
+            () ->
+                other
+                        .map(name -> "'" + site + "' holds an issue of " + name + ", another unit")
+                        .orElse("'" + site + "' holds no issue")
+                    + ", so it was compared with none");
   }
 
   /**
@@ -46,7 +75,13 @@ record LastIssue(Register register, Path site) {
                 each ->
                     ErrorScope.isUnread(each) || found.stream().noneMatch(it -> explains(it, each)))
             .toList();
-    return judged.telling(others).with(found);
+    return judged
+        .telling(others)
+        .with(found)
+        .with(
+            register.lines().isEmpty()
+                ? List.of()
+                : new Books(judged.approvals(), register).problems());
   }
 
   /** Whether a problem is about a row, or notes one, of which it is known that it was changed. */

@@ -11,11 +11,15 @@ import stackside.derive.program.Mismatch;
 import stackside.derive.program.ProgramCheck;
 import stackside.derive.program.SlotReading;
 import stackside.derive.signed.Approvals;
+import stackside.derive.signed.Decisions;
 import stackside.derive.signed.SignedFacts;
+import stackside.derive.standing.GoneStanding;
 import stackside.derive.standing.OutputCheckStanding;
 import stackside.derive.standing.SignatureStanding;
 import stackside.derive.standing.Standing;
+import stackside.model.Alarm;
 import stackside.model.OutputCheck;
+import stackside.model.Role;
 import stackside.model.ServiceEvent;
 import stackside.model.ThingId;
 import stackside.model.Unit;
@@ -29,8 +33,10 @@ import stackside.quantity.Watts;
  * @param basis by what it is judged
  * @param words what is the matter, as the end of a sentence about the thing
  * @param details what changed, one a line
+ * @param alarm what it raises, where it speaks against a card that hangs
  */
-record OpenItem(ThingId about, Basis basis, String words, List<String> details) {
+record OpenItem(
+    ThingId about, Basis basis, String words, List<String> details, Optional<Alarm> alarm) {
 
   /** By what it is judged. */
   enum Basis {
@@ -47,16 +53,41 @@ record OpenItem(ThingId about, Basis basis, String words, List<String> details) 
     this(about, basis, words, List.of());
   }
 
+  /** One that speaks against no card that hangs. */
+  OpenItem(ThingId about, Basis basis, String words, List<String> details) {
+    this(about, basis, words, details, Optional.empty());
+  }
+
+  private OpenItem raising(Alarm raised) {
+    return new OpenItem(about, basis, words, details, Optional.of(raised));
+  }
+
   /** Everything that is the matter on the day of the standing. */
   static List<OpenItem> of(Unit unit, Standing standing, Approvals approvals) {
     List<OpenItem> matters = new ArrayList<>();
-    standing.signatures().forEach(each -> of(unit, each, approvals).ifPresent(matters::add));
+    Decisions decisions = approvals.on(standing.on());
+    standing.signatures().forEach(each -> of(unit, each, decisions).ifPresent(matters::add));
+    standing.gone().forEach(each -> matters.add(of(each)));
+    matters.addAll(ofRecords(standing));
+    return List.copyOf(matters);
+  }
+
+  /** What is the matter with programs and outputs. */
+  static List<OpenItem> ofRecords(Standing standing) {
+    List<OpenItem> matters = new ArrayList<>();
     standing.programs().all().forEach(each -> of(each).ifPresent(matters::add));
     standing.outputChecks().forEach(each -> of(each).ifPresent(matters::add));
     return List.copyOf(matters);
   }
 
-  private static Optional<OpenItem> of(Unit unit, SignatureStanding signed, Approvals approvals) {
+  private static OpenItem of(GoneStanding gone) {
+    return new OpenItem(
+        gone.thing(),
+        Basis.SIGNATURES,
+        "gone from the content, and that is not signed by " + roles(gone.missing().stream()));
+  }
+
+  private static Optional<OpenItem> of(Unit unit, SignatureStanding signed, Decisions decisions) {
     ThingId thing = signed.thing().id();
     return switch (signed.state()) {
       case SIGNED -> Optional.empty();
@@ -68,25 +99,29 @@ record OpenItem(ThingId about, Basis basis, String words, List<String> details) 
                   thing,
                   Basis.SIGNATURES,
                   "changed since it was signed, and not signed again by " + roles(signed),
-                  changes(unit, signed, approvals)));
+                  changes(unit, signed, decisions)));
       case REVIEW_OVERDUE ->
           Optional.of(
               new OpenItem(
-                  thing,
-                  Basis.SIGNATURES,
-                  "overdue for review" + signed.reviewBy().map(day -> " since " + day).orElse("")));
+                      thing,
+                      Basis.SIGNATURES,
+                      "overdue for review"
+                          + signed.reviewBy().map(day -> " since " + day).orElse(""))
+                  .raising(Alarm.REVIEW_OVERDUE));
     };
   }
 
   private static String roles(SignatureStanding signed) {
-    return signed.missing().stream()
-        .map(wanted -> wanted.role().value().id().slug())
-        .collect(Collectors.joining(" and "));
+    return roles(signed.missing().stream().map(SignatureStanding.Wanted::role));
   }
 
-  private static List<String> changes(Unit unit, SignatureStanding signed, Approvals approvals) {
+  private static String roles(Stream<Role> roles) {
+    return roles.map(role -> role.id().slug()).collect(Collectors.joining(" and "));
+  }
+
+  private static List<String> changes(Unit unit, SignatureStanding signed, Decisions decisions) {
     return SignedFacts.of(unit, signed.thing())
-        .flatMap(approvals::sinceSigned)
+        .flatMap(decisions::sinceSigned)
         .map(
             since ->
                 since.changes().stream()
@@ -94,9 +129,9 @@ record OpenItem(ThingId about, Basis basis, String words, List<String> details) 
                         change ->
                             change.words()
                                 + " (signed "
-                                + since.entry().date()
+                                + since.decision().day()
                                 + " by "
-                                + since.entry().role()
+                                + since.decision().role()
                                 + ")")
                     .toList())
         .orElse(List.of());
@@ -132,7 +167,8 @@ record OpenItem(ThingId about, Basis basis, String words, List<String> details) 
                               asset,
                               Basis.READINGS,
                               slot + " does not hold what is approved",
-                              check.mismatches().stream().map(OpenItem::words).toList())));
+                              check.mismatches().stream().map(OpenItem::words).toList()))
+                  .raising(Alarm.PROGRAM_DIFFERS));
     };
   }
 
@@ -176,7 +212,14 @@ record OpenItem(ThingId about, Basis basis, String words, List<String> details) 
                       + check.dueBy().map(d -> " since " + d).orElse(""));
         };
     List<String> details = check.last().stream().flatMap(each -> words(each).stream()).toList();
-    return words.map(each -> new OpenItem(check.asset().id(), Basis.OUTPUT_CHECKS, each, details));
+    Optional<Alarm> alarm =
+        switch (check.state()) {
+          case OUT_OF_TOLERANCE -> Optional.of(Alarm.OUTPUT_OUT_OF_TOLERANCE);
+          case OVERDUE -> Optional.of(Alarm.CHECK_OVERDUE);
+          case CHECKED, NEVER_CHECKED, NO_LONGER_COUNTS -> Optional.empty();
+        };
+    return words.map(
+        each -> new OpenItem(check.asset().id(), Basis.OUTPUT_CHECKS, each, details, alarm));
   }
 
   private static Optional<String> words(Measured measured) {

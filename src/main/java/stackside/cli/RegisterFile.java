@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import stackside.derive.edition.DamagedRegister;
 import stackside.derive.edition.Register;
-import stackside.derive.signed.Ledger;
 import stackside.publish.Disk;
 import stackside.publish.PublishFailure;
 import stackside.render.OutputFile;
@@ -42,19 +41,13 @@ final class RegisterFile {
     }
   }
 
-  /**
-   * The register in the site folder beside the content, for comparing with; absent where nothing
-   * was issued there, or where it is of other content: a ledger that does not reach it was not
-   * issued from.
-   */
-  static Optional<Register> beside(Disk disk, Path folder, Ledger ledger)
-      throws IOException, UsageException {
+  /** The register of a site folder, for comparing with; absent where nothing was issued there. */
+  static Optional<Register> beside(Disk disk, Path folder) throws IOException, UsageException {
     Path file = folder.resolve(Register.FILE);
     if (disk.at(file) != Disk.Entry.FILE) {
       return Optional.empty();
     }
     byte[] bytes = disk.read(file, SizeLimit.MADE).orElseThrow(() -> PublishFailure.tooLarge(file));
-    return Optional.of(read(bytes, folder))
-        .filter(register -> register.ledgerHead().filter(ledger::reaches).isPresent());
+    return Optional.of(read(bytes, folder));
   }
 }

@@ -1,36 +1,35 @@
 package stackside.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.commons.cli.Option;
 import stackside.content.NearNames;
-import stackside.derive.Analysis;
+import stackside.derive.edition.Books;
 import stackside.derive.edition.CardEntry;
-import stackside.derive.edition.Editions;
 import stackside.derive.edition.Register;
+import stackside.derive.edition.RegisterEntry;
+import stackside.derive.edition.Stop;
+import stackside.derive.signed.Approvals;
 import stackside.model.Initials;
-import stackside.model.Unit;
 import stackside.publish.OutputFolder;
-import stackside.render.Marking;
-import stackside.render.OutputFile;
-import stackside.render.Publication;
-import stackside.render.site.SiteRenderer;
+import stackside.publish.SafeFile;
 
 /**
  * Takes cards out of use at once, in one role. It needs nothing but the issued site folder: the
  * content may be broken, half edited or out of reach.
  */
 final class WithdrawCommand implements Command {
-  private static final String ASSET = "asset:";
   private static final CommandSpec.Place CARD =
       new CommandSpec.Place(
-          "CARD", true, "A card by its name or by the code on it, or asset:NUMBER.");
+          "CARD",
+          true,
+          "A card by its name, by the code on it or by the address that was scanned, or"
+              + " asset:NUMBER.");
   private static final Option REASON =
       CommandSpec.required("reason", "WORDS", "Why, in words for everybody.");
   private static final Option ROLE =
@@ -39,14 +38,19 @@ final class WithdrawCommand implements Command {
       CommandSpec.required("initials", "INITIALS", "The initials of the person.");
   private static final Option OUT =
       CommandSpec.option("out", "FOLDER", "The issued site folder; 'site' if none is named.");
+  private static final Option CONTENT =
+      CommandSpec.option(
+          "content",
+          "FOLDER",
+          "The content, whose ledger learns of it if it is at hand; 'content' if none is named.");
   static final CommandSpec FORM =
       new CommandSpec(
           "withdraw",
           "Takes a card, or all cards of one generator, out of use at once, with a reason. It needs"
               + " the issued site folder and nothing else; the rest of the site stays as it was"
-              + " issued. Only a later issue brings a card back.",
+              + " issued. It stands through every issue, until 'lift' ends it.",
           Optional.of(CARD),
-          List.of(REASON, ROLE, INITIALS, OUT, ContentOptions.ON));
+          List.of(REASON, ROLE, INITIALS, OUT, CONTENT, ContentOptions.ON));
 
   private final CommandContext desk;
   private final String card;
@@ -54,7 +58,8 @@ final class WithdrawCommand implements Command {
   private final String role;
   private final String initials;
   private final Path out;
-  private final LocalDate on;
+  private final Path content;
+  private final Optional<LocalDate> on;
 
   WithdrawCommand(CommandContext desk, Arguments given) throws UsageException {
     this.desk = desk;
@@ -63,7 +68,8 @@ final class WithdrawCommand implements Command {
     this.role = given.text(ROLE).orElseThrow();
     this.initials = given.text(INITIALS).orElseThrow();
     this.out = given.path(OUT).orElse(Path.of("site"));
-    this.on = given.day(ContentOptions.ON).orElseGet(desk.surroundings().today());
+    this.content = given.path(CONTENT).orElse(Path.of("content"));
+    this.on = given.day(ContentOptions.ON);
   }
 
   @Override
@@ -75,79 +81,130 @@ final class WithdrawCommand implements Command {
     if (reason.isBlank()) {
       throw new UsageException("say why, with --reason");
     }
-    try (OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), desk.path(out))) {
-      SortedMap<String, OutputFile> hanging = folder.files();
-      Register before = RegisterFile.in(hanging, out);
-      List<CardEntry> chosen = chosen(before);
-      Unit unit = KeptUnit.in(hanging);
-      refuseUnknownRole(unit);
+    ApprovalFiles files =
+        ApprovalFiles.in(desk.surroundings().disk(), desk.path(content).toAbsolutePath());
+    try (OutputFolder folder = OutputFolder.hold(desk.surroundings().disk(), desk.path(out));
+        Alongside ledger = Alongside.of(files, desk.path(content))) {
+      IssuedSite site = IssuedSite.in(folder, out);
+      Books alone = new Books(Approvals.none(), site.register());
+      Books both = new Books(ledger.approvals(), site.register());
+      boolean together = ledger.isThere() && both.problems().isEmpty();
+      Books before = together ? both.adopted() : alone;
+      LocalDate day = day(before);
+      String what = what(site.register());
+      site.refuseUnknownRole(role);
+      Stop stop = new Stop(what, reason + " (" + initials + ")", Optional.of(role), day);
       List<CardEntry> down =
-          chosen.stream().map(each -> each.outOfUse(reason + " (" + initials + ")")).toList();
-      Register after = before.with(on, Optional.of(role), before.ledgerHead(), down, List.of());
-      folder.replace(files(hanging, after, down, unit, on));
+          current(site.register())
+              .filter(each -> isMeant(what, each))
+              .map(each -> each.outOfUse(stop.why()))
+              .toList();
+      RegisterEntry entry = before.withdrawal(day, role, down, stop);
+      IssuedSite.After after = site.after(entry, down, day);
+      folder.replace(after.files());
       folder.notices().forEach(notice -> desk.console().problem("note: " + notice));
+      site.notes().forEach(note -> desk.console().problem("note: " + note));
       down.forEach(this::tell);
+      if (together) {
+        ledger.write(files, both.approvals(), before.with(after.entry(), initials).approvals());
+      }
       desk.console()
           .result(
-              "open: " + out.resolve("cards.html") + "; only a later 'issue' brings a card back");
+              "open: "
+                  + out.resolve("cards.html")
+                  + "; it stays out of use through every issue until 'lift' ends it");
+      if (!together) {
+        desk.console()
+            .problem(
+                "note: the ledger was not at hand, so only this folder knows of it; keep it until"
+                    + " the next issue");
+      }
     }
     return ExitCode.CLEAN;
   }
 
-  private void tell(CardEntry card) {
+  /** A clock that runs behind does not keep anybody from taking a card down. */
+  private LocalDate day(Books books) throws UsageException {
+    LocalDate today = desk.surroundings().today().get();
+    if (on.isPresent()) {
+      return desk.dayOf(on, books);
+    }
+    return Stream.concat(
+            books.register().last().map(RegisterEntry::on).stream(),
+            books.ledger().lastDay().stream())
+        .filter(today::isBefore)
+        .max(LocalDate::compareTo)
+        .orElse(today);
+  }
+
+  private void tell(CardEntry each) {
     desk.console()
-        .result(Printable.of("take down: " + IssueLists.taken(card) + ": " + card.reason()).text());
+        .result(Printable.of("take down: " + IssueLists.taken(each) + ": " + each.reason()).text());
   }
 
-  private List<CardEntry> chosen(Register register) throws UsageException {
-    List<CardEntry> current =
-        register.cards().values().stream().filter(CardEntry::current).toList();
-    List<CardEntry> chosen = current.stream().filter(this::isMeant).toList();
-    if (chosen.isEmpty()) {
-      List<String> near = NearNames.of(card, current.stream().map(CardEntry::name).toList());
-      throw new UsageException(
-          "no card in use is '"
-              + card
-              + "'"
-              + (near.isEmpty() ? "" : "; " + NearNames.question(near)));
+  private static Stream<CardEntry> current(Register register) {
+    return register.cards().values().stream().filter(CardEntry::current);
+  }
+
+  /** What was named, as a stop names it. */
+  private String what(Register register) throws UsageException {
+    Optional<String> meant =
+        current(register).flatMap(each -> Named.of(card, each).stream()).findFirst();
+    if (meant.isPresent()) {
+      return meant.get();
     }
-    return chosen;
+    Optional<String> down =
+        register.cards().values().stream()
+            .flatMap(each -> Named.of(card, each).stream())
+            .findFirst();
+    List<String> near = NearNames.of(card, current(register).map(CardEntry::name).toList());
+    throw new UsageException(
+        down.map(what -> what + " is out of use already; nothing was changed")
+            .orElseGet(
+                () ->
+                    "no card in use is '"
+                        + card
+                        + "'"
+                        + (near.isEmpty() ? "" : "; " + NearNames.question(near))));
   }
 
-  private boolean isMeant(CardEntry each) {
-    return each.name().equals(card)
-        || each.code().equals(card)
-        || (ASSET + each.asset()).equals(card);
+  private static boolean isMeant(String what, CardEntry each) {
+    return what.equals(Stop.asset(each.asset())) || what.equals(Stop.card(each.name()));
   }
 
-  private void refuseUnknownRole(Unit unit) throws UsageException {
-    List<String> roles = unit.details().roles().stream().map(r -> r.id().slug()).toList();
-    if (!roles.contains(role)) {
-      throw new UsageException(
-          "there is no role '" + role + "'; unit.yaml has " + NearNames.quoted(roles, " and "));
+  /** The ledger, if it lies at hand whole and nobody else is at work on it. */
+  private record Alongside(Approvals approvals, Optional<SafeFile> held) implements AutoCloseable {
+
+    static Alongside of(ApprovalFiles files, Path content) {
+      Optional<SafeFile> held = Optional.empty();
+      try {
+        if (Files.isDirectory(content)) {
+          held = Optional.of(files.hold());
+          ApprovalFiles.Read read = files.read();
+          if (read.problems().isEmpty() && !read.approvals().ledger().lines().isEmpty()) {
+            return new Alongside(read.approvals(), held);
+          }
+          held.get().close();
+        }
+      } catch (IOException e) {
+        // Whatever is the matter with the ledger, the card comes down.
+      }
+      return new Alongside(Approvals.none(), Optional.empty());
     }
-  }
 
-  /** The site as it stands, with new pages about cards and without the withdrawn files. */
-  private static List<OutputFile> files(
-      SortedMap<String, OutputFile> hanging,
-      Register after,
-      List<CardEntry> down,
-      Unit unit,
-      LocalDate on) {
-    Publication publication =
-        new Publication(
-            Analysis.of(unit),
-            List.of(),
-            List.of(),
-            Marking.ISSUED,
-            new Editions(new TreeMap<>(), after),
-            on);
-    SortedMap<String, OutputFile> files = new TreeMap<>(hanging);
-    down.forEach(each -> files.remove(each.path()));
-    SiteRenderer.renderAfterWithdrawal(publication, List.copyOf(files.values()), down)
-        .forEach(file -> files.put(file.path(), file));
-    files.put(Register.FILE, OutputFile.text(Register.FILE, after.text()));
-    return new ArrayList<>(files.values());
+    boolean isThere() {
+      return held.isPresent();
+    }
+
+    void write(ApprovalFiles files, Approvals before, Approvals after) throws IOException {
+      files.write(before, after, held.orElseThrow());
+    }
+
+    @Override
+    public void close() throws IOException {
+      if (held.isPresent()) {
+        held.get().close();
+      }
+    }
   }
 }

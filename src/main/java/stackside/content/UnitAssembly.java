@@ -28,9 +28,9 @@ import stackside.model.Machine;
 import stackside.model.OutputCheck;
 import stackside.model.Profile;
 import stackside.model.ProgramReading;
+import stackside.model.Role;
 import stackside.model.Room;
 import stackside.model.ServiceEvent;
-import stackside.model.Signature;
 import stackside.model.Site;
 import stackside.model.SiteGroup;
 import stackside.model.Step;
@@ -68,6 +68,20 @@ final class UnitAssembly {
   /** What a file of profiles holds. Its machine is the machine of each profile. */
   record ProfilesFile(Location at, SourceNode machine, @AtLeastOne List<SourceNode> profiles) {}
 
+  /**
+   * A line of the ledger, which is read for itself elsewhere; here only its role must be one of the
+   * unit's.
+   */
+  record LedgerLine(
+      Location at,
+      Fact<String> date,
+      Fact<String> what,
+      Fact<String> state,
+      Optional<Fact<String>> basis,
+      Optional<Fact<Role>> role,
+      Optional<Fact<String>> initials,
+      Fact<String> seal) {}
+
   UnitAssembly(ContentFolder folder, Findings findings) {
     this.folder = folder;
     this.findings = findings;
@@ -92,9 +106,9 @@ final class UnitAssembly {
     List<ProgramReading> readings = rows(Layout.Single.PROGRAM_READINGS, ProgramReading.class);
     List<ServiceEvent> events = rows(Layout.Single.SERVICE_EVENTS, ServiceEvent.class);
     List<OutputCheck> checks = rows(Layout.Single.OUTPUT_CHECKS, OutputCheck.class);
+    rows(Layout.Single.APPROVALS, LedgerLine.class);
     mentions.check(values.references());
-    List<Signature> signatures = rows(Layout.Single.APPROVALS, Signature.class);
-    return details.map(each -> unit(each, readings, events, checks, signatures));
+    return details.map(each -> unit(each, readings, events, checks));
   }
 
   /** Something that is no language could be the path of a file. */
@@ -344,8 +358,7 @@ final class UnitAssembly {
       UnitDetails details,
       List<ProgramReading> readings,
       List<ServiceEvent> events,
-      List<OutputCheck> checks,
-      List<Signature> signatures) {
+      List<OutputCheck> checks) {
     OwnWords own = new OwnWords(folder, findings);
     return new Unit(
         details,
@@ -370,7 +383,6 @@ final class UnitAssembly {
         scope.whole(Kind.DRILL, Drill.class),
         scope.whole(Kind.PATH, LearningPath.class),
         scope.whole(Kind.HANDBOOK, HandbookPage.class),
-        signatures,
         own.templates(),
         own.words(details.language().value()),
         scope.broken());

@@ -14,7 +14,5 @@ public enum SignedKind implements Word {
   /** The list of publications, as a single thing. */
   SOURCES,
   /** What applies to the whole unit. Everyone who signs anything signs this too. */
-  POLICIES,
-  /** What one role signs. The role signs this itself, so that nobody loses a say unasked. */
-  ROLE
+  POLICIES
 }

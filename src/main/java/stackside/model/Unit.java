@@ -40,7 +40,6 @@ public record Unit(
     List<Drill> drills,
     List<LearningPath> paths,
     List<HandbookPage> handbook,
-    List<Signature> signatures,
     Map<String, String> templates,
     Map<String, Fact<String>> ownWords,
     List<Broken> broken) {
@@ -68,7 +67,6 @@ public record Unit(
     drills = IndexedList.to(drills, each -> machinesOf(each, models));
     paths = IndexedList.toThemselves(paths);
     handbook = IndexedList.toThemselves(handbook);
-    signatures = List.copyOf(signatures);
     templates = Collections.unmodifiableMap(new TreeMap<>(templates));
     ownWords = Collections.unmodifiableMap(new TreeMap<>(ownWords));
     broken = IndexedList.toThemselves(broken);

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stackside.quantity.Months;
 import stackside.source.Location;
 
@@ -17,9 +18,12 @@ import stackside.source.Location;
  * @param makeSafe what to do first whatever is wrong, line by line; the same on every card
  * @param patients lightest first or last, as the author prefers
  * @param signatures who signs what
- * @param words the unit's own words for things with several names
- * @param verbs verbs that a step on a card may start with, in addition to those that the program
- *     knows, because a unit writes in its own language
+ * @param stopOrWarn what is done where a record or a day raises an alarm
+ * @param lifts the role that says that what was out of use may be used again
+ * @param onePersonTwoRoles whether one person may sign in two roles
+ * @param words the unit's own word for a thing with several names
+ * @param verbs what a step on a card may begin with, besides the verbs that the program knows: a
+ *     unit writes in its own language
  */
 public record UnitDetails(
     Location at,
@@ -36,6 +40,9 @@ public record UnitDetails(
     @AtLeastOne Map<SignedKind, List<Fact<Role>>> signatures,
     @AtLeastOne Map<SignedKind, Fact<Months>> reviewAfter,
     OutputCheckPolicy outputCheck,
+    Map<Alarm, Fact<AlarmAnswer>> stopOrWarn,
+    Optional<Fact<Role>> lifts,
+    Optional<Fact<Boolean>> onePersonTwoRoles,
     Map<Term, Fact<String>> words,
     List<Fact<String>> verbs) {
   public UnitDetails {
@@ -45,7 +52,20 @@ public record UnitDetails(
     roles = List.copyOf(roles);
     signatures = Collections.unmodifiableMap(new LinkedHashMap<>(signatures));
     reviewAfter = Collections.unmodifiableMap(new LinkedHashMap<>(reviewAfter));
+    stopOrWarn = Collections.unmodifiableMap(new LinkedHashMap<>(stopOrWarn));
     words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
     verbs = List.copyOf(verbs);
+  }
+
+  /** What an alarm brings; what shows harm stops, unless the unit chose otherwise. */
+  public AlarmAnswer answer(Alarm alarm) {
+    Fact<AlarmAnswer> chosen = stopOrWarn.get(alarm);
+    if (chosen != null) {
+      return chosen.value();
+    }
+    return switch (alarm) {
+      case PROGRAM_DIFFERS, OUTPUT_OUT_OF_TOLERANCE -> AlarmAnswer.STOP;
+      case CHECK_OVERDUE, REVIEW_OVERDUE -> AlarmAnswer.WARN;
+    };
   }
 }

@@ -46,6 +46,12 @@ public interface Disk {
   /** Makes the names in a folder reach the disk, if the system supports it. */
   void flush(Path folder) throws IOException;
 
-  /** Takes the lock on a file and holds it until closed; absent if another run holds it. */
+  /** Where a link leads to in the end. */
+  Path real(Path link) throws IOException;
+
+  /**
+   * Takes the lock that a file stands for, until it is closed; absent if another holds it. The file
+   * goes with the lock.
+   */
   Optional<Closeable> lock(Path file) throws IOException;
 }

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
@@ -96,19 +97,64 @@ public final class LocalDisk implements Disk {
   }
 
   @Override
+  public Path real(Path link) throws IOException {
+    return link.toRealPath();
+  }
+
+  /**
+   * Whoever waited for a file that its holder has deleted meanwhile holds a lock on nothing, and
+   * begins again.
+   */
+  @Override
   public Optional<Closeable> lock(Path file) throws IOException {
-    FileChannel channel =
-        FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-    boolean held = false;
-    try {
-      held = channel.tryLock() != null;
-      return held ? Optional.of(channel) : Optional.empty();
-    } catch (OverlappingFileLockException e) {
-      return Optional.empty();
-    } finally {
-      if (!held) {
-        channel.close();
+    while (true) {
+      create(file);
+      Object key = key(file);
+      FileChannel channel;
+      try {
+        channel = FileChannel.open(file, StandardOpenOption.WRITE);
+      } catch (NoSuchFileException e) {
+        continue;
       }
+      boolean held = false;
+      try {
+        if (channel.tryLock() == null) {
+          return Optional.empty();
+        }
+        held = key.equals(key(file));
+        if (held) {
+          return Optional.of(
+              () -> {
+                Files.deleteIfExists(file);
+                channel.close();
+              });
+        }
+      } catch (OverlappingFileLockException e) {
+        return Optional.empty();
+      } finally {
+        if (!held) {
+          channel.close();
+        }
+      }
+    }
+  }
+
+  private static void create(Path file) throws IOException {
+    try {
+      Files.createFile(file);
+    } catch (FileAlreadyExistsException e) {
+      // Somebody holds it, or a killed run left it behind; the lock tells which.
+    }
+  }
+
+  /** What tells a file from another of the same name. */
+  private static Object key(Path file) throws IOException {
+    try {
+      BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
+      Object key = attributes.fileKey();
+      return key == null ? attributes.creationTime() : key;
+    } catch (NoSuchFileException e) {
+      return "none";
     }
   }
 }

@@ -10,14 +10,17 @@ import java.util.Objects;
  *
  * @param target the output folder
  * @param staged where the next tree is built
- * @param previous where the earlier tree is kept whole during the swap
- * @param discarded where a tree is moved to be deleted
- * @param lock the file that only one run at a time may lock; it is never deleted
+ * @param previous where the earlier tree stands whole during the swap
+ * @param discarded where a tree goes to be deleted
+ * @param lock the file that one run at a time may lock
  */
 record Neighbours(Path target, Path staged, Path previous, Path discarded, Path lock) {
 
-  static Neighbours of(Path folder) throws PublishFailure {
-    Path target = folder.toAbsolutePath().normalize();
+  private static final String LOCK = ".stackside-lock";
+
+  /** A folder that is a link is the folder that it leads to. */
+  static Neighbours of(Disk disk, Path folder) throws PublishFailure {
+    Path target = real(disk, folder.toAbsolutePath().normalize());
     if (target.getFileName() == null) {
       throw PublishFailure.notOurs(
           target + " is the root of a disk; name a folder that Stackside may create");
@@ -28,7 +31,25 @@ record Neighbours(Path target, Path staged, Path previous, Path discarded, Path 
         target.resolveSibling("." + name + ".stackside-new"),
         target.resolveSibling(name + ".stackside-previous"),
         target.resolveSibling("." + name + ".stackside-discarded"),
-        target.resolveSibling("." + name + ".stackside-lock"));
+        target.resolveSibling("." + name + LOCK));
+  }
+
+  private static Path real(Disk disk, Path target) throws PublishFailure {
+    try {
+      return disk.at(target) == Disk.Entry.OTHER ? disk.real(target) : target;
+    } catch (IOException e) {
+      throw PublishFailure.disk(e, target, "Nothing was changed");
+    }
+  }
+
+  /** Whether a file of this name is a lock of ours that a killed run left behind. */
+  static boolean isLock(String name) {
+    return name.startsWith(".") && name.endsWith(LOCK);
+  }
+
+  /** The lock of a file. */
+  static Path lockOf(Path file) {
+    return file.resolveSibling("." + file.getFileName() + LOCK);
   }
 
   Path parent() {

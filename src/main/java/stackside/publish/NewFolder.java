@@ -18,7 +18,7 @@ public final class NewFolder {
    */
   public static void create(Disk disk, Path folder, Collection<OutputFile> files)
       throws PublishFailure {
-    Neighbours names = Neighbours.of(folder);
+    Neighbours names = Neighbours.of(disk, folder);
     Tree staged = new Tree(disk, names.staged());
     try {
       refuseWhatStandsThere(new Tree(disk, names.target()));

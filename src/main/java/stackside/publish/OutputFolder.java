@@ -37,7 +37,7 @@ public final class OutputFolder implements AutoCloseable {
    *     refuses
    */
   public static OutputFolder hold(Disk disk, Path folder) throws PublishFailure {
-    Neighbours names = Neighbours.of(folder);
+    Neighbours names = Neighbours.of(disk, folder);
     OutputFolder held = new OutputFolder(disk, names, lock(disk, names));
     try {
       held.restore();
@@ -83,6 +83,16 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
+  /** The files that were put there, as they were then; none where nothing was. */
+  public FileList written() throws PublishFailure {
+    try {
+      Tree target = tree(names.target());
+      return target.isOurs() ? marker(target).list() : FileList.of(List.of());
+    } catch (IOException e) {
+      throw failure(e);
+    }
+  }
+
   /**
    * Replaces all files of the folder with these.
    *
@@ -92,15 +102,40 @@ public final class OutputFolder implements AutoCloseable {
    *     the message says
    */
   public Replaced replace(Collection<OutputFile> files) throws PublishFailure {
+    return stage(files).swap();
+  }
+
+  /**
+   * Builds the next tree beside the folder and leaves the folder as it is. What goes wrong for lack
+   * of room goes wrong here.
+   */
+  public Staged stage(Collection<OutputFile> files) throws PublishFailure {
     FileTree next = FileTree.of(files);
-    Tree.Unchanged kept;
     try {
       Tree before = tree(names.target());
-      kept = before.isOurs() ? before.kept(next.files()) : Tree.Unchanged.NOTHING;
-      if (kept.isAll(next.files().keySet())) {
-        return new Replaced(kept.paths().size(), 0);
+      Tree.Unchanged kept = before.isOurs() ? before.kept(next.files()) : Tree.Unchanged.NOTHING;
+      if (kept.isAll(next.files().keySet()) && isListed(before, next)) {
+        return () -> new Replaced(kept.paths().size(), 0);
       }
       stage(next, kept.paths());
+      return () -> swapped(next, kept);
+    } catch (IOException e) {
+      giveRoomBack(e);
+      throw failure(e);
+    }
+  }
+
+  private static boolean isListed(Tree before, FileTree next) throws IOException {
+    return marker(before).list().equals(FileList.of(next.files().values()));
+  }
+
+  /** A tree that only has to be put in its place. */
+  public interface Staged {
+    Replaced swap() throws PublishFailure;
+  }
+
+  private Replaced swapped(FileTree next, Tree.Unchanged kept) throws PublishFailure {
+    try {
       swap();
     } catch (IOException e) {
       giveRoomBack(e);
@@ -130,7 +165,7 @@ public final class OutputFolder implements AutoCloseable {
   private void stage(FileTree next, Set<String> unchanged) throws IOException {
     Path staged = names.staged();
     disk.createFolder(staged);
-    disk.write(staged.resolve(Marker.NAME), Marker.bytes(next.files().keySet()));
+    disk.write(staged.resolve(Marker.NAME), new Marker(FileList.of(next.files().values())).bytes());
     for (String folder : next.folders()) {
       disk.createFolder(staged.resolve(folder));
     }

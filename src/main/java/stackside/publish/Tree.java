@@ -39,7 +39,7 @@ record Tree(Disk disk, Path root) {
 
   /** A file that the marker does not list; absent if all files are Stackside's. */
   Optional<String> foreign(Marker marker) throws IOException {
-    return paths().stream().filter(path -> !marker.paths().contains(path)).findFirst();
+    return paths().stream().filter(path -> !marker.list().files().containsKey(path)).findFirst();
   }
 
   /** All files except the marker. */
@@ -103,7 +103,7 @@ record Tree(Disk disk, Path root) {
       String name = String.valueOf(entry.getFileName());
       if (disk.at(entry) == Disk.Entry.FOLDER) {
         collect(entry, prefix + name + "/", paths);
-      } else if (!LEFT_BY_FILE_MANAGERS.contains(name)) {
+      } else if (!LEFT_BY_FILE_MANAGERS.contains(name) && !Neighbours.isLock(name)) {
         paths.add(prefix + name);
       }
     }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import stackside.derive.Analysis;
 import stackside.derive.edition.Editions;
+import stackside.derive.signed.Approvals;
 import stackside.model.Unit;
 import stackside.model.UnitStatus;
 import stackside.source.Fault;
@@ -16,6 +17,7 @@ import stackside.source.Problem;
  * @param faults every kind of mistake that has a page: rules in catalogue order, then reading
  *     faults
  * @param editions the edition printed on each card, and the register that it comes from
+ * @param approvals what was signed
  * @param on the day for which the edition is made; never taken from the clock
  * @param words the program's words in the unit's language, or the unit's own
  */
@@ -25,6 +27,7 @@ public record Publication(
     List<Fault> faults,
     Marking marking,
     Editions editions,
+    Approvals approvals,
     LocalDate on,
     Words words) {
 
@@ -40,23 +43,24 @@ public record Publication(
       List<Fault> faults,
       Marking marking,
       Editions editions,
+      Approvals approvals,
       LocalDate on) {
-    this(analysis, problems, faults, marking, editions, on, Words.of(analysis.unit()));
+    this(analysis, problems, faults, marking, editions, approvals, on, Words.of(analysis.unit()));
   }
 
   /** The same publication with other words. */
   public Publication saying(Words others) {
-    return new Publication(analysis, problems, faults, marking, editions, on, others);
+    return new Publication(analysis, problems, faults, marking, editions, approvals, on, others);
   }
 
-  /** A publication before anything has been issued. */
+  /** A publication before anything was ever signed or issued. */
   public Publication(
       Analysis analysis,
       List<Problem> problems,
       List<Fault> faults,
       Marking marking,
       LocalDate on) {
-    this(analysis, problems, faults, marking, Editions.none(), on);
+    this(analysis, problems, faults, marking, Editions.none(), Approvals.none(), on);
   }
 
   public Unit unit() {

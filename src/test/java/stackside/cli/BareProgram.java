@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import stackside.derive.edition.Editions;
-import stackside.derive.edition.Register;
 import stackside.inspect.CardRules;
 import stackside.publish.LocalDisk;
 import stackside.render.Marking;
@@ -45,12 +44,11 @@ public final class BareProgram {
 
   private static PreparedPages prepare(Path content, LocalDate day) throws Exception {
     LocalDisk disk = new LocalDisk();
-    CheckedContent read = CheckedContent.of(content, disk, day);
-    Register last =
-        RegisterFile.beside(disk, Path.of("site"), read.approvals().ledger())
-            .orElse(Register.none());
-    Editions editions = Editions.drafts(last, day);
-    CheckedContent judged = new LastIssue(last, Path.of("site")).compared(read);
+    CheckedContent read = CheckedContent.of(content, disk, day, day);
+    Path site = Path.of("site");
+    LastIssue last = LastIssue.beside(disk, site, site, read);
+    Editions editions = Editions.drafts(last.register(), day);
+    CheckedContent judged = last.compared(read);
     Publication trial = publication(judged, editions, day);
     List<CardPlan> plans = CardPlanner.plans(trial);
     RenderedCards cards = CardRenderer.render(trial, plans);
@@ -66,6 +64,7 @@ public final class BareProgram {
         Faults.all(),
         Marking.DRAFT,
         editions,
+        judged.approvals(),
         day);
   }
 }

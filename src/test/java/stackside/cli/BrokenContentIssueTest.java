@@ -100,7 +100,7 @@ final class BrokenContentIssueTest {
       throws IOException {
     office.edit(file, before, after);
     int code =
-        office.answering("yes\n".repeat(9), "approve", "--role", "lead-nurse", "--initials", "AB");
+        office.answering("yes\n".repeat(9), "approve", "--role", "lead-nurse", "--initials", "KM");
     assertThat(code).isEqualTo(1);
     assertThat(office.told()).contains("nothing was signed");
   }

@@ -61,7 +61,7 @@ final class DemonstrationHistory {
     Files.deleteIfExists(history.content.resolve(Ledger.FILE));
     delete(history.content.resolve(APPROVED));
     history.live(steps());
-    history.putInPlace();
+    putInPlace(folder);
   }
 
   private void live(List<Step> steps) throws IOException {
@@ -87,7 +87,10 @@ final class DemonstrationHistory {
         issue(step.day());
       }
       case "withdraw" -> decided("withdraw", step);
-      case "lift" -> issue(step.day());
+      case "lift" -> {
+        decided("lift", step);
+        issue(step.day());
+      }
       default -> throw new AssertionError("nobody knows how to '" + step.deed() + "'");
     }
   }
@@ -126,7 +129,7 @@ final class DemonstrationHistory {
             folder,
             () -> LocalDate.parse(day),
             new LocalDisk(),
-            Environment.Audience.PIPE,
+            Environment.Audience.TERMINAL,
             new ByteArrayInputStream("yes\n".repeat(500).getBytes(UTF_8)));
     int code = new Cli(told, told, surroundings).run(arguments);
     assertThat(code).as(day + " " + List.of(arguments) + "\n" + told.toString(UTF_8)).isZero();
@@ -157,7 +160,9 @@ final class DemonstrationHistory {
     return texts;
   }
 
-  private void putInPlace() throws IOException {
+  /** Puts the record that was made in a folder in place of the one that lies here. */
+  static void putInPlace(Path folder) throws IOException {
+    Path content = folder.resolve("content");
     Path here = Path.of("content");
     delete(here.resolve(APPROVED));
     delete(Path.of("site"));
@@ -165,12 +170,6 @@ final class DemonstrationHistory {
     Files.copy(content.resolve(Ledger.FILE), here.resolve(Ledger.FILE));
     Office.copy(content.resolve(APPROVED), here.resolve(APPROVED));
     Office.copy(folder.resolve("site"), Path.of("site"));
-    try (Stream<Path> kept = Files.list(here.resolve(APPROVED))) {
-      for (Path file :
-          kept.filter(each -> each.getFileName().toString().startsWith(".")).toList()) {
-        Files.delete(file);
-      }
-    }
   }
 
   private static void delete(Path folder) throws IOException {

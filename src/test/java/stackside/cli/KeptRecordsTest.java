@@ -42,7 +42,7 @@ final class KeptRecordsTest {
     assertThat(office.err).contains("note: compared with what 'site' holds as of 2026-");
     assertThat(office.run("check", "--site", "elsewhere")).isZero();
     assertThat(office.err)
-        .contains("note: 'elsewhere' holds no issue of this content, so it was compared with none");
+        .contains("note: 'elsewhere' holds no issue, so it was compared with none");
   }
 
   @Test
@@ -92,7 +92,12 @@ final class KeptRecordsTest {
   void anotherUnitsRegister_isNotComparedWith() throws IOException {
     office.edit(EVENTS, SERVICED, "");
     Files.delete(office.content("approvals.csv"));
-    assertThat(office.run("check")).as("nothing is signed any more").isEqualTo(4);
+    assertThat(office.run("check")).isEqualTo(1);
+    assertThat(office.err).contains("[ledger-shortened]");
+    office.edit("unit.yaml", "name: Saltings Endoscopy", "name: Dunes Endoscopy");
+    assertThat(office.run("check")).as(office.err).isEqualTo(4);
+    assertThat(office.err)
+        .contains("'site' holds an issue of Saltings Endoscopy, another unit, so it was compared");
   }
 
   @Test

@@ -9,7 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -26,6 +26,9 @@ public final class Office {
   static final String SIGNED = "2026-11-20";
   static final String FIRST = "2026-11-21";
 
+  private static final SortedMap<String, String> ROLES =
+      new TreeMap<>(Map.of("lead-nurse", "KM", "lead-endoscopist", "TO", "medical-physics", "AP"));
+
   private static final Path CONTENT = Path.of("content");
 
   @SuppressWarnings("NonFinalStaticField") // made once for all tests of a run, then only copied
@@ -35,14 +38,25 @@ public final class Office {
   public String out = "";
   public String err = "";
 
+  /** What the clock says. */
+  LocalDate today = LocalDate.of(2026, 11, 30);
+
   private Office(Path folder) {
     this.folder = folder;
+  }
+
+  /** One that lies there already. */
+  static Office at(Path folder) {
+    return new Office(folder);
   }
 
   /** The demonstration as nobody has signed it. */
   static Office unsigned(Path folder) throws IOException {
     copy(CONTENT, folder.resolve("content"));
     Files.deleteIfExists(folder.resolve("content").resolve(Ledger.FILE));
+    if (Files.exists(folder.resolve("content/approved"))) {
+      SmallOffice.delete(folder.resolve("content/approved"));
+    }
     return new Office(folder);
   }
 
@@ -76,16 +90,23 @@ public final class Office {
     return answering("", arguments);
   }
 
-  /** Runs a command that reads these answers. */
+  /** Runs a command that reads these answers; whoever signs sits at a terminal. */
   int answering(String answers, String... arguments) {
+    return answering(
+        arguments[0].equals("approve") ? Environment.Audience.TERMINAL : Environment.Audience.PIPE,
+        answers,
+        arguments);
+  }
+
+  int answering(Environment.Audience audience, String answers, String... arguments) {
     ByteArrayOutputStream results = new ByteArrayOutputStream();
     ByteArrayOutputStream problems = new ByteArrayOutputStream();
     Environment surroundings =
         new Environment(
             folder,
-            () -> LocalDate.of(2026, 11, 30),
+            () -> today,
             new LocalDisk(),
-            Environment.Audience.PIPE,
+            audience,
             new ByteArrayInputStream(answers.getBytes(UTF_8)));
     int code = new Cli(results, problems, surroundings).run(arguments);
     out = results.toString(UTF_8);
@@ -98,9 +119,17 @@ public final class Office {
   }
 
   public void signAll(String day) {
-    for (String role : List.of("lead-nurse", "lead-endoscopist", "medical-physics")) {
-      answering("yes\n".repeat(500), "approve", "--role", role, "--initials", "AB", "--on", day);
-    }
+    ROLES.keySet().forEach(role -> sign(role, day));
+  }
+
+  /** One role signs all that is open for it. */
+  void sign(String role, String day) {
+    answering(
+        "yes\n".repeat(500), "approve", "--role", role, "--initials", initials(role), "--on", day);
+  }
+
+  static String initials(String role) {
+    return ROLES.getOrDefault(role, "");
   }
 
   Path content(String file) {

@@ -70,10 +70,9 @@ final class OneCauseOneMessageTest {
       Files.write(path, file.getValue());
     }
     LocalDisk disk = new LocalDisk();
-    CheckedContent judged = CheckedContent.of(folder, disk, DAY);
+    CheckedContent judged = CheckedContent.of(folder, disk, DAY, DAY);
     try {
-      Register register =
-          RegisterFile.beside(disk, SITE, judged.approvals().ledger()).orElseThrow();
+      Register register = RegisterFile.beside(disk, SITE).orElseThrow();
       return new LastIssue(register, SITE).compared(judged);
     } catch (UsageException e) {
       throw new AssertionError(e);

@@ -13,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stackside.content.ContentReader;
 import stackside.derive.signed.Approvals;
-import stackside.derive.signed.SignedFacts;
 import stackside.derive.standing.Standing;
 import stackside.model.Unit;
 
@@ -44,7 +43,7 @@ final class OpenItemTest {
 
   private List<String> said(String about) throws IOException {
     Unit unit = ContentReader.read(content).unit().orElseThrow();
-    Standing standing = Standing.of(unit, DAY, SignedFacts.fingerprints(unit));
+    Standing standing = Standing.of(unit, Approvals.none(), DAY);
     return OpenItem.told(OpenItem.of(unit, standing, Approvals.none()))
         .filter(line -> line.contains(about))
         .toList();

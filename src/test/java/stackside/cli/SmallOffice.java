@@ -1,6 +1,7 @@
 package stackside.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static java.util.Locale.ROOT;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
@@ -20,7 +21,7 @@ import stackside.publish.LocalDisk;
 
 /** A folder with a small unit in which commands are run whose disk fails. */
 final class SmallOffice {
-  static final LocalDate DAY = LocalDate.of(2026, 3, 1);
+  static final LocalDate DAY = LocalDate.of(2026, 3, 2);
   private static final String CHANGED = "    cold: Cold snare.\n";
 
   private SmallOffice() {}
@@ -32,8 +33,8 @@ final class SmallOffice {
     }
   }
 
-  /** Makes a unit that has signed, issued and drafted once and changed a line since. */
-  static void issuedAndChanged(Path folder) throws IOException {
+  /** A unit that nobody has signed, with all its programs read and outputs measured. */
+  static void readyToSign(Path folder) throws IOException {
     Path content = folder.resolve("content");
     Office.copy(Path.of("src/test/resources/units/cholla"), content);
     Files.writeString(
@@ -55,8 +56,16 @@ final class SmallOffice {
         EQ-1,2026-02-01,brisk,1,40 W,500 ohm,40 W,Analyser,AB
         EQ-1,2026-02-01,bipolar,low,20 W,100 ohm,20 W,Analyser,AB
         """);
+  }
+
+  /** Makes a unit that has signed, issued and drafted once and changed a line since. */
+  static void issuedAndChanged(Path folder) throws IOException {
+    readyToSign(folder);
+    Path content = folder.resolve("content");
     for (String role : List.of("medical-physics", "lead-nurse", "lead-endoscopist")) {
-      succeeds(folder, "approve", "--role", role, "--initials", "AB");
+      String initials =
+          role.equals("lead-endoscopist") ? "AB" : role.substring(0, 1).toUpperCase(ROOT);
+      succeeds(folder, "approve", "--role", role, "--initials", initials);
     }
     succeeds(folder, "issue", "--first");
     succeeds(folder, "draft");
@@ -80,7 +89,9 @@ final class SmallOffice {
             folder,
             () -> DAY,
             disk,
-            Environment.Audience.PIPE,
+            arguments[0].equals("approve")
+                ? Environment.Audience.TERMINAL
+                : Environment.Audience.PIPE,
             new ByteArrayInputStream("yes\n".repeat(100).getBytes(UTF_8)));
     int code = new Cli(results, problems, surroundings).run(arguments);
     return new Ended(code, results.toString(UTF_8), problems.toString(UTF_8));

@@ -27,7 +27,7 @@ public final class WholeChain {
   }
 
   public static WholeChain of(Path content) throws IOException {
-    return new WholeChain(CheckedContent.of(content, new LocalDisk(), DAY));
+    return new WholeChain(CheckedContent.of(content, new LocalDisk(), DAY, DAY));
   }
 
   /** Whether a unit was read, with problems or without. */

@@ -133,14 +133,14 @@ final class ReferencesTest {
 
   @Test
   void aRenamedRole_isToldOnceBesideItsNewName() {
-    String row = "2026-03-04,drill:no-effect,3f9a,lead-nurse,EF,19bd\n";
+    String row = "2026-03-04,drill:no-effect,3f9a,77c2,lead-nurse,EF,19bd\n";
     assertThat(
             Trial.bare()
                 .with("unit.yaml", Trial.unitFile().replace("id: lead-nurse", "id: nurse-lead"))
                 .with(Trial.DRILL_FILE, Trial.DRILL)
                 .with(
                     "approvals.csv",
-                    "date,thing,fingerprint,role,initials,seal\n"
+                    "date,what,state,basis,role,initials,seal\n"
                         + row
                         + row.replace("19bd", "20be")
                         + row.replace("19bd", "21bf"))
@@ -177,11 +177,11 @@ final class ReferencesTest {
                 .with(
                     "approvals.csv",
                     """
-              date,thing,fingerprint,role,initials,seal
-              2026-03-04,drill:no-effect,3f9a,lead-nurs,EF,19bd
+              date,what,state,basis,role,initials,seal
+              2026-03-04,drill:no-effect,3f9a,77c2,lead-nurs,EF,19bd
               """)
                 .problems())
         .containsExactly(
-            "approvals.csv:2:33+9: there is no role 'lead-nurs' [unknown-reference] | did you mean 'lead-nurse'?");
+            "approvals.csv:2:38+9: there is no role 'lead-nurs' [unknown-reference] | did you mean 'lead-nurse'?");
   }
 }

@@ -56,7 +56,7 @@ final class EveryFailureTest {
     Path prepare(Path base) throws IOException {
       Path target = base.resolve(this == NO_PARENT ? "a/b/site" : "site");
       Files.writeString(base.resolve("own-notes.txt"), "the user's");
-      Neighbours names = Neighbours.of(target);
+      Neighbours names = Neighbours.of(new LocalDisk(), target);
       switch (this) {
         case NOTHING, NO_PARENT -> {}
         case EMPTY_FOLDER -> Files.createDirectory(target);
@@ -162,7 +162,7 @@ final class EveryFailureTest {
   /** Before any repair: a whole tree stands at the place or at the recovery name. */
   private static void somethingWholeStands(Before before, Path target) throws IOException {
     if (before.hasEarlierTree()) {
-      Neighbours names = Neighbours.of(target);
+      Neighbours names = Neighbours.of(new LocalDisk(), target);
       assertThat(List.of(contents(target), contents(names.previous())))
           .as("%s, %s", names.target(), names.previous())
           .containsAnyOf(texts(EARLIER), texts(NEXT));

@@ -159,6 +159,11 @@ public final class FailingDisk implements Disk {
   }
 
   @Override
+  public Path real(Path link) throws IOException {
+    return run("real", link, () -> disk.real(link));
+  }
+
+  @Override
   public Optional<Closeable> lock(Path file) throws IOException {
     return run(
         "lock",

@@ -124,11 +124,21 @@ final class OutputFolderTest {
   }
 
   @Test
-  void linkToAFolder_isLeftAlone() throws IOException {
+  void linkToAFolder_isTheFolder() throws IOException {
     Path real = Files.createDirectory(base.resolve("real"));
     Files.createSymbolicLink(target(), real);
+    build(FILES);
+    assertThat(real.resolve("rooms")).isNotEmptyDirectory();
+    assertThat(target()).isSymbolicLink();
+  }
+
+  @Test
+  void linkToSomebodysFolder_isLeftAlone() throws IOException {
+    Path real = Files.createDirectory(base.resolve("real"));
+    Files.writeString(real.resolve("notes.txt"), "mine");
+    Files.createSymbolicLink(target(), real);
     assertThatThrownBy(() -> build(FILES)).hasMessageContaining("was left unchanged");
-    assertThat(real).isEmptyDirectory();
+    assertThat(real.resolve("notes.txt")).hasContent("mine");
   }
 
   @Test
@@ -147,7 +157,7 @@ final class OutputFolderTest {
 
   @Test
   void strangersAtOurNames_areLeftAlone() throws IOException {
-    Neighbours names = Neighbours.of(target());
+    Neighbours names = Neighbours.of(new LocalDisk(), target());
     for (Path path : List.of(names.staged(), names.discarded(), names.previous())) {
       Files.createDirectory(path);
       Files.writeString(path.resolve("x"), "mine");
@@ -161,7 +171,7 @@ final class OutputFolderTest {
   @Test
   void cutBetweenTheRenames_isRestoredAndSaid() throws IOException {
     build(FILES);
-    Files.move(target(), Neighbours.of(target()).previous());
+    Files.move(target(), Neighbours.of(new LocalDisk(), target()).previous());
     try (OutputFolder folder = hold()) {
       assertThat(folder.notices())
           .containsExactly("an earlier run was interrupted; " + target() + " has been restored");
@@ -172,7 +182,7 @@ final class OutputFolderTest {
   @Test
   void somethingElseInThePlaceOfALostTree_costsNeither() throws IOException {
     build(FILES);
-    Path previous = Neighbours.of(target()).previous();
+    Path previous = Neighbours.of(new LocalDisk(), target()).previous();
     Files.move(target(), previous);
     Files.createDirectory(target());
     Files.writeString(target().resolve("x"), "mine");

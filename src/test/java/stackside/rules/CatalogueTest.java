@@ -20,8 +20,10 @@ import stackside.check.CheckedEdit;
 import stackside.check.ContentRules;
 import stackside.check.RulePage;
 import stackside.content.ReadingFaults;
+import stackside.derive.edition.BookFaults;
 import stackside.derive.edition.RecordFaults;
 import stackside.derive.signed.LedgerFaults;
+import stackside.derive.standing.DatedAhead;
 import stackside.inspect.CardRules;
 import stackside.inspect.EditedUnit;
 import stackside.source.Fault;
@@ -167,6 +169,8 @@ final class CatalogueTest {
             cardFaults().stream(),
             ReadingFaults.all().stream(),
             LedgerFaults.all().stream(),
+            BookFaults.all().stream(),
+            Stream.of(DatedAhead.FAULT),
             RecordFaults.all().stream())
         .flatMap(each -> each);
   }

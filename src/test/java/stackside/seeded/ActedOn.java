@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.derive.Analysis;
+import stackside.derive.signed.Approvals;
 import stackside.derive.signed.SignedFacts;
 import stackside.derive.standing.OutputCheckStanding;
 import stackside.derive.standing.SignatureStanding;
@@ -72,7 +73,7 @@ record ActedOn(Map<String, String> signed, List<String> cards, List<String> stan
 
   /** The state of everything that is signed, stored in a machine or measured, without due dates. */
   static List<String> standing(Unit unit) {
-    Standing on = Standing.of(unit, DAY, SignedFacts.fingerprints(unit));
+    Standing on = Standing.of(unit, Approvals.none(), DAY);
     return Stream.of(
             on.signatures().stream().map(ActedOn::signature),
             on.programs().all().stream()

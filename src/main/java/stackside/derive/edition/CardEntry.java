@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param name room, asset, face and part in lower case with hyphens
  * @param code what the address printed on the card ends in
  * @param title what people call it: room, asset, face
+ * @param room the id of the room where it hangs
  * @param asset the number of its generator
  * @param path the PDF in the site folder
  * @param copies how many laminated copies hang
@@ -16,12 +17,14 @@ import java.util.Optional;
  * @param fingerprint of what the card says
  * @param since the day of issue that the card bears
  * @param review the day by which what it says must be looked at again
+ * @param approval who agreed to what it says; absent where the unit asks for no signature
  * @param reason why it is out of use, or why it was issued, in words
  */
 public record CardEntry(
     String name,
     String code,
     String title,
+    String room,
     String asset,
     String path,
     int copies,
@@ -29,6 +32,7 @@ public record CardEntry(
     String fingerprint,
     LocalDate since,
     Optional<LocalDate> review,
+    Optional<Approval> approval,
     State state,
     String reason) {
 
@@ -48,6 +52,7 @@ public record CardEntry(
         name,
         code,
         title,
+        room,
         asset,
         path,
         copies,
@@ -55,6 +60,7 @@ public record CardEntry(
         fingerprint,
         since,
         review,
+        approval,
         State.OUT_OF_USE,
         why);
   }

@@ -3,21 +3,42 @@ package stackside.derive.edition;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * The edition that each card bears, by the card's name. Issued cards bear whole editions; a draft
  * bears the last issued one with a decimal.
+ *
+ * @param waiting the cards that would say something else if that were approved
+ * @param alarms what records show that speaks against a card in use, by the card's name
  */
-public record Editions(SortedMap<String, Edition> byCard, Register register) {
+public record Editions(
+    SortedMap<String, Edition> byCard,
+    Register register,
+    Set<String> waiting,
+    SortedMap<String, String> alarms) {
 
   public Editions {
     byCard = Collections.unmodifiableSortedMap(new TreeMap<>(byCard));
+    waiting = Collections.unmodifiableSortedSet(new TreeSet<>(waiting));
+    alarms = Collections.unmodifiableSortedMap(new TreeMap<>(alarms));
   }
 
-  /** The words of an edition, and the day from which it holds. */
-  public record Edition(String words, LocalDate since, Optional<LocalDate> review) {}
+  public Editions(SortedMap<String, Edition> byCard, Register register) {
+    this(byCard, register, Set.of(), Collections.emptySortedMap());
+  }
+
+  /** The words of an edition, the day from which it holds, and who agreed to it. */
+  public record Edition(
+      String words, LocalDate since, Optional<LocalDate> review, Optional<Approval> approval) {
+
+    private static Edition draft(String words, LocalDate on) {
+      return new Edition(words, on, Optional.empty(), Optional.empty());
+    }
+  }
 
   /** Nothing was issued before. */
   public static Editions none() {
@@ -29,14 +50,12 @@ public record Editions(SortedMap<String, Edition> byCard, Register register) {
     SortedMap<String, Edition> drafts = new TreeMap<>();
     register
         .cards()
-        .forEach(
-            (name, card) ->
-                drafts.put(name, new Edition(card.edition() + ".1", on, Optional.empty())));
+        .forEach((name, card) -> drafts.put(name, Edition.draft(card.edition() + ".1", on)));
     return new Editions(drafts, Register.none());
   }
 
   /** The edition of a card; a card that was never issued is a draft before the first. */
   public Edition of(String card, LocalDate on) {
-    return byCard.getOrDefault(card, new Edition("0.1", on, Optional.empty()));
+    return byCard.getOrDefault(card, Edition.draft("0.1", on));
   }
 }

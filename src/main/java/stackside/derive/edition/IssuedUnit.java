@@ -107,7 +107,6 @@ public final class IssuedUnit {
         shown(unit.drills()),
         unit.paths(),
         unit.handbook(),
-        unit.signatures(),
         unit.templates(),
         unit.ownWords(),
         broken());

@@ -1,6 +1,7 @@
 package stackside.derive.edition;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -57,7 +58,7 @@ public final class Records {
   }
 
   /** The rows that an issue has to remember: new ones, and those withdrawn since. */
-  static List<KeptRecord> toKeep(Register register, List<SheetRow> rows) {
+  static List<KeptRecord> toKeep(Register register, Collection<SheetRow> rows) {
     Map<KeptRecord, KeptRecord> known = known(register);
     return rows.stream()
         .map(KeptRecord::of)

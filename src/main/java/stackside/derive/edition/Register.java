@@ -1,38 +1,45 @@
 package stackside.derive.edition;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import stackside.derive.signed.CanonicalJson;
+import stackside.derive.signed.Deed;
 import stackside.derive.signed.Fingerprint;
+import stackside.derive.signed.Json;
 
 /**
- * Every issue and withdrawal that there was, oldest first. It stands in the issued site folder, and
- * the next issue compares with it. It is never begun anew by itself.
+ * Every issue, withdrawal and lifting that there was, oldest first, each under a seal over itself
+ * and the seal before it. It stands in the issued site folder, and the next issue compares with it.
+ * It is never begun anew by itself.
  */
-public record Register(List<RegisterEntry> entries) {
-
+public record Register(List<Line> lines) {
   /** Where it stands in the site folder. */
   public static final String FILE = "register.json";
 
   public Register {
-    entries = List.copyOf(entries);
+    lines = List.copyOf(lines);
   }
+
+  /** An entry under its seal. */
+  public record Line(RegisterEntry entry, Fingerprint seal) {}
 
   /** The register of a unit that has never issued anything. */
   public static Register none() {
     return new Register(List.of());
   }
 
+  public List<RegisterEntry> entries() {
+    return lines.stream().map(Line::entry).toList();
+  }
+
   /** The cards as the last entry leaves them, by name. */
   public SortedMap<String, CardEntry> cards() {
     SortedMap<String, CardEntry> cards = new TreeMap<>();
-    entries.forEach(entry -> entry.cards().forEach(card -> cards.put(card.name(), card)));
+    lines.forEach(line -> line.entry().cards().forEach(card -> cards.put(card.name(), card)));
     return Collections.unmodifiableSortedMap(cards);
   }
 
@@ -40,50 +47,84 @@ public record Register(List<RegisterEntry> entries) {
     return Optional.ofNullable(cards().get(name));
   }
 
-  public Optional<RegisterEntry> last() {
-    return entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
+  /** What must not be used and was not lifted, by what it is. */
+  public SortedMap<String, Stop> stops() {
+    TreeMap<String, Stop> stops = new TreeMap<>();
+    for (Line line : lines) {
+      line.entry().lifted().forEach(stops::remove);
+      line.entry().stops().forEach(stop -> stops.put(stop.what(), stop));
+    }
+    return Collections.unmodifiableSortedMap(stops);
   }
 
-  /** The last seal that the ledger had when something was issued. */
+  /** What keeps a card out of use, if anything does. */
+  public Optional<Stop> stopOf(CardEntry card) {
+    return stops().values().stream().filter(stop -> stop.isAbout(card)).findFirst();
+  }
+
+  public Optional<RegisterEntry> last() {
+    return lines.isEmpty() ? Optional.empty() : Optional.of(lines.get(lines.size() - 1).entry());
+  }
+
+  /** The number of the last deed of this kind; 0 where there was none. */
+  public int last(Deed deed) {
+    return lines.stream()
+        .map(Line::entry)
+        .filter(entry -> entry.deed() == deed)
+        .mapToInt(RegisterEntry::number)
+        .max()
+        .orElse(0);
+  }
+
+  /** The seal of the last entry, which stands for the whole register. */
+  public Optional<Fingerprint> head() {
+    return lines.isEmpty() ? Optional.empty() : Optional.of(lines.get(lines.size() - 1).seal());
+  }
+
+  /** The last seal that the ledger had when something was done. */
   public Optional<Fingerprint> ledgerHead() {
-    return entries.stream()
-        .flatMap(entry -> entry.ledger().stream())
+    return lines.stream()
+        .flatMap(line -> line.entry().ledger().stream())
         .reduce((earlier, later) -> later);
   }
 
+  /** What was in force last. */
+  public Optional<Fingerprint> manifest() {
+    return last().flatMap(RegisterEntry::manifest);
+  }
+
   /** The register with one more entry. */
-  public Register with(
-      LocalDate on,
-      Optional<String> by,
-      Optional<Fingerprint> ledger,
-      Collection<CardEntry> changed,
-      List<KeptRecord> records) {
-    int number = entries.size() + 1;
-    List<CardEntry> cards = List.copyOf(changed);
-    Fingerprint seal = RegisterJson.seal(seal(), number, on, by, ledger, cards, records);
-    List<RegisterEntry> longer = new ArrayList<>(entries);
-    longer.add(new RegisterEntry(number, on, by, ledger, cards, records, seal));
+  public Register with(RegisterEntry entry) {
+    List<Line> longer = new ArrayList<>(lines);
+    longer.add(new Line(entry, Fingerprint.of(RegisterJson.sealed(head(), entry))));
     return new Register(longer);
   }
 
-  private Optional<Fingerprint> seal() {
-    return last().map(RegisterEntry::seal);
+  /** The last entry as its seal covers it, to be kept beside the ledger that names it. */
+  public Json.Members lastSealed() {
+    return RegisterJson.sealed(before().head(), last().orElseThrow());
   }
 
-  /** Whether the last entry says nothing that the issue before it did not say. */
-  public boolean repeatsItself() {
-    return entries.size() > 1
-        && entries.get(entries.size() - 1).saysNothingAfter(entries.get(entries.size() - 2));
+  /** An entry read from what its seal covers, with the seal before it; absent if it is none. */
+  static Optional<Sealed> sealed(Json.Members json) {
+    try {
+      return Optional.of(RegisterJson.sealed(json));
+    } catch (DamagedRegister e) {
+      return Optional.empty();
+    }
   }
+
+  /** An entry, and the seal of the one before it. */
+  record Sealed(Optional<Fingerprint> before, RegisterEntry entry) {}
 
   /** The register without its last entry, as it stood before that. */
   public Register before() {
-    return upTo(entries.size() - 1);
+    return upTo(lines.size() - 1);
   }
 
-  /** The register as it stood after the entry of this number. */
-  public Register upTo(int number) {
-    return new Register(entries.subList(0, number));
+  /** The register as it stood after so many entries. */
+  public Register upTo(int count) {
+    return new Register(lines.subList(0, count));
   }
 
   /** The register as its file holds it. */

@@ -8,13 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import stackside.derive.signed.Deed;
 import stackside.derive.signed.Fingerprint;
 import stackside.derive.signed.Json;
 import stackside.derive.signed.JsonReader;
 
 /** The register as JSON, and back. */
 final class RegisterJson {
-  private static final int FORMAT = 1;
+  private static final int FORMAT = 2;
 
   private RegisterJson() {}
 
@@ -24,34 +25,62 @@ final class RegisterJson {
             "format",
             Json.number(FORMAT),
             "entries",
-            Json.items(register.entries().stream().map(RegisterJson::of).toList())));
+            Json.items(register.lines().stream().map(RegisterJson::of).toList())));
   }
 
-  private static Json of(RegisterEntry entry) {
-    Map<String, Json> members =
-        sealed(
-            entry.number(), entry.on(), entry.by(), entry.ledger(), entry.cards(), entry.records());
-    members.put("seal", Json.text(entry.seal().text()));
+  private static Json of(Register.Line line) {
+    Map<String, Json> members = written(line.entry());
+    members.put("seal", Json.text(line.seal().text()));
     return Json.members(members);
   }
 
-  private static Map<String, Json> sealed(
-      int number,
-      LocalDate on,
-      Optional<String> by,
-      Optional<Fingerprint> ledger,
-      List<CardEntry> cards,
-      List<KeptRecord> records) {
+  /** What the seal of an entry covers: the entry, and the seal before it. */
+  static Json.Members sealed(Optional<Fingerprint> before, RegisterEntry entry) {
+    Map<String, Json> members = written(entry);
+    members.put("before", Json.text(before.map(Fingerprint::text).orElse("")));
+    return Json.members(members);
+  }
+
+  static Register.Sealed sealed(Json.Members members) throws DamagedRegister {
+    Optional<Fingerprint> before =
+        text(members, "before").isEmpty()
+            ? Optional.empty()
+            : Optional.of(fingerprint(members, "before"));
+    return new Register.Sealed(before, entry(members));
+  }
+
+  private static Map<String, Json> written(RegisterEntry entry) {
     Map<String, Json> members = new TreeMap<>();
-    members.put("number", Json.number(number));
-    members.put("on", Json.text(on.toString()));
-    by.ifPresent(role -> members.put("by", Json.text(role)));
-    ledger.ifPresent(seal -> members.put("ledger", Json.text(seal.text())));
-    members.put("cards", Json.items(cards.stream().map(RegisterJson::of).toList()));
-    if (!records.isEmpty()) {
-      members.put("records", Json.items(records.stream().map(RegisterJson::of).toList()));
+    members.put("deed", Json.text(entry.deed().word()));
+    members.put("number", Json.number(entry.number()));
+    members.put("on", Json.text(entry.on().toString()));
+    entry.by().ifPresent(role -> members.put("by", Json.text(role)));
+    entry.ledger().ifPresent(seal -> members.put("ledger", Json.text(seal.text())));
+    entry.manifest().ifPresent(seal -> members.put("manifest", Json.text(seal.text())));
+    entry.files().ifPresent(list -> members.put("files", Json.text(list.text())));
+    put(members, "cards", entry.cards().stream().map(RegisterJson::of).toList());
+    put(members, "stops", entry.stops().stream().map(RegisterJson::of).toList());
+    put(members, "lifted", entry.lifted().stream().map(Json::text).toList());
+    put(members, "records", entry.records().stream().map(RegisterJson::of).toList());
+    if (!entry.why().isEmpty()) {
+      members.put("why", Json.text(entry.why()));
     }
     return members;
+  }
+
+  private static void put(Map<String, Json> members, String name, List<Json> values) {
+    if (!values.isEmpty()) {
+      members.put(name, Json.items(values));
+    }
+  }
+
+  private static Json of(Stop stop) {
+    Map<String, Json> members = new TreeMap<>();
+    members.put("what", Json.text(stop.what()));
+    members.put("why", Json.text(stop.why()));
+    stop.role().ifPresent(role -> members.put("by", Json.text(role)));
+    members.put("since", Json.text(stop.since().toString()));
+    return Json.members(members);
   }
 
   private static Json of(KeptRecord record) {
@@ -65,6 +94,7 @@ final class RegisterJson {
     members.put("name", Json.text(card.name()));
     members.put("code", Json.text(card.code()));
     members.put("title", Json.text(card.title()));
+    members.put("room", Json.text(card.room()));
     members.put("asset", Json.text(card.asset()));
     members.put("path", Json.text(card.path()));
     members.put("copies", Json.number(card.copies()));
@@ -72,24 +102,16 @@ final class RegisterJson {
     members.put("fingerprint", Json.text(card.fingerprint()));
     members.put("since", Json.text(card.since().toString()));
     card.review().ifPresent(day -> members.put("review", Json.text(day.toString())));
+    card.approval()
+        .ifPresent(
+            approval -> {
+              members.put("approved", Json.text(approval.day().toString()));
+              members.put(
+                  "approved-by", Json.items(approval.roles().stream().map(Json::text).toList()));
+            });
     members.put("state", Json.text(card.state().word()));
     members.put("reason", Json.text(card.reason()));
     return Json.members(members);
-  }
-
-  static Fingerprint seal(
-      Optional<Fingerprint> before,
-      int number,
-      LocalDate on,
-      Optional<String> by,
-      Optional<Fingerprint> ledger,
-      List<CardEntry> cards,
-      List<KeptRecord> records) {
-    return Fingerprint.of(
-        Json.items(
-            List.of(
-                Json.text(before.map(Fingerprint::text).orElse("")),
-                Json.members(sealed(number, on, by, ledger, cards, records)))));
   }
 
   static Register read(String text) throws DamagedRegister {
@@ -98,27 +120,17 @@ final class RegisterJson {
         || members.member("format").filter(Json.number(FORMAT)::equals).isEmpty()) {
       throw new DamagedRegister("it is of a format that this version does not know");
     }
-    List<RegisterEntry> entries = new ArrayList<>();
-    Optional<Fingerprint> before = Optional.empty();
+    Register register = Register.none();
     for (Json each : items(members, "entries")) {
-      RegisterEntry entry = entry(each);
-      Fingerprint seal =
-          seal(
-              before,
-              entry.number(),
-              entry.on(),
-              entry.by(),
-              entry.ledger(),
-              entry.cards(),
-              entry.records());
-      if (entry.number() != entries.size() + 1 || !seal.equals(entry.seal())) {
+      Json.Members written = members(each);
+      register = register.with(entry(written));
+      if (!register.head().equals(Optional.of(fingerprint(written, "seal")))) {
         throw new DamagedRegister(
-            "entry " + (entries.size() + 1) + " is not as it was written: its seal does not fit");
+            "entry "
+                + register.lines().size()
+                + " is not as it was written: its seal does not fit");
       }
-      entries.add(entry);
-      before = Optional.of(seal);
     }
-    Register register = new Register(entries);
     if (!register.text().equals(text)) {
       throw new DamagedRegister("it is not as it was written");
     }
@@ -133,32 +145,65 @@ final class RegisterJson {
     }
   }
 
-  private static RegisterEntry entry(Json json) throws DamagedRegister {
-    Json.Members members = members(json);
+  private static RegisterEntry entry(Json.Members members) throws DamagedRegister {
     List<CardEntry> cards = new ArrayList<>();
-    for (Json each : items(members, "cards")) {
+    for (Json each : several(members, "cards")) {
       cards.add(card(members(each)));
     }
-    Optional<String> ledger = members.text("ledger");
+    List<Stop> stops = new ArrayList<>();
+    for (Json each : several(members, "stops")) {
+      stops.add(stop(members(each)));
+    }
+    List<KeptRecord> records = new ArrayList<>();
+    for (Json each : several(members, "records")) {
+      records.add(record(members(each)));
+    }
     return new RegisterEntry(
+        deed(members),
         number(members, "number"),
         date(members, "on"),
         members.text("by"),
-        ledger.isPresent() ? Optional.of(fingerprint(members, "ledger")) : Optional.empty(),
+        seal(members, "ledger"),
+        seal(members, "manifest"),
+        seal(members, "files"),
         cards,
-        records(members),
-        fingerprint(members, "seal"));
+        stops,
+        texts(members, "lifted"),
+        records,
+        members.text("why").orElse(""));
   }
 
-  /** An entry that is older than the keeping of records has none. */
-  private static List<KeptRecord> records(Json.Members entry) throws DamagedRegister {
-    List<KeptRecord> records = new ArrayList<>();
-    if (entry.member("records").isPresent()) {
-      for (Json each : items(entry, "records")) {
-        records.add(record(members(each)));
+  private static Deed deed(Json.Members members) throws DamagedRegister {
+    String word = text(members, "deed");
+    return Deed.named(word)
+        .orElseThrow(() -> new DamagedRegister("'" + word + "' is nothing that can be done"));
+  }
+
+  private static Optional<Fingerprint> seal(Json.Members members, String name)
+      throws DamagedRegister {
+    return members.member(name).isPresent()
+        ? Optional.of(fingerprint(members, name))
+        : Optional.empty();
+  }
+
+  private static List<Json> several(Json.Members members, String name) throws DamagedRegister {
+    return members.member(name).isPresent() ? items(members, name) : List.of();
+  }
+
+  private static List<String> texts(Json.Members members, String name) throws DamagedRegister {
+    List<String> texts = new ArrayList<>();
+    for (Json each : several(members, name)) {
+      if (!(each instanceof Json.Text text)) {
+        throw new DamagedRegister("'" + name + "' is no list of texts");
       }
+      texts.add(text.value());
     }
-    return records;
+    return texts;
+  }
+
+  private static Stop stop(Json.Members members) throws DamagedRegister {
+    return new Stop(
+        text(members, "what"), text(members, "why"), members.text("by"), date(members, "since"));
   }
 
   private static KeptRecord record(Json.Members record) throws DamagedRegister {
@@ -175,6 +220,7 @@ final class RegisterJson {
         text(members, "name"),
         text(members, "code"),
         text(members, "title"),
+        text(members, "room"),
         text(members, "asset"),
         text(members, "path"),
         number(members, "copies"),
@@ -183,6 +229,9 @@ final class RegisterJson {
         date(members, "since"),
         members.text("review").isPresent()
             ? Optional.of(date(members, "review"))
+            : Optional.empty(),
+        members.text("approved").isPresent()
+            ? Optional.of(new Approval(date(members, "approved"), texts(members, "approved-by")))
             : Optional.empty(),
         text(members, "state").equals("current")
             ? CardEntry.State.CURRENT

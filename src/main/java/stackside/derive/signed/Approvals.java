@@ -7,20 +7,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import stackside.derive.standing.Signers;
-import stackside.model.Role;
-import stackside.model.Thing;
-import stackside.model.Unit;
 import stackside.source.Location;
 import stackside.source.Problem;
 
 /**
- * The ledger together with the facts that its signatures cover.
+ * The ledger together with what its lines name: the facts that signatures cover, and what was in
+ * force.
  *
- * @param kept the signed JSON by the text of its fingerprint
+ * @param kept the JSON by the text of its fingerprint
  */
 public record Approvals(Ledger ledger, SortedMap<String, Json.Members> kept) {
-
   public Approvals {
     kept = Collections.unmodifiableSortedMap(new TreeMap<>(kept));
   }
@@ -29,39 +25,38 @@ public record Approvals(Ledger ledger, SortedMap<String, Json.Members> kept) {
     return new Approvals(Ledger.empty(), Collections.emptySortedMap());
   }
 
-  /** The facts that a signature covers, if their copy was kept and is about the thing. */
-  public Optional<Json.Members> factsUnder(Ledger.Entry entry) {
-    return Optional.ofNullable(kept.get(entry.fingerprint().text()))
-        .filter(json -> json.text("thing").filter(entry.thing().toString()::equals).isPresent())
+  /** With one more line, and what it names. */
+  public Approvals with(Ledger.Entry entry, Json.Members... named) {
+    SortedMap<String, Json.Members> more = new TreeMap<>(kept);
+    for (Json.Members each : named) {
+      more.put(Fingerprint.of(each).text(), each);
+    }
+    return new Approvals(ledger.with(entry), more);
+  }
+
+  /** What counts on a day. */
+  public Decisions on(LocalDate day) {
+    return new Decisions(this, day);
+  }
+
+  /** The facts that a decision is about, if their copy was kept and is about the thing. */
+  public Optional<Json.Members> factsUnder(Ledger.Decision decision) {
+    return decision
+        .facts()
+        .map(facts -> kept.get(facts.text()))
+        .filter(json -> json.text("thing").filter(decision.thing().toString()::equals).isPresent())
         .flatMap(json -> json.member("facts"))
         .filter(Json.Members.class::isInstance)
         .map(Json.Members.class::cast);
   }
 
-  /** What changed in a thing since it was last signed in any role; absent if it never was. */
-  public Optional<SinceSigned> sinceSigned(SignedFacts now) {
-    return ledger
-        .lastAbout(now.thing())
-        .map(Ledger.Line::entry)
-        .flatMap(
-            entry ->
-                factsUnder(entry)
-                    .map(facts -> new SinceSigned(entry, FactChange.between(facts, now.facts()))));
-  }
-
-  /** The last signature under a thing, and what changed since. */
-  public record SinceSigned(Ledger.Entry entry, List<FactChange> changes) {
-    public SinceSigned {
-      changes = List.copyOf(changes);
-    }
-  }
-
   /** What changed in a thing since the ledger ended with a seal; nothing if it is new since. */
   public List<FactChange> changesSince(Fingerprint head, SignedFacts now) {
-    Optional<Ledger.Entry> then = Optional.empty();
+    Optional<Ledger.Decision> then = Optional.empty();
     for (Ledger.Line line : ledger.lines()) {
-      if (line.entry().thing().equals(now.thing())) {
-        then = Optional.of(line.entry());
+      if (line.entry() instanceof Ledger.Decision decision
+          && decision.thing().equals(now.thing())) {
+        then = Optional.of(decision);
       }
       if (line.seal().equals(head)) {
         break;
@@ -72,63 +67,44 @@ public record Approvals(Ledger ledger, SortedMap<String, Json.Members> kept) {
         .orElse(List.of());
   }
 
-  /** What is wrong with single signatures, as seen from a day. */
-  public List<Problem> problems(LocalDate on) {
+  /** What is wrong with single lines, on a day that has come. */
+  public List<Problem> problems(LocalDate today) {
     List<Problem> problems = new ArrayList<>();
+    Optional<LocalDate> before = Optional.empty();
     int number = 1;
     for (Ledger.Line line : ledger.lines()) {
       number++;
       Location at = new Location(Ledger.FILE, number, 1, 0);
-      problemsOf(line.entry(), at, on).forEach(problems::add);
+      LocalDate day = line.entry().day();
+      if (day.isAfter(today)) {
+        problems.add(
+            LedgerFaults.DATED_AHEAD.at(
+                at, "this line is dated " + day + ", and today is " + today));
+      }
+      before
+          .filter(day::isBefore)
+          .ifPresent(
+              earlier ->
+                  problems.add(
+                      LedgerFaults.DATED_BACK.at(
+                          at,
+                          "this line is dated " + day + ", and the line before it " + earlier)));
+      before = Optional.of(day);
+      line.entry().names().stream()
+          .filter(name -> !kept.containsKey(name))
+          .findFirst()
+          .ifPresent(name -> problems.add(notKept(name, at)));
     }
     return problems;
   }
 
-  private List<Problem> problemsOf(Ledger.Entry entry, Location at, LocalDate on) {
-    List<Problem> problems = new ArrayList<>();
-    if (entry.date().isAfter(on)) {
-      problems.add(
-          LedgerFaults.DATED_AHEAD.at(
-              at, "the signature is dated " + entry.date() + ", and today is " + on));
-    }
-    if (factsUnder(entry).isEmpty()) {
-      problems.add(
-          LedgerFaults.NEVER_SIGNED
-              .at(
-                  at,
-                  "no copy of what was signed under "
-                      + entry.fingerprint().shortText()
-                      + " is in 'approved'")
-              .help("bring the file back from a copy, or let the role sign again"));
-    }
-    return problems;
-  }
-
-  /** Whether a role has signed a thing as it is now. */
-  public boolean signed(SignedFacts now, Role role) {
-    Fingerprint fingerprint = now.fingerprint();
-    return ledger.lines().stream()
-        .map(Ledger.Line::entry)
-        .anyMatch(
-            entry ->
-                entry.thing().equals(now.thing())
-                    && entry.role().equals(role.id().slug())
-                    && entry.fingerprint().equals(fingerprint));
-  }
-
-  /** The things that a role has still to sign, in the order of {@link SignedFacts#allOf}. */
-  public List<SignedFacts> toSign(Unit unit, Role role) {
-    return SignedFacts.allOf(unit)
-        .filter(
-            facts ->
-                Signers.of(unit, facts.kind(), thing(unit, facts)).stream()
-                    .anyMatch(each -> each.value().id().equals(role.id())))
-        .filter(facts -> !signed(facts, role))
-        .toList();
-  }
-
-  /** The thing that facts are about. */
-  public static Thing thing(Unit unit, SignedFacts facts) {
-    return unit.find(facts.thing()).orElseThrow();
+  private static Problem notKept(String name, Location at) {
+    return LedgerFaults.NEVER_SIGNED
+        .at(
+            at,
+            "no copy of what this line names, "
+                + new Fingerprint(name).shortText()
+                + ", is in 'approved'")
+        .help("bring the file back from a copy, or let the role sign again");
   }
 }

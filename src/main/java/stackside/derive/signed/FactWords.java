@@ -62,7 +62,7 @@ public final class FactWords {
       String rest =
           members.values().entrySet().stream()
               .filter(member -> !member.getKey().equals("id") && !isName(member, name))
-              .map(member -> spoken(member.getKey()) + " " + inWords(member.getValue(), ""))
+              .map(member -> named(member.getKey()) + inWords(member.getValue(), ""))
               .collect(Collectors.joining(", "));
       return name.map(each -> rest.isEmpty() ? each : each + " (" + rest + ")")
           .orElse(number + (rest.isEmpty() ? members.text("id").orElse("") : rest));
@@ -90,6 +90,11 @@ public final class FactWords {
     return (member.getKey().equals("name") || member.getKey().equals("do"))
         && member.getValue() instanceof Json.Text text
         && name.filter(text.value()::equals).isPresent();
+  }
+
+  /** A number before a number would be read as one with it. */
+  private static String named(String key) {
+    return key.matches("[0-9.]+") ? "level " + key + ": " : spoken(key) + " ";
   }
 
   private static String spoken(String key) {

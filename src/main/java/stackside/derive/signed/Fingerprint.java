@@ -55,6 +55,16 @@ public record Fingerprint(String text) {
     }
   }
 
+  /** The first group, enough to tell two cards of one number apart. */
+  public String mark() {
+    return text.substring(0, GROUP);
+  }
+
+  /** The first two groups, enough to type. */
+  public String number() {
+    return text.substring(0, 2 * GROUP + 1);
+  }
+
   /** The first five groups, enough for people to compare. */
   public String shortText() {
     return text.substring(0, SHORT);

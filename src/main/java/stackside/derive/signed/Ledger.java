@@ -5,25 +5,30 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import stackside.model.ThingId;
 import stackside.source.Location;
 import stackside.source.Problem;
 
 /**
- * The list of all signatures ever given, oldest first. Each line carries a seal over itself and the
- * seal before it, so that a line which is edited, removed, put in or moved is noticed. The seals
- * show slips; they do not stop somebody who works out all later seals anew.
+ * The list of everything that was ever decided, oldest first: signatures, and what was issued,
+ * withdrawn and lifted. Each line carries a seal over itself and the seal before it, so that a line
+ * which is edited, removed, put in or moved is noticed. The seals show slips; they do not stop
+ * somebody who works out all later seals anew.
  */
 public record Ledger(List<Line> lines) {
-
   /** Where the ledger stands in the content folder. */
   public static final String FILE = "approvals.csv";
 
-  private static final String HEADER = "date,thing,fingerprint,role,initials,seal";
+  /** Stands in place of the facts of a thing that its roles agreed to do without. */
+  static final String GONE = "gone";
+
+  private static final String HEADER = "date,what,state,basis,role,initials,seal";
   private static final Pattern FORM =
       Pattern.compile(
-          "\\d{4}-\\d\\d-\\d\\d,[a-z-]+:[A-Za-z0-9/-]+,[0-9a-z-]+,[a-z0-9-]+,\\p{L}+,[0-9a-z-]+");
-
+          "\\d{4}-\\d\\d-\\d\\d,[a-z-]+:[A-Za-z0-9/-]+,[0-9a-z-]+,[0-9a-z-]*,[a-z0-9-]*,\\p{L}*,"
+              + "[0-9a-z-]+");
+  private static final int CELLS = 7;
   private static final int MOST_TOLD = 100;
 
   /** After so many problems a file is no ledger, and the rest of it is not read. */
@@ -36,34 +41,84 @@ public record Ledger(List<Line> lines) {
     lines = List.copyOf(lines);
   }
 
-  /** What one person signed, before it is sealed. */
-  public record Entry(
-      LocalDate date, ThingId thing, Fingerprint fingerprint, String role, String initials) {
+  /** What a line says, before it is sealed. */
+  public sealed interface Entry {
+    LocalDate day();
 
-    private Fingerprint seal(String before) {
-      return Fingerprint.of(
-          Json.items(
-              List.of(
-                  Json.text(before),
-                  Json.text(date.toString()),
-                  Json.text(thing.toString()),
-                  Json.text(fingerprint.text()),
-                  Json.text(role),
-                  Json.text(initials))));
+    /** What it is about, the state of that, what it rests on, role and initials. */
+    List<String> cells();
+
+    /** The fingerprints of what is kept because this line names it. */
+    List<String> names();
+  }
+
+  /**
+   * One role has decided about one thing. Only its latest decision about that thing counts.
+   *
+   * @param facts what the thing says; absent where it is to be gone
+   * @param sheet the signing sheet that was read, with its warnings
+   */
+  public record Decision(
+      LocalDate day,
+      ThingId thing,
+      Optional<Fingerprint> facts,
+      Fingerprint sheet,
+      String role,
+      String initials)
+      implements Entry {
+    @Override
+    public List<String> cells() {
+      return List.of(
+          thing.toString(),
+          facts.map(Fingerprint::text).orElse(GONE),
+          sheet.text(),
+          role,
+          initials);
+    }
+
+    @Override
+    public List<String> names() {
+      return Stream.concat(facts.stream(), Stream.of(sheet)).map(Fingerprint::text).toList();
+    }
+  }
+
+  /**
+   * Something was done with what hangs on walls, as the register tells in full.
+   *
+   * @param number counted for each kind from 1, and never given twice
+   * @param register the seal of the register's entry about it
+   * @param manifest what has been in force since; absent where nothing was known to be
+   * @param role nobody's for an issue
+   */
+  public record Act(
+      LocalDate day,
+      Deed deed,
+      int number,
+      Fingerprint register,
+      Optional<Fingerprint> manifest,
+      String role,
+      String initials)
+      implements Entry {
+    @Override
+    public List<String> cells() {
+      return List.of(
+          deed.word() + ":" + number,
+          register.text(),
+          manifest.map(Fingerprint::text).orElse(""),
+          role,
+          initials);
+    }
+
+    @Override
+    public List<String> names() {
+      return Stream.concat(Stream.of(register), manifest.stream()).map(Fingerprint::text).toList();
     }
   }
 
   /** One line: an entry under its seal. */
   public record Line(Entry entry, Fingerprint seal) {
     private String text() {
-      return String.join(
-          ",",
-          entry.date().toString(),
-          entry.thing().toString(),
-          entry.fingerprint().text(),
-          entry.role(),
-          entry.initials(),
-          seal.text());
+      return entry.day() + "," + String.join(",", entry.cells()) + "," + seal.text();
     }
   }
 
@@ -81,8 +136,16 @@ public record Ledger(List<Line> lines) {
   /** The ledger with one more line. */
   public Ledger with(Entry entry) {
     List<Line> longer = new ArrayList<>(lines);
-    longer.add(new Line(entry, entry.seal(lastSeal())));
+    longer.add(new Line(entry, seal(lastSeal(), entry)));
     return new Ledger(longer);
+  }
+
+  private static Fingerprint seal(String before, Entry entry) {
+    List<Json> sealed = new ArrayList<>();
+    sealed.add(Json.text(before));
+    sealed.add(Json.text(entry.day().toString()));
+    entry.cells().forEach(cell -> sealed.add(Json.text(cell)));
+    return Fingerprint.of(Json.items(sealed));
   }
 
   private String lastSeal() {
@@ -94,31 +157,39 @@ public record Ledger(List<Line> lines) {
     return lines.isEmpty() ? Optional.empty() : Optional.of(lines.get(lines.size() - 1).seal());
   }
 
+  /** The day of the last line; no later line may bear an earlier one. */
+  public Optional<LocalDate> lastDay() {
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(lines.get(lines.size() - 1).entry().day());
+  }
+
   /** Whether the ledger once ended with this seal. */
   public boolean reaches(Fingerprint seal) {
     return lines.stream().anyMatch(line -> line.seal().equals(seal));
   }
 
-  /** The last line about a thing. */
-  public Optional<Line> lastAbout(ThingId thing) {
+  /** All decisions up to a day, oldest first. */
+  public Stream<Decision> decisions(LocalDate on) {
     return lines.stream()
-        .filter(line -> line.entry().thing().equals(thing))
-        .reduce((earlier, later) -> later);
+        .map(Line::entry)
+        .filter(entry -> !entry.day().isAfter(on))
+        .filter(Decision.class::isInstance)
+        .map(Decision.class::cast);
   }
 
-  /**
-   * This ledger with those lines of another at its end that it lacks, sealed anew in their order.
-   * For two people who signed at the same time, each in a copy of the same ledger.
-   */
-  public Ledger merged(Ledger other) {
-    Ledger merged = this;
-    List<Entry> own = lines.stream().map(Line::entry).toList();
-    for (Line line : other.lines()) {
-      if (!own.contains(line.entry())) {
-        merged = merged.with(line.entry());
-      }
-    }
-    return merged;
+  /** All issues, withdrawals and liftings, oldest first. */
+  public List<Act> acts() {
+    return lines.stream()
+        .map(Line::entry)
+        .filter(Act.class::isInstance)
+        .map(Act.class::cast)
+        .toList();
+  }
+
+  /** The number of the last act of this kind; 0 where there was none. */
+  public int last(Deed deed) {
+    return acts().stream().filter(act -> act.deed() == deed).mapToInt(Act::number).max().orElse(0);
   }
 
   /** The ledger as its file holds it. */
@@ -149,7 +220,7 @@ public record Ledger(List<Line> lines) {
         problems.add(altered(i + 1, written[i], "this is no line of a ledger"));
         continue;
       }
-      if (!line.get().entry().seal(before).equals(line.get().seal())) {
+      if (!seal(before, line.get().entry()).equals(line.get().seal())) {
         problems.add(altered(i + 1, written[i], BROKEN));
       }
       before = line.get().seal().text();
@@ -184,24 +255,58 @@ public record Ledger(List<Line> lines) {
     if (!FORM.matcher(text).matches()) {
       return Optional.empty();
     }
-    String[] cells = text.split(",", -1);
-    Optional<ThingId> thing = ThingId.parse(cells[1]);
+    List<String> cells = List.of(text.split(",", -1));
+    if (!isDate(cells.get(0)) || !Fingerprint.isFingerprint(cells.get(CELLS - 1))) {
+      return Optional.empty();
+    }
+    LocalDate day = LocalDate.parse(cells.get(0));
+    Fingerprint seal = new Fingerprint(cells.get(CELLS - 1));
+    return act(day, cells)
+        .<Entry>map(act -> act)
+        .or(() -> decision(day, cells))
+        .map(entry -> new Line(entry, seal));
+  }
+
+  private static Optional<Act> act(LocalDate day, List<String> cells) {
+    String[] what = cells.get(1).split(":", -1);
     boolean whole =
-        thing.isPresent()
-            && isDate(cells[0])
-            && Fingerprint.isFingerprint(cells[2])
-            && Fingerprint.isFingerprint(cells[5]);
-    return whole
-        ? Optional.of(
-            new Line(
-                new Entry(
-                    LocalDate.parse(cells[0]),
-                    thing.get(),
-                    new Fingerprint(cells[2]),
-                    cells[3],
-                    cells[4]),
-                new Fingerprint(cells[5])))
-        : Optional.empty();
+        what[1].matches("[1-9]\\d{0,8}")
+            && Fingerprint.isFingerprint(cells.get(2))
+            && (cells.get(3).isEmpty() || Fingerprint.isFingerprint(cells.get(3)));
+    return Deed.named(what[0])
+        .filter(deed -> whole)
+        .map(
+            deed ->
+                new Act(
+                    day,
+                    deed,
+                    Integer.parseInt(what[1]),
+                    new Fingerprint(cells.get(2)),
+                    Optional.of(cells.get(3))
+                        .filter(basis -> !basis.isEmpty())
+                        .map(Fingerprint::new),
+                    cells.get(4),
+                    cells.get(5)));
+  }
+
+  private static Optional<Decision> decision(LocalDate day, List<String> cells) {
+    boolean gone = cells.get(2).equals(GONE);
+    boolean whole =
+        (gone || Fingerprint.isFingerprint(cells.get(2)))
+            && Fingerprint.isFingerprint(cells.get(3))
+            && !cells.get(4).isEmpty()
+            && !cells.get(5).isEmpty();
+    return ThingId.parse(cells.get(1))
+        .filter(thing -> whole)
+        .map(
+            thing ->
+                new Decision(
+                    day,
+                    thing,
+                    gone ? Optional.empty() : Optional.of(new Fingerprint(cells.get(2))),
+                    new Fingerprint(cells.get(3)),
+                    cells.get(4),
+                    cells.get(5)));
   }
 
   private static boolean isDate(String text) {

@@ -8,10 +8,10 @@ import stackside.source.Severity;
 public final class LedgerFaults {
   public static final Fault ALTERED =
       error("ledger-altered", "a line of the ledger is not as it was signed");
-  public static final Fault SHORTENED =
-      error("ledger-shortened", "the ledger lacks lines that it had at the last issue");
   public static final Fault DATED_AHEAD =
       error("signature-dated-ahead", "a signature carries a date that is still to come");
+  public static final Fault DATED_BACK =
+      error("signature-dated-back", "a line of the ledger is dated before the line above it");
   public static final Fault NEVER_SIGNED =
       error("fingerprint-unknown", "a signature covers facts of which no copy was kept");
 
@@ -19,7 +19,7 @@ public final class LedgerFaults {
 
   /** Every kind, in the order of this list. */
   public static List<Fault> all() {
-    return List.of(ALTERED, SHORTENED, DATED_AHEAD, NEVER_SIGNED);
+    return List.of(ALTERED, DATED_AHEAD, DATED_BACK, NEVER_SIGNED);
   }
 
   private static Fault error(String id, String summary) {

@@ -3,13 +3,11 @@ package stackside.derive.signed;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import stackside.derive.standing.Fingerprints;
 import stackside.model.Asset;
 import stackside.model.Checklist;
 import stackside.model.Drill;
 import stackside.model.Machine;
 import stackside.model.Profile;
-import stackside.model.Role;
 import stackside.model.Room;
 import stackside.model.SignedKind;
 import stackside.model.Thing;
@@ -47,9 +45,6 @@ public record SignedFacts(ThingId thing, SignedKind kind, Json.Members facts) {
     if (thing instanceof Asset asset) {
       return of(thing, SignedKind.ASSET, UnitFacts.of(asset));
     }
-    if (thing instanceof Role role) {
-      return of(thing, SignedKind.ROLE, UnitFacts.duties(unit.details(), role));
-    }
     return thing instanceof UnitPart part ? Optional.of(of(unit, part)) : Optional.empty();
   }
 
@@ -70,7 +65,6 @@ public record SignedFacts(ThingId thing, SignedKind kind, Json.Members facts) {
   public static Stream<SignedFacts> allOf(Unit unit) {
     return Stream.of(
             List.of(unit.policies()),
-            unit.details().roles(),
             List.of(unit.sources()),
             unit.machines(),
             unit.assets(),
@@ -80,11 +74,6 @@ public record SignedFacts(ThingId thing, SignedKind kind, Json.Members facts) {
             unit.rooms())
         .flatMap(things -> things.stream())
         .flatMap(thing -> of(unit, thing).stream());
-  }
-
-  /** What the facts of each thing of a unit come to today. */
-  public static Fingerprints fingerprints(Unit unit) {
-    return thing -> of(unit, thing).orElseThrow().fingerprint().text();
   }
 
   /** What is signed, as JSON: the thing, the version of its list, the facts. */

@@ -1,19 +1,17 @@
 package stackside.derive.signed;
 
 import java.util.Comparator;
-import java.util.List;
 import stackside.model.Asset;
 import stackside.model.Citation;
 import stackside.model.Messages;
 import stackside.model.OutputCheckPolicy;
 import stackside.model.Role;
-import stackside.model.SignedKind;
 import stackside.model.Unit;
 import stackside.model.UnitDetails;
 
 /**
- * What signatures under the unit as a whole cover: its policies, what each role signs, the list of
- * its sources, and each generator as it stands in the list of assets.
+ * What signatures under the unit as a whole cover: its policies, the list of its sources, and each
+ * generator as it stands in the list of assets.
  */
 final class UnitFacts {
   private static final Comparator<Json.Members> BY_ID =
@@ -37,6 +35,8 @@ final class UnitFacts {
     unit.reviewAfter().forEach((kind, every) -> reviews.quantity(kind.word(), every));
     FactList words = new FactList();
     unit.words().forEach((term, word) -> words.text(term.word(), word));
+    FactList alarms = new FactList();
+    unit.stopOrWarn().forEach((alarm, answer) -> alarms.word(alarm.word(), answer));
     FactList distances =
         new FactList()
             .quantity("near", unit.readingDistance().near())
@@ -51,6 +51,9 @@ final class UnitFacts {
         .members("signatures", signatures)
         .members("review-after", reviews)
         .members("output-check", of(unit.outputCheck()))
+        .members("stop-or-warn", alarms)
+        .ids("lifts", unit.lifts().stream().toList())
+        .flag("one-person-two-roles", unit.onePersonTwoRoles())
         .members("words", words)
         .members("card-words", cardWords)
         .list("verbs", unit.verbs().stream().map(verb -> Json.text(verb.value())).toList());
@@ -65,21 +68,6 @@ final class UnitFacts {
 
   private static Json.Members named(Role role) {
     return new FactList().text("id", role.id().slug()).text("name", role.name()).json();
-  }
-
-  /** The kinds of things that a role signs; none where it only gets asked. */
-  static FactList duties(UnitDetails unit, Role role) {
-    List<Json> kinds =
-        unit.signatures().entrySet().stream()
-            .filter(
-                entry ->
-                    entry.getValue().stream().anyMatch(each -> each.value().id().equals(role.id())))
-            .map(entry -> entry.getKey())
-            .sorted()
-            .map(SignedKind::word)
-            .map(Json::text)
-            .toList();
-    return new FactList().text("name", role.name()).list("signs", kinds);
   }
 
   static FactList sources(Unit unit) {

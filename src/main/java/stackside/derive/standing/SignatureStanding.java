@@ -3,9 +3,8 @@ package stackside.derive.standing;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import stackside.model.Fact;
+import stackside.derive.signed.Ledger;
 import stackside.model.Role;
-import stackside.model.Signature;
 import stackside.model.SignedKind;
 import stackside.model.Thing;
 import stackside.model.Word;
@@ -26,19 +25,19 @@ public record SignatureStanding(
   /**
    * One wanted signature.
    *
-   * @param given the latest signature in this role for what the thing says today
-   * @param outdated the latest signature in this role for what the thing said earlier; absent where
-   *     one is given
+   * @param given the latest decision of this role, if it is about what the thing says today
+   * @param outdated the latest decision of this role, if it is about anything else
    */
-  public record Wanted(Fact<Role> role, Optional<Signature> given, Optional<Signature> outdated) {}
+  public record Wanted(
+      Role role, Optional<Ledger.Decision> given, Optional<Ledger.Decision> outdated) {}
 
   /** How a thing stands, worst first. */
   public enum State implements Word {
-    /** Some role has never signed. */
+    /** Some role has never decided about it. */
     UNSIGNED,
-    /** All have signed, some for what it said earlier. */
+    /** The latest decision of some role is about what it said earlier. */
     CHANGED_SINCE,
-    /** All have signed what it says today, too long ago. */
+    /** All decided last for what it says today, too long ago. */
     REVIEW_OVERDUE,
     SIGNED
   }

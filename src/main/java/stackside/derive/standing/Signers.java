@@ -1,51 +1,67 @@
 package stackside.derive.standing;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stackside.derive.signed.Decisions;
 import stackside.model.Fact;
+import stackside.model.Kind;
 import stackside.model.Role;
 import stackside.model.SignedKind;
-import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 
 /**
- * Says which roles must sign a thing. The unit lists them by kind; but who signs what is itself
- * signed, by everybody who signs anything, and by each role for its own part. So a role that is
- * struck from a list is missed twice: by those who stay, and by its own signature.
+ * Says which roles must sign a thing: those that the policies in force name, whatever somebody has
+ * written into {@code unit.yaml} since. A change of the policies wants those who sign under the old
+ * ones and those who will under the new.
  */
 public final class Signers {
-  private Signers() {}
+  private final Unit unit;
+  private final Decisions decisions;
 
-  /** The roles that must sign a thing, each once. */
-  public static List<Fact<Role>> of(Unit unit, SignedKind kind, Thing thing) {
-    Map<ThingId, Fact<Role>> roles = new LinkedHashMap<>();
-    unit.details()
-        .signatures()
-        .getOrDefault(kind, List.of())
-        .forEach(role -> roles.putIfAbsent(role.value().id(), role));
+  public Signers(Unit unit, Decisions decisions) {
+    this.unit = unit;
+    this.decisions = decisions;
+  }
+
+  /** The roles that must sign things of a kind, each once. */
+  public List<Role> of(SignedKind kind) {
+    Set<String> ids = new LinkedHashSet<>();
+    List<String> inForce = decisions.signers(kind).orElse(List.of());
     if (kind == SignedKind.POLICIES) {
-      everybody(unit).forEach(role -> roles.putIfAbsent(role.value().id(), role));
+      everybody().forEach(ids::add);
+      ids.addAll(inForce);
+    } else if (inForce.isEmpty()) {
+      unit.details().signatures().getOrDefault(kind, List.of()).forEach(role -> ids.add(id(role)));
+    } else {
+      ids.addAll(inForce);
     }
-    if (thing instanceof Role role && (signs(unit, role) || hasSigned(unit, role))) {
-      roles.putIfAbsent(role.id(), new Fact<>(role, role.at()));
-    }
-    return List.copyOf(roles.values());
+    return ids.stream().map(this::role).toList();
   }
 
-  /** Whoever signs anything at all, in the order of the lists. */
-  private static List<Fact<Role>> everybody(Unit unit) {
-    return unit.details().signatures().values().stream().flatMap(List::stream).toList();
+  /** Whoever signs anything at all, as it is written now, in the order of the lists. */
+  private List<String> everybody() {
+    List<String> ids = new ArrayList<>();
+    unit.details().signatures().values().forEach(roles -> roles.forEach(r -> ids.add(id(r))));
+    return ids;
   }
 
-  private static boolean signs(Unit unit, Role role) {
-    return everybody(unit).stream().anyMatch(each -> each.value().id().equals(role.id()));
+  private static String id(Fact<Role> role) {
+    return role.value().id().slug();
   }
 
-  /** A role that no list names any more still has to agree to that. */
-  private static boolean hasSigned(Unit unit, Role role) {
-    return unit.signatures().stream()
-        .anyMatch(signature -> signature.role().value().id().equals(role.id()));
+  /** A role that was struck from the list still has to be asked, under its id. */
+  private Role role(String slug) {
+    Optional<Role> known =
+        unit.details().roles().stream().filter(role -> role.id().slug().equals(slug)).findFirst();
+    return known.orElseGet(
+        () ->
+            new Role(
+                unit.details().at(),
+                new ThingId(Kind.ROLE, slug),
+                new Fact<>(slug, unit.details().at())));
   }
 }

@@ -2,14 +2,18 @@ package stackside.derive.standing;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import stackside.derive.signed.Approvals;
+import stackside.derive.signed.Decisions;
+import stackside.derive.signed.Fingerprint;
+import stackside.derive.signed.Ledger;
+import stackside.derive.signed.SignedFacts;
 import stackside.model.Fact;
+import stackside.model.Kind;
 import stackside.model.Role;
-import stackside.model.Signature;
 import stackside.model.SignedKind;
 import stackside.model.Thing;
 import stackside.model.ThingId;
@@ -20,31 +24,29 @@ import stackside.quantity.Months;
 final class Signing {
   private final Unit unit;
   private final LocalDate on;
-  private final Fingerprints fingerprints;
-  private final Map<ThingId, List<Signature>> given;
+  private final Approvals approvals;
+  private final Decisions decisions;
+  private final Signers signers;
 
-  private Signing(Unit unit, LocalDate on, Fingerprints fingerprints) {
+  Signing(Unit unit, Approvals approvals, LocalDate on) {
     this.unit = unit;
     this.on = on;
-    this.fingerprints = fingerprints;
-    this.given =
-        unit.signatures().stream()
-            .collect(Collectors.groupingBy(signature -> signature.thing().value()));
+    this.approvals = approvals;
+    this.decisions = approvals.on(on);
+    this.signers = new Signers(unit, decisions);
   }
 
-  static List<SignatureStanding> of(Unit unit, LocalDate on, Fingerprints fingerprints) {
-    Signing signing = new Signing(unit, on, fingerprints);
+  List<SignatureStanding> all() {
     List<SignatureStanding> all = new ArrayList<>();
     for (SignedKind kind : SignedKind.values()) {
-      things(unit, kind).stream()
-          .filter(thing -> kind != SignedKind.ROLE || !Signers.of(unit, kind, thing).isEmpty())
-          .forEach(thing -> all.add(signing.standing(kind, thing)));
+      List<Role> roles = signers.of(kind);
+      things(unit, kind).forEach(thing -> all.add(standing(kind, thing, roles)));
     }
     return all;
   }
 
   /** What is signed, by kind. */
-  static List<? extends Thing> things(Unit unit, SignedKind kind) {
+  private static List<? extends Thing> things(Unit unit, SignedKind kind) {
     return switch (kind) {
       case PROFILE -> unit.profiles();
       case MACHINE -> unit.machines();
@@ -54,33 +56,22 @@ final class Signing {
       case ASSET -> unit.assets();
       case SOURCES -> List.of(unit.sources());
       case POLICIES -> List.of(unit.policies());
-      case ROLE -> unit.details().roles();
     };
   }
 
-  private SignatureStanding standing(SignedKind kind, Thing thing) {
-    String today = fingerprints.of(thing);
-    List<Fact<Role>> roles = Signers.of(unit, kind, thing);
+  private SignatureStanding standing(SignedKind kind, Thing thing, List<Role> roles) {
+    Fingerprint today = SignedFacts.of(unit, thing).orElseThrow().fingerprint();
     List<SignatureStanding.Wanted> wanted =
         roles.stream().map(role -> wanted(thing, role, today)).toList();
     Optional<LocalDate> reviewBy = reviewBy(kind, wanted);
     return new SignatureStanding(thing, kind, wanted, reviewBy, state(wanted, reviewBy));
   }
 
-  private SignatureStanding.Wanted wanted(Thing thing, Fact<Role> role, String today) {
-    List<Signature> own =
-        given.getOrDefault(thing.id(), List.of()).stream()
-            .filter(signature -> signature.role().value().id().equals(role.value().id()))
-            .filter(signature -> !signature.date().value().isAfter(on))
-            .sorted(Comparator.comparing(signature -> signature.date().value()))
-            .toList();
-    Optional<Signature> given =
-        own.stream()
-            .filter(signature -> signature.fingerprint().value().equals(today))
-            .reduce((earlier, later) -> later);
-    Optional<Signature> outdated =
-        given.isPresent() ? Optional.empty() : own.stream().reduce((earlier, later) -> later);
-    return new SignatureStanding.Wanted(role, given, outdated);
+  private SignatureStanding.Wanted wanted(Thing thing, Role role, Fingerprint today) {
+    Optional<Ledger.Decision> last = decisions.about(thing.id(), role.id().slug());
+    Optional<Ledger.Decision> given =
+        last.filter(decision -> decision.facts().filter(today::equals).isPresent());
+    return new SignatureStanding.Wanted(role, given, given.isPresent() ? Optional.empty() : last);
   }
 
   /** The interval runs from the oldest of the signatures that count. */
@@ -91,7 +82,7 @@ final class Signing {
     Optional<Fact<Months>> interval = Optional.ofNullable(unit.details().reviewAfter().get(kind));
     return wanted.stream()
         .flatMap(each -> each.given().stream())
-        .map(signature -> signature.date().value())
+        .map(Ledger.Decision::day)
         .min(Comparator.naturalOrder())
         .flatMap(
             oldest ->
@@ -111,5 +102,38 @@ final class Signing {
     return reviewBy.stream().anyMatch(on::isAfter)
         ? SignatureStanding.State.REVIEW_OVERDUE
         : SignatureStanding.State.SIGNED;
+  }
+
+  /** A thing that cannot be read may still be there; only where all of its kind can, is it gone. */
+  List<GoneStanding> gone() {
+    List<GoneStanding> gone = new ArrayList<>();
+    for (ThingId thing : decisions.wanted()) {
+      kind(thing.kind())
+          .filter(kind -> unit.find(thing).isEmpty() && !unit.anyBroken(thing.kind()))
+          .map(kind -> gone(thing, kind))
+          .filter(each -> !each.missing().isEmpty())
+          .ifPresent(gone::add);
+    }
+    return gone;
+  }
+
+  private GoneStanding gone(ThingId thing, SignedKind kind) {
+    List<Role> missing =
+        signers.of(kind).stream()
+            .filter(
+                role ->
+                    decisions
+                        .about(thing, role.id().slug())
+                        .filter(each -> each.facts().isEmpty())
+                        .isEmpty())
+            .toList();
+    return new GoneStanding(
+        thing, kind, decisions.about(thing).flatMap(approvals::factsUnder), missing);
+  }
+
+  private static Optional<SignedKind> kind(Kind kind) {
+    return Arrays.stream(SignedKind.values())
+        .filter(each -> each.word().equals(kind.word()))
+        .findFirst();
   }
 }

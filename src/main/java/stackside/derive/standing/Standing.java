@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import stackside.derive.output.Measured;
 import stackside.derive.program.Events;
 import stackside.derive.program.ProgramChecks;
+import stackside.derive.signed.Approvals;
 import stackside.model.Asset;
 import stackside.model.EnergyKind;
 import stackside.model.Fact;
@@ -29,23 +31,34 @@ import stackside.quantity.Months;
  * dates, stored programs, output checks. What lies after the day is left out.
  *
  * @param byThing the standing of everything that the unit wants signed
+ * @param gone what was signed, is not there any more, and not all have agreed to that
  */
 public record Standing(
     LocalDate on,
     Map<ThingId, SignatureStanding> byThing,
+    List<GoneStanding> gone,
     ProgramChecks programs,
     List<OutputCheckStanding> outputChecks) {
 
   public Standing {
     byThing = Collections.unmodifiableMap(new LinkedHashMap<>(byThing));
+    gone = List.copyOf(gone);
     outputChecks = List.copyOf(outputChecks);
   }
 
   /** Works out the standing of a unit. */
-  public static Standing of(Unit unit, LocalDate on, Fingerprints fingerprints) {
+  public static Standing of(Unit unit, Approvals approvals, LocalDate on) {
     Map<ThingId, SignatureStanding> signed = new LinkedHashMap<>();
-    Signing.of(unit, on, fingerprints).forEach(each -> signed.put(each.thing().id(), each));
-    return new Standing(on, signed, ProgramChecks.onDay(unit, on), outputChecks(unit, on));
+    Signing signing = new Signing(unit, approvals, on);
+    signing.all().forEach(each -> signed.put(each.thing().id(), each));
+    return new Standing(
+        on, signed, signing.gone(), ProgramChecks.onDay(unit, on), outputChecks(unit, on));
+  }
+
+  /** The same without things that only seem to be gone, for their file cannot be read. */
+  public Standing unless(Predicate<ThingId> unread) {
+    List<GoneStanding> known = gone.stream().filter(each -> !unread.test(each.thing())).toList();
+    return new Standing(on, byThing, known, programs, outputChecks);
   }
 
   /** The standing of everything that the unit wants signed, by kind. */

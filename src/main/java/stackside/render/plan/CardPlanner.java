@@ -15,7 +15,6 @@ import stackside.model.CardPart;
 import stackside.model.Fact;
 import stackside.model.Profile;
 import stackside.model.Room;
-import stackside.model.Thing;
 import stackside.render.Publication;
 
 /**
@@ -72,9 +71,9 @@ public final class CardPlanner {
     List<Block> blocks = new ArrayList<>(body);
     Editions.Edition edition =
         publication.editions().of(CardPlan.nameOf(room, asset, face, part), publication.on());
+    blocks.add(words.footer(room, edition, fingerprint.shortText()));
     blocks.add(
-        words.footer(room, things(room, asset, face, part), edition, fingerprint.shortText()));
-    blocks.add(words.code(room, address, address + "#" + edition.words()));
+        words.code(room, address, address + "#" + edition.words() + "-" + fingerprint.mark()));
     return new CardPlan(room, asset, face, part, code, address, fingerprint, blocks);
   }
 
@@ -116,17 +115,7 @@ public final class CardPlanner {
         cells(room, asset, part));
   }
 
-  /** Everything signed that a card shows. */
-  private List<Thing> things(Room room, Asset asset, Face face, Optional<CardPart> part) {
-    Stream<? extends Thing> own =
-        switch (face) {
-          case SETTINGS -> profiles(room, asset, part).stream();
-          case SET_UP -> words.instructions(room, asset).stream();
-        };
-    return Stream.<Thing>concat(Stream.of(asset.machine().value(), room), own).distinct().toList();
-  }
-
-  /** The answers on a card, without duplicates. */
+  /** The answers on a card, each once. */
   private List<Profile> profiles(Room room, Asset asset, Optional<CardPart> part) {
     return cells(room, asset, part).stream()
         .map(Cell::cover)

@@ -180,8 +180,8 @@ final class CardWords {
     return room.location().value().contacts();
   }
 
-  /** The footer. The words after the location depend on the edition and its signatures. */
-  Block footer(Room room, List<? extends Thing> things, Editions.Edition edition, String print) {
+  /** The footer; the words after the location follow from the edition and its approval. */
+  Block footer(Room room, Editions.Edition edition, String print) {
     List<String> lines = new ArrayList<>();
     lines.add(room.location().value().title() + ".");
     lines.add(
@@ -192,7 +192,7 @@ final class CardWords {
                 "card.edition-of",
                 edition.words(),
                 Dates.day(edition.since(), publication.words())));
-    lines.addAll(approval.of(things, edition));
+    lines.addAll(approval.of(edition));
     lines.add(say("card.copy", BLANK, room.copies().value()).replace(' ', Numbers.BOUND));
     lines.add(say("card.destroy"));
     lines.add(say("card.fingerprint", print).replace(' ', Numbers.BOUND));

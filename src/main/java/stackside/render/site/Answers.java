@@ -191,7 +191,7 @@ final class Answers {
       facts.add(
           new Fact(
               here.say("column.missing"),
-              standing.missing().stream().map(each -> here.link(each.role().value())).toList()));
+              standing.missing().stream().map(each -> here.link(each.role())).toList()));
     }
   }
 

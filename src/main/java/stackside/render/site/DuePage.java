@@ -94,7 +94,7 @@ final class DuePage implements Pages {
 
   private static String roles(SignatureStanding standing) {
     return standing.wanted().stream()
-        .map(each -> each.role().value().title())
+        .map(each -> each.role().title())
         .collect(Collectors.joining(", "));
   }
 

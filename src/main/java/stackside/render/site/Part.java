@@ -139,8 +139,8 @@ public sealed interface Part {
    * Whether a card on a wall is the one in use: lines for everyone, and answers. A script shows the
    * answers that fit the edition in the address and the date.
    *
-   * @param edition the edition in use; empty if there is none
-   * @param review the day by which it must be reviewed, as {@code 2026-11-25}; may be empty
+   * @param edition the one in use, with the first signs of its fingerprint; empty where none is
+   * @param review the day by which it must be reviewed, as {@code 2026-11-25}; or empty
    */
   record CardCheck(String edition, String review, List<RichLine> lines, List<Answer> answers)
       implements Part {

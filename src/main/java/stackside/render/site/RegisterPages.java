@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import stackside.derive.edition.CardEntry;
 import stackside.derive.edition.Register;
 import stackside.derive.edition.RegisterEntry;
+import stackside.derive.signed.Fingerprint;
 import stackside.render.Mark;
 import stackside.render.Numbers;
 import stackside.render.plan.CardPlan;
@@ -41,7 +42,7 @@ final class RegisterPages {
             .map(card -> page(card, site)));
   }
 
-  /** The pages that must be made again after a withdrawal. */
+  /** The pages that a withdrawal or a lifting makes new. */
   static Stream<Page> afterWithdrawal(Website site, List<CardEntry> down) {
     Register register = site.publication().editions().register();
     return Stream.concat(
@@ -159,6 +160,10 @@ final class RegisterPages {
   private static Part.CardCheck check(CardEntry card, PageContext here) {
     String edition = Integer.toString(card.edition());
     List<RichLine> lines = new ArrayList<>();
+    Optional<String> alarm =
+        Optional.ofNullable(here.site().publication().editions().alarms().get(card.name()));
+    alarm.ifPresent(
+        words -> lines.add(PageContext.status(Mark.TRIANGLE, here.say("check.alarm", words))));
     lines.add(
         card.current()
             ? PageContext.status(
@@ -172,15 +177,21 @@ final class RegisterPages {
     }
     lines.add(RichLine.of(here.say("check.as-of", here.date(here.site().publication().on()))));
     return new Part.CardCheck(
-        card.current() ? edition : "",
+        card.current() ? edition + "-" + mark(card) : "",
         card.review().filter(day -> card.current()).map(Object::toString).orElse(""),
         lines,
         List.of(
             answer("same", Mark.DISC, here, "check.same"),
+            answer("other", Mark.SQUARE, here, "check.other"),
             answer("superseded", Mark.SQUARE, here, "check.superseded"),
             answer("unknown", Mark.TRIANGLE, here, "check.unknown"),
             answer("draft", Mark.SQUARE, here, "check.draft"),
             answer("overdue", Mark.TRIANGLE, here, "check.overdue-today")));
+  }
+
+  /** What the code holds behind the edition: the first signs of the card's fingerprint. */
+  private static String mark(CardEntry card) {
+    return new Fingerprint(card.fingerprint()).mark();
   }
 
   private static RichLine review(java.time.LocalDate day, PageContext here) {
@@ -234,7 +245,7 @@ final class RegisterPages {
     PageContext here = site.at(address(card));
     Section standing = standing(card, here);
     List<Part> parts = new ArrayList<>(standing.parts());
-    if (card.current()) {
+    if (card.current() && site.publication().editions().waiting().contains(card.name())) {
       parts.add(1, new Part.Say(RichLine.of(here.say("register.stays"))));
     }
     return new PlainPage(
@@ -282,10 +293,12 @@ final class RegisterPages {
       sections.add(SinceSigned.section(here));
     }
     Register before = Register.none();
+    int count = 0;
     for (RegisterEntry entry : register.entries()) {
       sections.add(
           sections.isEmpty() || !site.publication().draft() ? 0 : 1, section(entry, before, here));
-      before = register.upTo(entry.number());
+      count++;
+      before = register.upTo(count);
     }
     if (register.entries().isEmpty()) {
       sections.add(here.section("changes", new Part.Say(RichLine.of(here.say("changes.none")))));
@@ -300,19 +313,31 @@ final class RegisterPages {
   private static Section section(RegisterEntry entry, Register before, PageContext here) {
     String heading =
         here.say(
-            entry.by().isPresent() ? "register.withdrawn" : "register.issued",
+            "register." + entry.deed().word(),
             Integer.toString(entry.number()),
             here.date(entry.on()),
             entry.by().map(role -> role(role, here)).orElse(""));
     List<Grid.GridRow> rows =
         entry.cards().stream().map(card -> row(card, before.card(card.name()), here)).toList();
     return new Section(
-        "entry-" + entry.number(),
+        entry.deed().word() + "-" + entry.number(),
         heading,
-        List.of(
-            rows.isEmpty()
-                ? new Part.Say(RichLine.of(here.say("register.no-card")))
-                : new Grid(heading, columns(here, "to-print", "to-take-down", "reason"), rows)));
+        Stream.<Part>concat(
+                Stream.of(entry.why(), lifted(entry, here))
+                    .filter(words -> !words.isEmpty())
+                    .map(words -> new Part.Say(RichLine.of(Numbers.bind(words)))),
+                Stream.of(
+                    rows.isEmpty()
+                        ? new Part.Say(RichLine.of(here.say("register.no-card")))
+                        : new Grid(
+                            heading, columns(here, "to-print", "to-take-down", "reason"), rows)))
+            .toList());
+  }
+
+  private static String lifted(RegisterEntry entry, PageContext here) {
+    return entry.lifted().isEmpty()
+        ? ""
+        : here.say("register.lifted", String.join(", ", entry.lifted()));
   }
 
   private static String role(String id, PageContext here) {

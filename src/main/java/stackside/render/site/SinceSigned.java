@@ -33,7 +33,7 @@ final class SinceSigned {
         PageContext.status(Mark.TRIANGLE, here.say("signature." + standing.state().word())),
         RichLine.of(
             standing.missing().stream()
-                .map(each -> each.role().value().title())
+                .map(each -> each.role().title())
                 .collect(Collectors.joining(", "))));
   }
 }

@@ -67,7 +67,7 @@ final class StandingPage implements Pages {
   private static Grid.GridRow row(SignatureStanding standing, PageContext here) {
     String missing =
         standing.missing().stream()
-            .map(each -> each.role().value().title())
+            .map(each -> each.role().title())
             .collect(Collectors.joining(", "));
     return Grid.GridRow.of(
         here.linkWithKind(standing.thing().id()),

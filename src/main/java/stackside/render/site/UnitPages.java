@@ -153,13 +153,12 @@ final class UnitPages implements Pages {
                     .filter(entry -> !isSignedByAll(entry.getKey()))
                     .map(entry -> signs(entry.getKey(), here.listed(entry.getValue()), here)),
                 Stream.of(
-                    signs(SignedKind.POLICIES, RichLine.of(here.say("signatures.all")), here),
-                    signs(SignedKind.ROLE, RichLine.of(here.say("signatures.own")), here)))
+                    signs(SignedKind.POLICIES, RichLine.of(here.say("signatures.all")), here)))
             .toList());
   }
 
   private static boolean isSignedByAll(SignedKind kind) {
-    return kind == SignedKind.POLICIES || kind == SignedKind.ROLE;
+    return kind == SignedKind.POLICIES;
   }
 
   private static Grid.GridRow signs(SignedKind kind, RichLine roles, PageContext here) {

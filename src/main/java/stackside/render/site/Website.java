@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import stackside.derive.Analysis;
-import stackside.derive.signed.SignedFacts;
 import stackside.derive.standing.Standing;
 import stackside.model.Asset;
 import stackside.model.Machine;
@@ -44,8 +43,7 @@ final class Website {
     this.publication = publication;
     this.cards = List.copyOf(cards);
     this.mentions = Mentions.of(publication.unit());
-    this.standing =
-        Standing.of(unit(), publication.on(), SignedFacts.fingerprints(publication.unit()));
+    this.standing = Standing.of(unit(), publication.approvals(), publication.on());
     unit().rooms().forEach(this::serve);
     cards.forEach(plan -> thingsOnCards.put(plan.path(), CardThings.of(unit(), plan)));
   }

@@ -474,7 +474,6 @@ final class Bench {
         drills,
         List.of(),
         List.of(),
-        List.of(),
         Map.of(),
         Map.of(),
         List.of());
@@ -779,6 +778,9 @@ final class Bench {
             fact(new Percent(20)),
             fact(new ShareOfRatedPower(new Percent(10))),
             fact(new Months(12))),
+        Map.of(),
+        Optional.empty(),
+        Optional.empty(),
         Map.of(),
         List.of());
   }

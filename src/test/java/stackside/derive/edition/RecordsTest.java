@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stackside.Units;
+import stackside.derive.signed.Approvals;
+import stackside.derive.signed.Json;
 import stackside.model.Unit;
 import stackside.source.Location;
 import stackside.source.Problem;
@@ -40,7 +42,10 @@ final class RecordsTest {
   }
 
   private static Register knowing(Register before, String... rows) {
-    return Issue.of(before, DAY, List.of()).register(Optional.empty(), rows(rows));
+    Books books = new Books(Approvals.none(), before);
+    Issue issue = Issue.of(books, DAY, Found.of(List.of()));
+    Json.Members manifest = Books.manifest(Map.of());
+    return books.issued(books.entry(issue, manifest, rows(rows)), manifest).register();
   }
 
   private static List<Problem> problems(Register register, String... rows) {

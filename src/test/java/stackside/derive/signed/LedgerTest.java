@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stackside.model.Kind;
 import stackside.model.ThingId;
@@ -16,13 +17,27 @@ import stackside.source.Problem;
 /** Tampers with every byte and every line of a ledger. */
 final class LedgerTest {
 
-  private static Ledger.Entry entry(int day, String profile, String role) {
-    return new Ledger.Entry(
+  private static Ledger.Decision entry(int day, String profile, String role) {
+    return new Ledger.Decision(
         LocalDate.of(2026, 3, day),
         new ThingId(Kind.PROFILE, profile),
-        Fingerprint.of(Json.text(profile)),
+        profile.equals("second")
+            ? Optional.empty()
+            : Optional.of(Fingerprint.of(Json.text(profile))),
+        Fingerprint.of(Json.text("sheet")),
         role,
         "ÄB");
+  }
+
+  private static Ledger.Act act(int day, Deed deed, int number) {
+    return new Ledger.Act(
+        LocalDate.of(2026, 3, day),
+        deed,
+        number,
+        Fingerprint.of(Json.text("entry")),
+        deed == Deed.ISSUE ? Optional.of(Fingerprint.of(Json.text("manifest"))) : Optional.empty(),
+        deed == Deed.ISSUE ? "" : "lead-nurse",
+        deed == Deed.ISSUE ? "" : "ÄB");
   }
 
   private static final Ledger LEDGER =
@@ -30,6 +45,8 @@ final class LedgerTest {
           .with(entry(1, "first", "lead-endoscopist"))
           .with(entry(1, "first", "medical-physics"))
           .with(entry(2, "second", "lead-endoscopist"))
+          .with(act(2, Deed.ISSUE, 1))
+          .with(act(3, Deed.WITHDRAWAL, 1))
           .with(entry(4, "third", "lead-endoscopist"));
 
   private static List<Problem> problems(String text) {
@@ -143,26 +160,6 @@ final class LedgerTest {
     assertThat(problems(joined(lines)))
         .singleElement()
         .satisfies(problem -> assertThat(problem.at().line()).isEqualTo(4));
-  }
-
-  @Test
-  void twoWhoSignedAtTheSameTime_areMerged() {
-    Ledger mine = LEDGER.with(entry(5, "fifth", "lead-endoscopist"));
-    Ledger theirs =
-        LEDGER.with(entry(5, "fifth", "medical-physics")).with(entry(6, "sixth", "lead-nurse"));
-    Ledger merged = mine.merged(theirs);
-    assertThat(problems(merged.text())).isEmpty();
-    assertThat(merged.lines().stream().map(Ledger.Line::entry))
-        .containsExactly(
-            entry(1, "first", "lead-endoscopist"),
-            entry(1, "first", "medical-physics"),
-            entry(2, "second", "lead-endoscopist"),
-            entry(4, "third", "lead-endoscopist"),
-            entry(5, "fifth", "lead-endoscopist"),
-            entry(5, "fifth", "medical-physics"),
-            entry(6, "sixth", "lead-nurse"));
-    assertThat(merged.reaches(LEDGER.head().orElseThrow())).isTrue();
-    assertThat(merged.merged(theirs)).isEqualTo(merged);
   }
 
   @Test

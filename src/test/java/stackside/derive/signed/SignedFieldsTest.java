@@ -37,7 +37,7 @@ final class SignedFieldsTest {
 
   /** What is signed once for the whole unit, and what has no text of its own. */
   private static final EnumSet<SignedKind> OF_THE_UNIT =
-      EnumSet.of(SignedKind.SOURCES, SignedKind.POLICIES, SignedKind.ROLE);
+      EnumSet.of(SignedKind.SOURCES, SignedKind.POLICIES);
 
   /** Signed with each room or profile, and the form that the reader holds the content to. */
   private static final Set<String> SIGNED_ELSEWHERE =

@@ -4,40 +4,76 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stackside.derive.Edited;
+import stackside.derive.signed.Approvals;
+import stackside.derive.signed.Fingerprint;
+import stackside.derive.signed.Json;
+import stackside.derive.signed.Ledger;
+import stackside.derive.signed.SignedFacts;
 import stackside.model.Kind;
 import stackside.model.SignedKind;
 import stackside.model.ThingId;
+import stackside.model.Unit;
 
 final class StandingTest {
   private static final ThingId SMALL = new ThingId(Kind.PROFILE, "arrowgrass-small");
-  private static final String TODAY = "aaaa-0001";
-  private static final String EARLIER = "bbbb-0002";
+  private static final ThingId POLICIES = new ThingId(Kind.UNIT, "policies");
+  private static final String CHANGED =
+      """
+      === profiles/arrowgrass.yaml
+      -    cold: Cold snare.
+      +    cold: Cold snare, twice.
+      """;
   private static final String TWO_ROLES =
       """
       === unit.yaml
       -  profile: [lead-endoscopist]
       +  profile: [lead-endoscopist, medical-physics]
       """;
-  private static final String LEDGER =
+  private static final String WITHOUT_PHYSICS =
       """
-      === approvals.csv
-      +date,thing,fingerprint,role,initials,seal
+      === unit.yaml
+      -  machine: [medical-physics]
+      +  machine: [lead-nurse]
+      === unit.yaml
+      -  asset: [medical-physics]
+      +  asset: [lead-nurse]
       """;
+  private static final Fingerprint SHEET = Fingerprint.of(Json.text("sheet"));
 
-  private static String signed(String date, String fingerprint, String role) {
-    return "+%s,profile:arrowgrass-small,%s,%s,EF,cccc-0003\n".formatted(date, fingerprint, role);
-  }
+  private final Unit unit = Edited.base("");
+  private Approvals approvals = Approvals.none();
 
   private static Standing standing(String patch, String on) {
-    return Standing.of(Edited.base(patch), LocalDate.parse(on), thing -> TODAY);
+    return Standing.of(Edited.base(patch), Approvals.none(), LocalDate.parse(on));
   }
 
-  private static SignatureStanding small(String patch, String on) {
-    return standing(patch, on).signaturesOf(SMALL).orElseThrow();
+  private Standing now(Unit there, String on) {
+    return Standing.of(there, approvals, LocalDate.parse(on));
+  }
+
+  private SignatureStanding small(Unit there, String on) {
+    return now(there, on).signaturesOf(SMALL).orElseThrow();
+  }
+
+  /** A role signs a thing as it stands in a unit, or that it is gone from it. */
+  private void sign(String day, ThingId thing, Unit there, String role) {
+    Optional<SignedFacts> facts = there.find(thing).flatMap(each -> SignedFacts.of(there, each));
+    Ledger.Decision decision =
+        new Ledger.Decision(
+            LocalDate.parse(day), thing, facts.map(SignedFacts::fingerprint), SHEET, role, "EF");
+    approvals =
+        facts
+            .map(each -> approvals.with(decision, each.json()))
+            .orElseGet(() -> approvals.with(decision));
+  }
+
+  private static List<String> missing(SignatureStanding standing) {
+    return standing.missing().stream().map(each -> each.role().id().slug()).sorted().toList();
   }
 
   @Test
@@ -54,52 +90,61 @@ final class StandingTest {
 
   @Test
   void allRolesHaveSignedWhatItSaysToday() {
-    String patch =
-        TWO_ROLES
-            + LEDGER
-            + signed("2026-03-01", TODAY, "lead-endoscopist")
-            + signed("2026-05-01", TODAY, "medical-physics");
-    SignatureStanding standing = small(patch, "2027-03-01");
+    Unit two = Edited.base(TWO_ROLES);
+    sign("2026-03-01", SMALL, two, "lead-endoscopist");
+    assertThat(small(two, "2026-11-25").state()).isEqualTo(SignatureStanding.State.UNSIGNED);
+    assertThat(missing(small(two, "2026-11-25"))).containsExactly("medical-physics");
+    sign("2026-05-01", SMALL, two, "medical-physics");
+    SignatureStanding standing = small(two, "2027-03-01");
     assertThat(standing.state()).isEqualTo(SignatureStanding.State.SIGNED);
     assertThat(standing.reviewBy()).contains(LocalDate.of(2027, 3, 1));
     assertThat(standing.missing()).isEmpty();
-    assertThat(small(patch, "2027-03-02").state())
-        .isEqualTo(SignatureStanding.State.REVIEW_OVERDUE);
+    assertThat(small(two, "2027-03-02").state()).isEqualTo(SignatureStanding.State.REVIEW_OVERDUE);
   }
 
   @Test
-  void oneRoleIsMissing() {
-    String patch = TWO_ROLES + LEDGER + signed("2026-03-01", TODAY, "lead-endoscopist");
-    SignatureStanding standing = small(patch, "2026-11-25");
-    assertThat(standing.state()).isEqualTo(SignatureStanding.State.UNSIGNED);
-    assertThat(standing.reviewBy()).isEmpty();
-    assertThat(standing.missing())
-        .extracting(wanted -> wanted.role().value().id().slug())
-        .containsExactly("medical-physics");
+  void whatIsSignedAgainIsReviewed() {
+    sign("2026-03-01", SMALL, unit, "lead-endoscopist");
+    assertThat(small(unit, "2027-03-02").state()).isEqualTo(SignatureStanding.State.REVIEW_OVERDUE);
+    sign("2027-03-02", SMALL, unit, "lead-endoscopist");
+    assertThat(small(unit, "2027-03-02").state()).isEqualTo(SignatureStanding.State.SIGNED);
+    assertThat(small(unit, "2027-03-02").reviewBy()).contains(LocalDate.of(2028, 3, 2));
+    assertThat(small(unit, "2026-08-31").reviewBy()).contains(LocalDate.of(2027, 3, 1));
+    assertThat(small(unit, "2026-02-28").state()).isEqualTo(SignatureStanding.State.UNSIGNED);
   }
 
   @Test
-  void whatWasSignedEarlierIsOutdated() {
-    String patch =
-        LEDGER
-            + signed("2026-03-01", EARLIER, "lead-endoscopist")
-            + signed("2026-02-01", EARLIER, "lead-endoscopist");
-    SignatureStanding standing = small(patch, "2026-11-25");
-    assertThat(standing.state()).isEqualTo(SignatureStanding.State.CHANGED_SINCE);
-    assertThat(standing.wanted().get(0).given()).isEmpty();
-    assertThat(standing.wanted().get(0).outdated().orElseThrow().date().value())
-        .isEqualTo(LocalDate.of(2026, 3, 1));
+  void onlyTheLatestDecisionCounts_soAReturnMustBeSigned() {
+    Unit changed = Edited.base(CHANGED);
+    sign("2026-03-01", SMALL, unit, "lead-endoscopist");
+    sign("2026-04-01", SMALL, changed, "lead-endoscopist");
+    SignatureStanding back = small(unit, "2026-11-25");
+    assertThat(back.state()).isEqualTo(SignatureStanding.State.CHANGED_SINCE);
+    assertThat(back.wanted().get(0).given()).isEmpty();
+    assertThat(back.wanted().get(0).outdated().orElseThrow().day())
+        .isEqualTo(LocalDate.of(2026, 4, 1));
+    sign("2026-05-01", SMALL, unit, "lead-endoscopist");
+    assertThat(small(unit, "2026-11-25").state()).isEqualTo(SignatureStanding.State.SIGNED);
   }
 
   @Test
-  void theLatestSignatureCountsAndALaterOneIsNotYetGiven() {
-    String patch =
-        LEDGER
-            + signed("2026-03-01", TODAY, "lead-endoscopist")
-            + signed("2026-09-01", TODAY, "lead-endoscopist");
-    assertThat(small(patch, "2026-11-25").reviewBy()).contains(LocalDate.of(2027, 9, 1));
-    assertThat(small(patch, "2026-08-31").reviewBy()).contains(LocalDate.of(2027, 3, 1));
-    assertThat(small(patch, "2026-02-28").state()).isEqualTo(SignatureStanding.State.UNSIGNED);
+  void aDeletionIsADecisionToo() {
+    Unit without =
+        Edited.base(
+            """
+            === without checklists/set-up.yaml
+            """);
+    ThingId list = unit.checklists().get(0).id();
+    sign("2026-03-01", list, unit, "lead-nurse");
+    assertThat(now(unit, "2026-11-25").gone()).isEmpty();
+    assertThat(now(without, "2026-11-25").gone())
+        .singleElement()
+        .satisfies(gone -> assertThat(gone.thing()).isEqualTo(list))
+        .satisfies(gone -> assertThat(gone.missing()).hasSize(1));
+    sign("2026-04-01", list, without, "lead-nurse");
+    assertThat(now(without, "2026-11-25").gone()).isEmpty();
+    assertThat(now(unit, "2026-11-25").signaturesOf(list).orElseThrow().state())
+        .isEqualTo(SignatureStanding.State.CHANGED_SINCE);
   }
 
   @Test
@@ -117,55 +162,40 @@ final class StandingTest {
         .isEqualTo(SignatureStanding.State.SIGNED);
   }
 
-  private static final ThingId POLICIES = new ThingId(Kind.UNIT, "policies");
-  private static final ThingId PHYSICS = new ThingId(Kind.ROLE, "medical-physics");
-  private static final String WITHOUT_PHYSICS =
-      """
-      === unit.yaml
-      -  machine: [medical-physics]
-      +  machine: [lead-nurse]
-      === unit.yaml
-      -  asset: [medical-physics]
-      +  asset: [lead-nurse]
-      """;
+  // --- who signs
 
-  private static List<String> missing(String patch, ThingId thing) {
-    return standing(patch, "2026-11-25").signaturesOf(thing).orElseThrow().missing().stream()
-        .map(each -> each.role().value().id().slug())
-        .sorted()
-        .toList();
+  private SignatureStanding policies(Unit there) {
+    return now(there, "2026-11-25").signaturesOf(POLICIES).orElseThrow();
   }
 
   @Test
   void whoeverSignsAnythingSignsThePolicies() {
-    assertThat(missing("", POLICIES))
+    assertThat(missing(policies(unit)))
         .containsExactly("lead-endoscopist", "lead-nurse", "medical-physics");
-    assertThat(missing(WITHOUT_PHYSICS, POLICIES))
+    assertThat(missing(policies(Edited.base(WITHOUT_PHYSICS))))
         .containsExactly("lead-endoscopist", "lead-nurse");
   }
 
   @Test
-  void eachRoleSignsWhatItSigns() {
-    assertThat(missing("", PHYSICS)).containsExactly("medical-physics");
-  }
-
-  @Test
-  void aRoleThatOnlyGetsAsked_signsNothing() {
-    assertThat(standing(WITHOUT_PHYSICS, "2026-11-25").signaturesOf(PHYSICS)).isEmpty();
-  }
-
-  @Test
-  void aRoleThatSignedEarlier_mustSignThatItSignsNoMore() {
-    String patch =
-        WITHOUT_PHYSICS
-            + LEDGER
-            + "+2026-03-01,role:medical-physics,%s,medical-physics,EF,cccc-0003%n"
-                .formatted(EARLIER);
-    assertThat(missing(patch, PHYSICS)).containsExactly("medical-physics");
-    String agreed =
-        patch
-            + "+2026-04-01,role:medical-physics,%s,medical-physics,EF,cccc-0004%n".formatted(TODAY);
-    assertThat(missing(agreed, PHYSICS)).isEmpty();
+  void whoSignsFollowsFromThePoliciesInForce_neverFromEditedOnes() {
+    for (String role : List.of("lead-nurse", "lead-endoscopist", "medical-physics")) {
+      sign("2026-03-01", POLICIES, unit, role);
+    }
+    Unit edited = Edited.base(WITHOUT_PHYSICS);
+    ThingId machine = unit.machines().get(0).id();
+    assertThat(missing(now(edited, "2026-11-25").signaturesOf(machine).orElseThrow()))
+        .containsExactly("medical-physics");
+    assertThat(missing(policies(edited)))
+        .containsExactly("lead-endoscopist", "lead-nurse", "medical-physics");
+    for (String role : List.of("lead-nurse", "lead-endoscopist")) {
+      sign("2026-04-01", POLICIES, edited, role);
+    }
+    assertThat(missing(now(edited, "2026-11-25").signaturesOf(machine).orElseThrow()))
+        .containsExactly("medical-physics");
+    sign("2026-04-01", POLICIES, edited, "medical-physics");
+    assertThat(missing(now(edited, "2026-11-25").signaturesOf(machine).orElseThrow()))
+        .containsExactly("lead-nurse");
+    assertThat(missing(policies(edited))).isEmpty();
   }
 
   // --- output checks

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
@@ -15,9 +16,11 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import stackside.derive.Analysis;
 import stackside.derive.Edited;
+import stackside.derive.edition.Editions;
+import stackside.derive.signed.Approvals;
+import stackside.derive.signed.Ledger;
 import stackside.derive.signed.SignedFacts;
 import stackside.model.Kind;
-import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
 import stackside.render.Marking;
@@ -29,24 +32,33 @@ final class ReviewDayTest {
   private static final String PAGE = "profiles/arrowgrass-small.html";
   private static final LocalDate MADE = LocalDate.of(2026, 11, 25);
 
-  /** The small unit with one answer signed on 1 March 2026 and due for review after 12 months. */
-  private static Unit signed() {
-    Unit unit = Edited.base("");
+  /** One answer signed on 1 March 2026, to be reviewed after 12 months. */
+  private static Approvals signed(Unit unit) {
     ThingId id = new ThingId(Kind.PROFILE, "arrowgrass-small");
-    Thing answer =
-        unit.profiles().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
-    return Edited.base(
-        """
-        === approvals.csv
-        +date,thing,fingerprint,role,initials,seal
-        +2026-03-01,profile:arrowgrass-small,%s,lead-endoscopist,EF,cccc-0003
-        """
-            .formatted(SignedFacts.fingerprints(unit).of(answer)));
+    SignedFacts facts = unit.find(id).flatMap(answer -> SignedFacts.of(unit, answer)).orElseThrow();
+    return Approvals.none()
+        .with(
+            new Ledger.Decision(
+                LocalDate.of(2026, 3, 1),
+                id,
+                Optional.of(facts.fingerprint()),
+                facts.fingerprint(),
+                "lead-endoscopist",
+                "EF"),
+            facts.json());
   }
 
   private static List<OutputFile> site(LocalDate on) {
+    Unit unit = Edited.base("");
     return SiteRenderer.render(
-        new Publication(Analysis.of(signed()), List.of(), List.of(), Marking.ISSUED, on),
+        new Publication(
+            Analysis.of(unit),
+            List.of(),
+            List.of(),
+            Marking.ISSUED,
+            Editions.none(),
+            signed(unit),
+            on),
         List.of());
   }
 

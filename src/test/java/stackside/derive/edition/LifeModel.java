@@ -1,0 +1,147 @@
+package stackside.derive.edition;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The life of one card as a careful person would tell it; shares no code with the program. */
+public final class LifeModel {
+  /** Something done with the card, and the one that was last in the site before it. */
+  private record Deed(int id, char kind, int before) {}
+
+  /** The card as it hangs, whether its generator is stopped, and what is in force. */
+  private record Card(char says, int edition, int review, boolean up, boolean stop, char force) {}
+
+  /** The site folder after each deed; an older copy is a shorter list. */
+  private record Step(Deed deed, Card card) {}
+
+  private static final Card NONE = new Card('-', 0, 0, false, false, '-');
+
+  private final List<Deed> ledger = new ArrayList<>();
+  private final List<Step> site = new ArrayList<>();
+  private final char[] signed = {'-', '-'};
+  private final int[] signedOn = {0, 0};
+  private char value = 'A';
+  private int day;
+  private boolean bad;
+  private int given;
+  private int ids;
+
+  public void edit(char to) {
+    value = to;
+  }
+
+  public void sign(int role) {
+    signed[role] = value;
+    signedOn[role] = day;
+  }
+
+  public void timePasses(int days) {
+    day += days;
+  }
+
+  public void readBack() {
+    bad = !bad;
+  }
+
+  public void restore() {
+    if (site.size() > 1) {
+      site.remove(site.size() - 1);
+    }
+  }
+
+  public void issue() {
+    if (!together()) {
+      return;
+    }
+    adopt();
+    Card card = card();
+    boolean stop = card.stop() || bad;
+    boolean agreed = signed[0] == value && signed[1] == value;
+    int review = Math.min(signedOn[0], signedOn[1]) + 365;
+    char force = agreed ? value : card.force();
+    boolean same =
+        card.up() && card.says() == value && card.review() == review && card.edition() == given;
+    boolean fresh = !stop && agreed && day <= review && !same;
+    boolean changes = fresh || stop != card.stop() || force != card.force() || (stop && card.up());
+    if (changes || !beyond().isEmpty() || site.isEmpty() || last().kind() != 'I') {
+      given += fresh ? 1 : 0;
+      add(
+          'I',
+          fresh
+              ? new Card(value, given, review, true, false, force)
+              : new Card(
+                  card.says(), card.edition(), card.review(), card.up() && !stop, stop, force),
+          true);
+    }
+  }
+
+  public void withdraw() {
+    if (card().up()) {
+      boolean told = together();
+      if (told) {
+        adopt();
+      }
+      add('W', stopped(true), told);
+    }
+  }
+
+  public void lift() {
+    if (together() && card().stop() && !bad) {
+      adopt();
+      add('L', stopped(false), true);
+    }
+  }
+
+  private Card card() {
+    return site.isEmpty() ? NONE : site.get(site.size() - 1).card();
+  }
+
+  private Card stopped(boolean stop) {
+    Card card = card();
+    return new Card(card.says(), card.edition(), card.review(), false, stop, card.force());
+  }
+
+  private Deed last() {
+    return site.get(site.size() - 1).deed();
+  }
+
+  private void add(char kind, Card card, boolean told) {
+    ids++;
+    Deed deed = new Deed(ids, kind, site.isEmpty() ? 0 : last().id());
+    site.add(new Step(deed, card));
+    if (told) {
+      ledger.add(deed);
+    }
+  }
+
+  /** Whether ledger and site can go on together: at most issues were lost, or withdrawals alone. */
+  public boolean together() {
+    int common =
+        site.stream().map(Step::deed).filter(ledger::contains).mapToInt(Deed::id).max().orElse(0);
+    return beyond().stream().allMatch(deed -> deed.kind() == 'I' && deed.before() == common);
+  }
+
+  private List<Deed> beyond() {
+    List<Deed> known = site.stream().map(Step::deed).toList();
+    int from = 0;
+    for (int i = 0; i < ledger.size(); i++) {
+      from = known.contains(ledger.get(i)) ? i + 1 : from;
+    }
+    return ledger.subList(from, ledger.size());
+  }
+
+  private void adopt() {
+    site.stream().map(Step::deed).filter(deed -> !ledger.contains(deed)).forEach(ledger::add);
+  }
+
+  /** What can be seen of it from outside. */
+  public String seen() {
+    Card card = card();
+    String words = card.says() + " " + card.edition() + (card.up() ? " up" : " down");
+    long issues = ledger.stream().filter(deed -> deed.kind() == 'I').count();
+    return (card.edition() == 0 ? "none" : words)
+        + (card.stop() ? " stopped" : "")
+        + ", %d issues, ledger %d, site %d, ".formatted(issues, ledger.size(), site.size())
+        + (together() ? "together" : "apart");
+  }
+}
