@@ -12,10 +12,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stackside.derive.Analysis;
 import stackside.derive.guidance.ColdSnareQuestion;
+import stackside.derive.guidance.PatientQuestion;
 import stackside.derive.guidance.WallQuestion;
 import stackside.derive.voltage.VoltageCheck;
 import stackside.model.Fact;
 import stackside.model.Kind;
+import stackside.model.PedalSetting;
 import stackside.model.Profile;
 import stackside.model.ThingId;
 import stackside.model.Unit;
@@ -47,6 +49,10 @@ final class AnswerRules {
             "thin-wall-higher",
             "a thinner wall has the higher setting of a mode",
             AnswerRules::thinWallHigher),
+        question(
+            "lighter-patient-higher",
+            "lighter patients have the higher setting of a mode",
+            AnswerRules::lighterPatientHigher),
         question(
             "small-lesion-with-current",
             "current is approved where guidance recommends a cold snare for the size",
@@ -146,7 +152,8 @@ final class AnswerRules {
   private static List<Finding> thinWallHigher(CheckedUnit checked, Predicate<Profile> unanswered) {
     return checked.analysis().questions().walls().stream()
         .filter(it -> unanswered.test(it.thinner()) && unanswered.test(it.thicker()))
-        .filter(it -> isClear(checked.analysis(), it))
+        .filter(
+            it -> isClear(checked.analysis(), it.thinner(), it.higher(), it.thicker(), it.lower()))
         .collect(
             Collectors.toMap(
                 it -> it.thinner().id(),
@@ -162,16 +169,17 @@ final class AnswerRules {
    * Leaves out settings that cannot be made and questions with two answers: other rules report
    * those.
    */
-  private static boolean isClear(Analysis analysis, WallQuestion question) {
+  private static boolean isClear(
+      Analysis analysis, Profile one, PedalSetting higher, Profile other, PedalSetting lower) {
     boolean doubled =
         analysis.coverage().ambiguous().stream()
             .map(cell -> cell.cover().preferred())
-            .anyMatch(it -> it.contains(question.thinner()) && it.contains(question.thicker()));
+            .anyMatch(it -> it.contains(one) && it.contains(other));
     boolean tooMuch =
         analysis.voltages().stream()
             .filter(VoltageCheck::exceeded)
-            .anyMatch(it -> it.pedal().equals(question.higher()));
-    return question.higher().canBeSet() && question.lower().canBeSet() && !doubled && !tooMuch;
+            .anyMatch(it -> it.pedal().equals(higher));
+    return higher.canBeSet() && lower.canBeSet() && !doubled && !tooMuch;
   }
 
   private static Finding thinWallHigher(WallQuestion question) {
@@ -184,6 +192,36 @@ final class AnswerRules {
                     question.thinnerSite().wall().value().word(),
                     Wording.quoted(question.thickerSite()),
                     question.thickerSite().wall().value().word()))
+        .note(question.lower().at(), "the lower setting")
+        .help(
+            "check whether the two rows are swapped; if this is intended, say why under 'because'");
+  }
+
+  private static List<Finding> lighterPatientHigher(
+      CheckedUnit checked, Predicate<Profile> unanswered) {
+    return checked.analysis().questions().patients().stream()
+        .filter(it -> unanswered.test(it.lighter()) && unanswered.test(it.heavier()))
+        .filter(
+            it -> isClear(checked.analysis(), it.lighter(), it.higher(), it.heavier(), it.lower()))
+        .collect(
+            Collectors.toMap(
+                it -> it.lighter().id(),
+                AnswerRules::lighterPatientHigher,
+                (first, later) -> first,
+                LinkedHashMap::new))
+        .values()
+        .stream()
+        .toList();
+  }
+
+  private static Finding lighterPatientHigher(PatientQuestion question) {
+    return Finding.at(
+            question.higher().at(),
+            "%s is set higher for %s than for %s, who are heavier"
+                .formatted(
+                    Wording.quoted(question.higher().mode().value()),
+                    Wording.quoted(question.light()),
+                    Wording.quoted(question.heavy())))
         .note(question.lower().at(), "the lower setting")
         .help(
             "check whether the two rows are swapped; if this is intended, say why under 'because'");

@@ -43,7 +43,7 @@ public final class ContentRules {
   }
 
   /** The ids of the rules that a profile may answer under {@code because}. */
-  static List<String> questions() {
+  public static List<String> questions() {
     return CATALOGUE.rules().stream()
         .filter(Rule::answerable)
         .map(rule -> rule.fault().id())

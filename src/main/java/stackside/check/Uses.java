@@ -28,6 +28,7 @@ final class Uses {
     unit.lesions().forEach(lesion -> uses.addAll(lesion.steps()));
     unit.siteGroups().forEach(group -> uses.addAll(group.of()));
     unit.details().signatures().values().forEach(uses::addAll);
+    unit.details().lifts().ifPresent(uses::add);
     unit.drills().stream()
         .flatMap(drill -> drill.checks().stream())
         .forEach(check -> uses.addAll(check.needs()));

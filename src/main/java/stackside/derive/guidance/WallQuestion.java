@@ -5,11 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import stackside.model.Fact;
 import stackside.model.Lesion;
-import stackside.model.Level;
-import stackside.model.LevelScale;
-import stackside.model.PedalColour;
 import stackside.model.PedalSetting;
 import stackside.model.Profile;
 import stackside.model.Site;
@@ -47,14 +43,8 @@ public record WallQuestion(
 
   private static void ask(
       Unit unit, Profile thinner, Profile thicker, List<WallQuestion> questions) {
-    Optional<Lesion> lesion = sharedLesion(thinner, thicker);
-    boolean alike =
-        thinner.preferred()
-            && thicker.preferred()
-            && !thinner.id().equals(thicker.id())
-            && thinner.step().value().id().equals(thicker.step().value().id())
-            && sharePatients(unit, thinner, thicker);
-    if (alike && lesion.isPresent()) {
+    Optional<Lesion> lesion = Compared.lesion(thinner, thicker);
+    if (lesion.isPresent() && sharePatients(unit, thinner, thicker)) {
       wallPair(thinner, thicker)
           .ifPresent(walls -> questions.addAll(pedals(thinner, thicker, walls, lesion.get())));
     }
@@ -78,53 +68,18 @@ public record WallQuestion(
 
   private static List<WallQuestion> pedals(
       Profile thinner, Profile thicker, Walls walls, Lesion lesion) {
-    List<WallQuestion> questions = new ArrayList<>();
-    for (PedalColour colour : PedalColour.values()) {
-      Optional<PedalSetting> higher = on(thinner, colour);
-      Optional<PedalSetting> lower = on(thicker, colour);
-      if (higher.isPresent() && lower.isPresent() && isHigher(higher.get(), lower.get())) {
-        questions.add(
-            new WallQuestion(
-                thinner,
-                walls.thinner(),
-                higher.get(),
-                thicker,
-                walls.thicker(),
-                lower.get(),
-                lesion));
-      }
-    }
-    return questions;
-  }
-
-  private static Optional<PedalSetting> on(Profile profile, PedalColour colour) {
-    return profile.settings().flatMap(settings -> settings.pedal(colour).setting());
-  }
-
-  /** Whether one is the same mode at a higher level or a higher power limit. */
-  static boolean isHigher(PedalSetting one, PedalSetting other) {
-    if (!one.mode().value().id().equals(other.mode().value().id())) {
-      return false;
-    }
-    boolean morePower =
-        one.limit().isPresent()
-            && other.limit().isPresent()
-            && one.limit().get().value().compareTo(other.limit().get().value()) > 0;
-    return morePower || rank(one) > rank(other);
-  }
-
-  private static int rank(PedalSetting pedal) {
-    List<Level> levels = pedal.mode().value().level().map(LevelScale::levels).orElse(List.of());
-    return pedal.level().map(Fact::value).map(levels::indexOf).orElse(-1);
-  }
-
-  private static Optional<Lesion> sharedLesion(Profile one, Profile other) {
-    return one.lesions().stream()
-        .map(Fact::value)
-        .filter(
-            lesion ->
-                other.lesions().stream().anyMatch(each -> each.value().id().equals(lesion.id())))
-        .findFirst();
+    return Compared.pedals(thinner, thicker).stream()
+        .map(
+            pedal ->
+                new WallQuestion(
+                    thinner,
+                    walls.thinner(),
+                    pedal.higher(),
+                    thicker,
+                    walls.thicker(),
+                    pedal.lower(),
+                    lesion))
+        .toList();
   }
 
   private static boolean sharePatients(Unit unit, Profile one, Profile other) {
