@@ -165,8 +165,7 @@ final class Issuing {
       matter
           .alarm()
           .filter(alarm -> alarm != Alarm.REVIEW_OVERDUE && stops(alarm))
-          .ifPresent(
-              alarm -> bad.merge(matter.about().slug(), matter.words(), (a, b) -> a + "; " + b));
+          .ifPresent(alarm -> bad.merge(matter.about().slug(), matter.words(), Issuing::bothOnce));
     }
     return new Found(
         plans.stream().map(plan -> candidate(whole, plan)).toList(),
@@ -174,6 +173,11 @@ final class Issuing {
         bad,
         waiting(),
         troubles.uncertain());
+  }
+
+  /** Two programs in one slot say the same of it. */
+  private static String bothOnce(String one, String more) {
+    return one.contains(more) ? one : one + "; " + more;
   }
 
   private boolean stops(Alarm alarm) {
@@ -224,6 +228,9 @@ final class Issuing {
   /** The cards once those to be made are painted as they will hang, and looked at. */
   private List<Candidate> judged(Issue issue, List<Candidate> candidates) {
     Set<String> madeNow = madeNow(issue);
+    if (madeNow.isEmpty()) {
+      return candidates;
+    }
     Publication whole = publication(analysis, editions(issue), on);
     Map<String, CardPlan> asTheyWillHang =
         CardPlanner.plans(whole).stream().collect(Collectors.toMap(CardPlan::name, plan -> plan));
@@ -329,9 +336,7 @@ final class Issuing {
                     .filter(matter -> matter.about().slug().equals(card.asset()))
                     .filter(matter -> matter.alarm().isPresent())
                     .forEach(
-                        matter ->
-                            alarms.merge(
-                                card.name(), matter.words(), (one, more) -> one + "; " + more)));
+                        matter -> alarms.merge(card.name(), matter.words(), Issuing::bothOnce)));
     return alarms;
   }
 

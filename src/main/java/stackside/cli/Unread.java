@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stackside.derive.signed.LedgerFaults;
 import stackside.model.Kind;
 import stackside.model.Profile;
 import stackside.model.ThingId;
@@ -51,9 +52,13 @@ record Unread(Unit unit, Sources sources, List<SheetRow> records, List<Problem> 
         judged.sources(),
         judged.records(),
         judged.problems().stream()
-            .filter(ErrorScope::isUnread)
+            .filter(problem -> ErrorScope.isUnread(problem) || isAltered(problem))
             .filter(problem -> problem.severity() == Severity.ERROR)
             .toList());
+  }
+
+  private static boolean isAltered(Problem problem) {
+    return problem.fault().equals(LedgerFaults.ALTERED);
   }
 
   /** Whether a matter may be there only because something could not be read. */
@@ -84,7 +89,11 @@ record Unread(Unit unit, Sources sources, List<SheetRow> records, List<Problem> 
           case READINGS -> "programs stored in %s";
           case OUTPUT_CHECKS -> "output of %s";
         };
-    return "not judged until " + String.join(" and ", causes) + " can be read whole: " + what;
+    String mended =
+        causes.equals(Set.of(LEDGER))
+            ? LEDGER + " is as it was signed"
+            : String.join(" and ", causes) + " can be read whole";
+    return "not judged until " + mended + ": " + what;
   }
 
   private String counted(Set<ThingId> things) {

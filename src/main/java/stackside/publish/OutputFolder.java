@@ -96,8 +96,6 @@ public final class OutputFolder implements AutoCloseable {
   /**
    * Replaces all files of the folder with these.
    *
-   * @throws IllegalArgumentException if the disk refuses; the folder is then unchanged, or kept
-   *     whole where the message says
    * @throws PublishFailure if the disk refuses; the folder is then unchanged, or kept whole where
    *     the message says
    */
@@ -114,19 +112,16 @@ public final class OutputFolder implements AutoCloseable {
     try {
       Tree before = tree(names.target());
       Tree.Unchanged kept = before.isOurs() ? before.kept(next.files()) : Tree.Unchanged.NOTHING;
-      if (kept.isAll(next.files().keySet()) && isListed(before, next)) {
+      FileList list = FileList.of(next.files().values());
+      if (kept.isAll(next.files().keySet()) && marker(before).list().equals(list)) {
         return () -> new Replaced(kept.paths().size(), 0);
       }
-      stage(next, kept.paths());
+      stage(next, list, kept.paths());
       return () -> swapped(next, kept);
     } catch (IOException e) {
       giveRoomBack(e);
       throw failure(e);
     }
-  }
-
-  private static boolean isListed(Tree before, FileTree next) throws IOException {
-    return marker(before).list().equals(FileList.of(next.files().values()));
   }
 
   /** A tree that only has to be put in its place. */
@@ -162,10 +157,10 @@ public final class OutputFolder implements AutoCloseable {
 
   // Staging: if the disk is full, the failure happens here, beside the folder.
 
-  private void stage(FileTree next, Set<String> unchanged) throws IOException {
+  private void stage(FileTree next, FileList list, Set<String> unchanged) throws IOException {
     Path staged = names.staged();
     disk.createFolder(staged);
-    disk.write(staged.resolve(Marker.NAME), new Marker(FileList.of(next.files().values())).bytes());
+    disk.write(staged.resolve(Marker.NAME), new Marker(list).bytes());
     for (String folder : next.folders()) {
       disk.createFolder(staged.resolve(folder));
     }

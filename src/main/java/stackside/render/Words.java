@@ -10,6 +10,8 @@ import java.util.regex.Pattern;
 import stackside.derive.circuit.OutcomeClass;
 import stackside.derive.circuit.Reach;
 import stackside.derive.program.Mismatch;
+import stackside.model.Alarm;
+import stackside.model.AlarmAnswer;
 import stackside.model.AssetStatus;
 import stackside.model.ChecklistKind;
 import stackside.model.CurrentType;
@@ -37,6 +39,8 @@ public final class Words {
   /** What a closed list is called in the message files, whatever its type is called. */
   private static final Map<Class<? extends Word>, String> KINDS =
       Map.ofEntries(
+          Map.entry(Alarm.class, "alarm"),
+          Map.entry(AlarmAnswer.class, "alarm-answer"),
           Map.entry(AssetStatus.class, "asset-status"),
           Map.entry(ChecklistKind.class, "checklist-kind"),
           Map.entry(CurrentType.class, "current-type"),

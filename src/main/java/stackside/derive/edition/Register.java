@@ -57,11 +57,6 @@ public record Register(List<Line> lines) {
     return Collections.unmodifiableSortedMap(stops);
   }
 
-  /** What keeps a card out of use, if anything does. */
-  public Optional<Stop> stopOf(CardEntry card) {
-    return stops().values().stream().filter(stop -> stop.isAbout(card)).findFirst();
-  }
-
   public Optional<RegisterEntry> last() {
     return lines.isEmpty() ? Optional.empty() : Optional.of(lines.get(lines.size() - 1).entry());
   }

@@ -29,7 +29,6 @@ public record Ledger(List<Line> lines) {
           "\\d{4}-\\d\\d-\\d\\d,[a-z-]+:[A-Za-z0-9/-]+,[0-9a-z-]+,[0-9a-z-]*,[a-z0-9-]*,\\p{L}*,"
               + "[0-9a-z-]+");
   private static final int CELLS = 7;
-  private static final int MOST_TOLD = 100;
 
   /** After so many problems a file is no ledger, and the rest of it is not read. */
   private static final int HOPELESS = 10_000;
@@ -213,38 +212,49 @@ public record Ledger(List<Line> lines) {
       problems.add(
           altered(line, written[line - 1], "this line ends as the ledger's lines never do"));
     }
-    String before = "";
-    for (int i = 1; i < written.length - 1 && problems.size() < HOPELESS; i++) {
+    List<Problem> unread = new ArrayList<>();
+    List<Problem> broken = new ArrayList<>();
+    Optional<String> before = Optional.of("");
+    for (int i = 1; i < written.length - 1 && unread.size() + broken.size() < HOPELESS; i++) {
       Optional<Line> line = line(written[i]);
       if (line.isEmpty()) {
-        problems.add(altered(i + 1, written[i], "this is no line of a ledger"));
+        unread.add(altered(i + 1, written[i], "this is no line of a ledger"));
+        before = Optional.empty();
         continue;
       }
-      if (!seal(before, line.get().entry()).equals(line.get().seal())) {
-        problems.add(altered(i + 1, written[i], BROKEN));
+      Ledger.Line read = line.get();
+      if (before.filter(seal -> !seal(seal, read.entry()).equals(read.seal())).isPresent()) {
+        broken.add(altered(i + 1, written[i], BROKEN));
       }
-      before = line.get().seal().text();
-      lines.add(line.get());
+      before = Optional.of(read.seal().text());
+      lines.add(read);
     }
+    firstOf(unread).ifPresent(problems::add);
+    firstOf(broken).ifPresent(problems::add);
     String rest = written[written.length - 1];
     if (written.length == 1 || !rest.isEmpty()) {
       problems.add(altered(written.length, rest, "the last line of the ledger has no line end"));
     }
-    return new Read(new Ledger(lines), atMost(problems));
+    return new Read(new Ledger(lines), problems);
   }
 
-  /** Of a file that is no ledger at all, the first lines say enough. */
-  private static List<Problem> atMost(List<Problem> problems) {
-    int more = problems.size() - MOST_TOLD;
-    if (more <= 0) {
-      return problems;
-    }
-    List<Problem> told = new ArrayList<>(problems.subList(0, MOST_TOLD));
-    int line = problems.get(MOST_TOLD).at().line();
-    told.add(
-        altered(
-            line, "", "at least " + more + " more things are wrong with the ledger from here on"));
-    return told;
+  /** The first of several problems that are alike, with the number of the others. */
+  private static Optional<Problem> firstOf(List<Problem> alike) {
+    int more = alike.size() - 1;
+    return alike.stream()
+        .findFirst()
+        .map(
+            first ->
+                more == 0
+                    ? first
+                    : new Problem(
+                        first.fault(),
+                        first.at(),
+                        first.message()
+                            + "; the same is true of "
+                            + (more == 1 ? "1 more line" : more + " more lines"),
+                        first.notes(),
+                        first.help()));
   }
 
   private static final String BROKEN =

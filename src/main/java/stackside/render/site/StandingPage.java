@@ -9,9 +9,11 @@ import stackside.derive.output.Measured;
 import stackside.derive.program.Mismatch;
 import stackside.derive.program.ProgramCheck;
 import stackside.derive.program.SlotReading;
+import stackside.derive.standing.GoneStanding;
 import stackside.derive.standing.OutputCheckStanding;
 import stackside.derive.standing.SignatureStanding;
 import stackside.model.OutputCheck;
+import stackside.model.Role;
 import stackside.model.ServiceEvent;
 import stackside.quantity.Watts;
 import stackside.render.Mark;
@@ -40,6 +42,7 @@ final class StandingPage implements Pages {
     return site.standing().signatures().stream()
             .filter(each -> each.state() != SignatureStanding.State.SIGNED)
             .count()
+        + site.standing().gone().size()
         + site.standing().programs().all().stream()
             .filter(each -> each.verdict() != ProgramCheck.Verdict.AGREES)
             .count()
@@ -49,11 +52,12 @@ final class StandingPage implements Pages {
   }
 
   private static Part signatures(PageContext here) {
-    List<Grid.GridRow> rows =
+    Stream<Grid.GridRow> gone = here.site().standing().gone().stream().map(each -> row(each, here));
+    Stream<Grid.GridRow> there =
         here.site().standing().signatures().stream()
             .sorted((a, b) -> a.state().compareTo(b.state()))
-            .map(each -> row(each, here))
-            .toList();
+            .map(each -> row(each, here));
+    List<Grid.GridRow> rows = Stream.concat(gone, there).toList();
     return grid(
         rows,
         "section.signed",
@@ -64,11 +68,23 @@ final class StandingPage implements Pages {
         "column.review-by");
   }
 
+  /** A thing without a page, because only its deletion still has to be signed. */
+  private static Grid.GridRow row(GoneStanding gone, PageContext here) {
+    return Grid.GridRow.of(
+        RichLine.of(
+            TextPiece.quiet(here.kind(gone.thing().kind()) + " "),
+            TextPiece.of(gone.thing().slug())),
+        PageContext.status(Mark.TRIANGLE, here.say("signature.gone")),
+        RichLine.of(roles(gone.missing().stream())),
+        RichLine.of(here.say("none")));
+  }
+
+  private static String roles(Stream<Role> roles) {
+    return roles.map(Role::title).collect(Collectors.joining(", "));
+  }
+
   private static Grid.GridRow row(SignatureStanding standing, PageContext here) {
-    String missing =
-        standing.missing().stream()
-            .map(each -> each.role().title())
-            .collect(Collectors.joining(", "));
+    String missing = roles(standing.missing().stream().map(SignatureStanding.Wanted::role));
     return Grid.GridRow.of(
         here.linkWithKind(standing.thing().id()),
         PageContext.status(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import stackside.model.Alarm;
 import stackside.model.Citation;
 import stackside.model.Fact;
 import stackside.model.Premises;
@@ -97,7 +98,8 @@ final class UnitPages implements Pages {
         Stream.of(
                 Stream.of(
                     here.section("facts", new Facts(facts)),
-                    here.section("signatures", signs(here)),
+                    here.section("signatures", signs(here), signers(here)),
+                    here.section("alarms", alarms(here)),
                     here.section("words", words(here))),
                 patients(here),
                 roles(here))
@@ -154,6 +156,38 @@ final class UnitPages implements Pages {
                     .map(entry -> signs(entry.getKey(), here.listed(entry.getValue()), here)),
                 Stream.of(
                     signs(SignedKind.POLICIES, RichLine.of(here.say("signatures.all")), here)))
+            .toList());
+  }
+
+  /** Who lifts, and whether one person may sign in two roles. */
+  private static Facts signers(PageContext here) {
+    UnitDetails details = here.unit().details();
+    List<RichLine> lifting =
+        details
+            .lifts()
+            .map(role -> List.of(here.link(role.value())))
+            .orElseGet(
+                () ->
+                    details.signatures().getOrDefault(SignedKind.ASSET, List.of()).stream()
+                        .map(role -> here.link(role.value()))
+                        .toList());
+    boolean two = details.onePersonTwoRoles().map(Fact::value).orElse(false);
+    return new Facts(
+        List.of(
+            new Facts.Fact(here.say("fact.lifts"), lifting),
+            Answers.fact(here, "one-person-two-roles", RichLine.of(here.say(two ? "yes" : "no")))));
+  }
+
+  private static Grid alarms(PageContext here) {
+    return new Grid(
+        here.say("section.alarms"),
+        List.of(here.say("column.when"), here.say("column.then")),
+        Stream.of(Alarm.values())
+            .map(
+                alarm ->
+                    Grid.GridRow.of(
+                        RichLine.of(here.choice(alarm)),
+                        RichLine.of(here.choice(here.unit().details().answer(alarm)))))
             .toList());
   }
 

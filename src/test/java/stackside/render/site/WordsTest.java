@@ -130,6 +130,8 @@ final class WordsTest {
             english().beginning("choice.").keySet().stream()
                 .map(key -> key.replaceAll("\\..*", "")))
         .containsOnly(
+            "alarm",
+            "alarm-answer",
             "asset-status",
             "basis",
             "checklist-kind",
