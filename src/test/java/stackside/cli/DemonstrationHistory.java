@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import stackside.derive.signed.Ledger;
-import stackside.publish.LocalDisk;
+import stackside.publish.HastyDisk;
 
 /**
  * Makes the record of the demonstration anew: its ledger, what was signed, its site. The content is
@@ -128,7 +128,7 @@ final class DemonstrationHistory {
         new Environment(
             folder,
             () -> LocalDate.parse(day),
-            new LocalDisk(),
+            new HastyDisk(),
             Environment.Audience.TERMINAL,
             new ByteArrayInputStream("yes\n".repeat(500).getBytes(UTF_8)));
     int code = new Cli(told, told, surroundings).run(arguments);

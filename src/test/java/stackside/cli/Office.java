@@ -6,21 +6,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import stackside.derive.edition.Register;
 import stackside.derive.signed.Fingerprint;
 import stackside.derive.signed.Ledger;
-import stackside.publish.LocalDisk;
+import stackside.publish.HastyDisk;
 
 /**
- * A folder with the demonstration's content in which commands are run, for tests of signing and
- * issuing. The state after the first issue is made once and copied.
+ * A folder with three rooms of the demonstration in which commands are run, for tests of signing
+ * and issuing. The state after the first issue is made once and copied.
  */
 public final class Office {
   static final String SIGNED = "2026-11-20";
@@ -30,6 +33,25 @@ public final class Office {
       new TreeMap<>(Map.of("lead-nurse", "KM", "lead-endoscopist", "TO", "medical-physics", "AP"));
 
   private static final Path CONTENT = Path.of("content");
+
+  /** What belongs to the other rooms alone, to their machine or to reading at leisure. */
+  private static final List<String> LEFT_OUT =
+      List.of(
+          "handbook",
+          "paths",
+          "rooms/childrens-room.yaml",
+          "rooms/room-1.yaml",
+          "rooms/x-ray-room.yaml",
+          "machines/sandwort.yaml",
+          "profiles/sandwort.yaml",
+          "checklists/set-up-sandwort.yaml",
+          "drills/socket-alarm.yaml",
+          "drills/wrong-effect.yaml",
+          "drills/low-tone.yaml");
+
+  private static final List<String> SHEETS =
+      List.of("assets.csv", "output-checks.csv", "program-readings.csv", "service-events.csv");
+  private static final Pattern OTHER_GENERATOR = Pattern.compile("EQ-(0210|0419|05\\d\\d),.*");
 
   @SuppressWarnings("NonFinalStaticField") // made once for all tests of a run, then only copied
   private static Path issuedOnce;
@@ -50,12 +72,19 @@ public final class Office {
     return new Office(folder);
   }
 
-  /** The demonstration as nobody has signed it. */
-  static Office unsigned(Path folder) throws IOException {
-    copy(CONTENT, folder.resolve("content"));
-    Files.deleteIfExists(folder.resolve("content").resolve(Ledger.FILE));
-    if (Files.exists(folder.resolve("content/approved"))) {
-      SmallOffice.delete(folder.resolve("content/approved"));
+  /** The three rooms as nobody has signed them. */
+  private static Office unsigned(Path folder) throws IOException {
+    Path content = folder.resolve("content");
+    copy(CONTENT, content);
+    for (String gone :
+        Stream.concat(Stream.of(Ledger.FILE, "approved"), LEFT_OUT.stream()).toList()) {
+      SmallOffice.delete(content.resolve(gone));
+    }
+    for (String sheet : SHEETS) {
+      List<String> rows = Files.readAllLines(content.resolve(sheet));
+      Files.write(
+          content.resolve(sheet),
+          rows.stream().filter(row -> !OTHER_GENERATOR.matcher(row).matches()).toList());
     }
     return new Office(folder);
   }
@@ -100,16 +129,27 @@ public final class Office {
 
   int answering(Environment.Audience audience, String answers, String... arguments) {
     ByteArrayOutputStream results = new ByteArrayOutputStream();
+    int code = answering(results, audience, answers, arguments);
+    out = results.toString(UTF_8);
+    return code;
+  }
+
+  /** Runs a command whose results go elsewhere. */
+  int runInto(OutputStream results, String... arguments) {
+    return answering(results, Environment.Audience.PIPE, "", arguments);
+  }
+
+  private int answering(
+      OutputStream results, Environment.Audience audience, String answers, String... arguments) {
     ByteArrayOutputStream problems = new ByteArrayOutputStream();
     Environment surroundings =
         new Environment(
             folder,
             () -> today,
-            new LocalDisk(),
+            new HastyDisk(),
             audience,
             new ByteArrayInputStream(answers.getBytes(UTF_8)));
     int code = new Cli(results, problems, surroundings).run(arguments);
-    out = results.toString(UTF_8);
     err = problems.toString(UTF_8);
     return code;
   }

@@ -7,14 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stackside.publish.LocalDisk;
+import stackside.publish.HastyDisk;
 
 /** Words of the unit's own on their way to the wall: every command sees the same, and all sign. */
 final class OwnWordsIssuedTest {
   @TempDir Path folder;
 
   private SmallOffice.Ended run(String... arguments) {
-    return SmallOffice.run(folder, new LocalDisk(), arguments);
+    return SmallOffice.run(folder, new HastyDisk(), arguments);
   }
 
   private void write(String words) throws IOException {
@@ -42,9 +42,7 @@ final class OwnWordsIssuedTest {
     assertThat(issued.code()).as(issued.told()).isEqualTo(4);
     assertThat(issued.out()).contains("stays up: ").doesNotContain("print these: ");
 
-    for (String role : new String[] {"medical-physics", "lead-nurse", "lead-endoscopist"}) {
-      run("approve", "--role", role, "--initials", "AB");
-    }
+    SmallOffice.PEOPLE.forEach((role, who) -> run("approve", "--role", role, "--initials", who));
     SmallOffice.Ended signed = run("issue");
     assertThat(signed.code()).as(signed.told()).isZero();
     assertThat(signed.out()).contains("print these: ");

@@ -1,7 +1,6 @@
 package stackside.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
-import static java.util.Locale.ROOT;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
@@ -11,17 +10,26 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import stackside.derive.signed.Fingerprint;
 import stackside.publish.Disk;
-import stackside.publish.LocalDisk;
+import stackside.publish.HastyDisk;
 
 /** A folder with a small unit in which commands are run whose disk fails. */
 final class SmallOffice {
   static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+  /** Who signs in which role. */
+  static final SortedMap<String, String> PEOPLE =
+      Collections.unmodifiableSortedMap(
+          new TreeMap<>(
+              Map.of("medical-physics", "CD", "lead-nurse", "EF", "lead-endoscopist", "AB")));
+
   private static final String CHANGED = "    cold: Cold snare.\n";
 
   private SmallOffice() {}
@@ -62,10 +70,8 @@ final class SmallOffice {
   static void issuedAndChanged(Path folder) throws IOException {
     readyToSign(folder);
     Path content = folder.resolve("content");
-    for (String role : List.of("medical-physics", "lead-nurse", "lead-endoscopist")) {
-      String initials =
-          role.equals("lead-endoscopist") ? "AB" : role.substring(0, 1).toUpperCase(ROOT);
-      succeeds(folder, "approve", "--role", role, "--initials", initials);
+    for (Map.Entry<String, String> each : PEOPLE.entrySet()) {
+      succeeds(folder, "approve", "--role", each.getKey(), "--initials", each.getValue());
     }
     succeeds(folder, "issue", "--first");
     succeeds(folder, "draft");
@@ -77,7 +83,7 @@ final class SmallOffice {
   }
 
   private static void succeeds(Path folder, String... arguments) {
-    Ended ended = run(folder, new LocalDisk(), arguments);
+    Ended ended = run(folder, new HastyDisk(), arguments);
     assertThat(ended.code()).as(ended.told()).isZero();
   }
 

@@ -23,6 +23,7 @@ public final class LifeModel {
   private char value = 'A';
   private int day;
   private boolean bad;
+  private boolean written;
   private int given;
   private int ids;
 
@@ -39,8 +40,9 @@ public final class LifeModel {
     day += days;
   }
 
-  public void readBack() {
+  public void readBack(boolean inASheet) {
     bad = !bad;
+    written |= inASheet;
   }
 
   public void restore() {
@@ -63,7 +65,8 @@ public final class LifeModel {
         card.up() && card.says() == value && card.review() == review && card.edition() == given;
     boolean fresh = !stop && agreed && day <= review && !same;
     boolean changes = fresh || stop != card.stop() || force != card.force() || (stop && card.up());
-    if (changes || !beyond().isEmpty() || site.isEmpty() || last().kind() != 'I') {
+    if (changes || written || !beyond().isEmpty() || site.isEmpty() || last().kind() != 'I') {
+      written = false;
       given += fresh ? 1 : 0;
       add(
           'I',

@@ -71,7 +71,7 @@ final class LifeOfACardTest {
           new Action(
               "read back",
               state -> new State(state.books(), state.value(), !state.bad(), state.day()),
-              LifeModel::readBack));
+              model -> model.readBack(false)));
 
   private static State edited(State state, char value) {
     return new State(state.books(), value, state.bad(), state.day());

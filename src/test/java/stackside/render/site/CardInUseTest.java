@@ -49,7 +49,7 @@ final class CardInUseTest {
     int code =
         office.run(
             "withdraw",
-            "room-1-eq-0511-set-up",
+            "room-a-eq-0209-set-up",
             "--reason",
             "Lamp dark",
             "--role",
@@ -169,7 +169,7 @@ final class CardInUseTest {
 
   @Test
   void withdrawnCard_isOutOfUseWhateverItBears() throws Exception {
-    assertThat(answer("room-1-eq-0511-set-up", "1", SOON))
+    assertThat(answer("room-a-eq-0209-set-up", "1", SOON))
         .containsExactly(
             "Out of use. Take this card down and destroy it, whatever its edition.",
             "Why: Lamp dark (NN)",
