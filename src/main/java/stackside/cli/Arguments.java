@@ -9,12 +9,12 @@ import java.util.Optional;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.Option;
 
-/** What stands on the line behind the name of a command. */
+/** What follows the name of a command on the line. */
 record Arguments(CommandLine line) {
-  /** What Java puts in place of a letter that the locale does not have. */
+  /** The sign that Java puts in place of a letter that the locale does not have. */
   private static final char UNREADABLE = '\ufffd';
 
-  /** What stands there without an option before it. */
+  /** The argument that belongs to no option. */
   Optional<String> place() {
     return line.getArgList().stream().findFirst();
   }
@@ -58,7 +58,7 @@ record Arguments(CommandLine line) {
     }
   }
 
-  /** A day as it is written in the content, and in no other form. */
+  /** A day in the form that the content uses, and in no other. */
   Optional<LocalDate> day(Option option) throws UsageException {
     Optional<String> text = text(option);
     if (text.isEmpty()) {

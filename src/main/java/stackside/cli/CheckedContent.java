@@ -85,7 +85,10 @@ record CheckedContent(
         .anyMatch(problem -> problem.at().file().startsWith(thing.kind().word() + "s"));
   }
 
-  /** What does not stand as it should on the day, as far as that can be judged. */
+  /**
+   * What is open on the day, as far as that can be judged: not signed, overdue, not read back, not
+   * measured.
+   */
   List<OpenItem> matters() {
     List<Unread> unread = unread().toList();
     return allMatters().stream()
@@ -108,7 +111,7 @@ record CheckedContent(
         .orElse(List.of());
   }
 
-  /** Whether something that a card shows does not stand as it should on the day. */
+  /** Whether anything that a card shows is open on the day. */
   boolean holdsCards(LocalDate on) {
     Set<ThingId> unsettled = matters().stream().map(OpenItem::about).collect(Collectors.toSet());
     if (analysis.isEmpty() || unsettled.isEmpty() || errors().findAny().isPresent()) {
@@ -121,7 +124,7 @@ record CheckedContent(
         .anyMatch(unsettled::contains);
   }
 
-  /** The records in which nothing is wrong, so that an issue can rest on them. */
+  /** The records without any mistake, which an issue can rest on. */
   List<SheetRow> soundRecords() {
     return records.stream().filter(row -> errors().noneMatch(error -> isOn(error, row))).toList();
   }
@@ -134,7 +137,7 @@ record CheckedContent(
     return problem.at().isOnLineOf(row.at());
   }
 
-  /** With what a later stage found. */
+  /** The same with the problems that a later stage found. */
   CheckedContent with(List<Problem> found) {
     return telling(Stream.concat(problems.stream(), found.stream()).distinct().sorted().toList());
   }

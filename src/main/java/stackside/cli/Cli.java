@@ -13,7 +13,7 @@ import stackside.content.NearNames;
 import stackside.publish.PublishFailure;
 import stackside.render.site.BrokenTemplate;
 
-/** The command line: takes arguments, runs the command they name, answers an exit code. */
+/** The command line: takes arguments, runs the command that they name, and returns an exit code. */
 public final class Cli {
   private static final Option VERSION =
       Option.builder("V").longOpt("version").desc("Says which version this is.").get();
@@ -45,7 +45,7 @@ public final class Cli {
     }
   }
 
-  /** Runs a command and answers its exit code; nothing it meets comes out as an exception. */
+  /** Runs a command and returns its exit code. No exception leaves this method. */
   public int run(String... arguments) {
     ExitCode code;
     try {
@@ -146,7 +146,7 @@ public final class Cli {
     return Printable.of(String.valueOf(e.getMessage())).text();
   }
 
-  /** Keeps the trace for whoever mends it, out of the reader's sight. */
+  /** Writes the stack trace to a file for whoever mends the fault. The reader does not see it. */
   private static String traceOf(Throwable failure) {
     StringWriter trace = new StringWriter();
     failure.printStackTrace(new PrintWriter(trace));

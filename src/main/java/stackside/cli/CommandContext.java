@@ -8,7 +8,7 @@ import java.util.Optional;
 import stackside.derive.edition.Books;
 import stackside.derive.edition.Register;
 
-/** What all commands share: their console, their surroundings, and how they begin and end. */
+/** What all commands share: the console, the environment, and how a command begins and ends. */
 record CommandContext(Console console, Environment surroundings) {
 
   /** The content folder that was asked for. */
@@ -33,7 +33,7 @@ record CommandContext(Console console, Environment surroundings) {
     return judged(asked, Optional.empty());
   }
 
-  /** The content that was asked for, with other templates than its own if some are to be tried. */
+  /** The content that was asked for, with other templates than its own if there are some to try. */
   CheckedContent judged(ContentOptions asked, Optional<Path> templates)
       throws IOException, UsageException {
     return CheckedContent.of(
@@ -119,7 +119,7 @@ record CommandContext(Console console, Environment surroundings) {
     return Progress.on(console, surroundings.terminal());
   }
 
-  /** Prints the outcome in the form that was asked for, and answers its exit code. */
+  /** Prints the result in the form that was asked for, and returns its exit code. */
   ExitCode close(ContentOptions asked, RunResult outcome) {
     switch (asked.format()) {
       case TEXT -> new RunResultText(console).print(outcome);

@@ -16,17 +16,17 @@ import org.apache.commons.cli.UnrecognizedOptionException;
 import stackside.content.NearNames;
 
 /**
- * How a command is written: its name and what may stand behind it.
+ * How a command is written: its name and what may follow it.
  *
  * @param purpose what it does, in sentences for whoever asks for help
  * @param place what stands there without an option before it, if anything may
  */
 record CommandSpec(String name, String purpose, Optional<Place> place, List<Option> options) {
 
-  /** What stands on the line by itself. */
+  /** The argument that is written without an option's name. */
   record Place(String label, boolean required, String meaning) {}
 
-  /** What every command understands; {@link Cli} answers it. */
+  /** The option that every command understands. {@link Cli} handles it. */
   static final Option HELP =
       Option.builder("h").longOpt("help").desc("Shows this, and does nothing else.").get();
 
@@ -34,19 +34,19 @@ record CommandSpec(String name, String purpose, Optional<Place> place, List<Opti
     options = List.copyOf(options);
   }
 
-  /** An option with a value behind it. */
+  /** An option that takes a value. */
   static Option option(String name, String label, String meaning) {
     return Option.builder().longOpt(name).hasArg().argName(label).desc(meaning).get();
   }
 
-  /** One that must be given. */
+  /** An option that must be given. */
   static Option required(String name, String label, String meaning) {
     Option option = option(name, label, meaning);
     option.setRequired(true);
     return option;
   }
 
-  /** One that says something by standing there. */
+  /** An option without a value. */
   static Option mark(String name, String meaning) {
     return Option.builder().longOpt(name).desc(meaning).get();
   }

@@ -7,7 +7,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 
-/** The two streams of a command, in UTF-8 and with plain line ends whatever the system's habits. */
+/** The two streams of a command, in UTF-8 and with plain line ends on every system. */
 final class Console {
   private final Stream out;
   private final Stream err;
@@ -17,7 +17,7 @@ final class Console {
     this.err = new Stream(err);
   }
 
-  /** One of the two, which remembers whether anything was refused. */
+  /** One of the two streams. It remembers whether anything could not be written. */
   private static final class Stream {
     private final OutputStream under;
     private final PrintWriter writer;
@@ -31,7 +31,7 @@ final class Console {
       writer.print(text);
     }
 
-    /** Java's own streams keep a failure to themselves until they are asked. */
+    /** Java's own streams say nothing about a failure until they are asked. */
     boolean refused() {
       return writer.checkError() || (under instanceof PrintStream stream && stream.checkError());
     }
@@ -60,15 +60,15 @@ final class Console {
     err.writer.flush();
   }
 
-  /** Text that is overwritten by what comes next, for somebody who watches. */
+  /** Text that the next text overwrites, for somebody who watches. */
   void passing(String text) {
     err.print(text);
     err.writer.flush();
   }
 
   /**
-   * Whether all went out; a full disk behind a redirect must not look like success. What was lost
-   * on one stream is said on the other.
+   * Whether everything was written. A full disk behind a redirect must not look like success. A
+   * loss on one stream is reported on the other.
    */
   boolean delivered() {
     boolean lostResults = out.refused();

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.apache.commons.cli.Option;
 
 /**
- * What every command that reads content can be asked.
+ * The options of every command that reads content.
  *
  * @param content the folder as named
  * @param on the day to work for, if one was given
@@ -23,7 +23,7 @@ record ContentOptions(Path content, Optional<LocalDate> on, Format format) {
       CommandSpec.option(
           "format", "text|json", "For a person, or one JSON document on standard output.");
 
-  /** The form of a command that reads content and takes these options besides. */
+  /** The form of a command that reads content and takes these further options. */
   static CommandSpec form(String name, String purpose, Option... besides) {
     List<Option> options = Stream.concat(Stream.of(ON, FORMAT), Stream.of(besides)).toList();
     return new CommandSpec(name, purpose, Optional.of(CONTENT), options);

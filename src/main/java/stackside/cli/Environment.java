@@ -10,8 +10,7 @@ import stackside.publish.Disk;
 import stackside.publish.LocalDisk;
 
 /**
- * What a command finds around it; tests put others in their places. The only place that asks for
- * the day.
+ * What a command finds around it. Tests replace it. Nothing else asks for the day.
  *
  * @param folder the working folder, against which relative paths count
  * @param today the day, where {@code --on} does not give one
@@ -36,7 +35,7 @@ record Environment(
         System.in);
   }
 
-  /** Before Java 22 there is a console only at a terminal; from then on it can be asked. */
+  /** Before Java 22 there is a console only at a terminal. Later versions can be asked. */
   @SuppressWarnings("SystemConsoleNull")
   private static boolean watched() {
     Console console = System.console();

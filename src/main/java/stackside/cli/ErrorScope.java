@@ -21,13 +21,13 @@ import stackside.source.Severity;
 import stackside.source.Sources;
 
 /**
- * How far one error of the content reaches: which cards must not be made from it. A mistake that
- * was understood reaches what depends on its thing. What could not be read may have been anything
+ * How far one error in the content reaches: which cards must not be made from it. An error that was
+ * understood reaches whatever depends on its thing. What could not be read may have been anything
  * that its file holds, so it reaches every card that draws on that file.
  */
 sealed interface ErrorScope {
 
-  /** Nothing can be issued: what it is about belongs to everybody. */
+  /** Nothing can be issued, because the error is about something that all share. */
   record Everything() implements ErrorScope {
     @Override
     public boolean touches(CardPlan plan, Set<ThingId> things) {
@@ -85,12 +85,15 @@ sealed interface ErrorScope {
   /** Whether a card that depends on these things must not be made. */
   boolean touches(CardPlan plan, Set<ThingId> things);
 
-  /** Whether the content could not be understood there, so that nothing is known to be wrong. */
+  /**
+   * Whether the content could not be understood there, so that nobody knows whether anything is
+   * wrong.
+   */
   static boolean isUnread(Problem problem) {
     return ReadingFaults.all().contains(problem.fault());
   }
 
-  /** Whether a card that hangs is not known to be wrong for it: it only must not be replaced. */
+  /** Whether a card that hangs may still be right: it only must not be replaced. */
   static boolean isDoubt(Problem problem) {
     return isUnread(problem) || RecordFaults.all().contains(problem.fault());
   }
@@ -115,7 +118,7 @@ sealed interface ErrorScope {
   static ErrorScope of(Problem problem, Unit unit, Subjects subjects, Sources sources) {
     String file = problem.at().file();
     if (problem.fault().equals(RecordFaults.REMOVED)) {
-      // What is gone has no line; the note names the generator that it was about.
+      // What is gone has no line. The note names the generator that it was about.
       return of(problem.notes().stream().findFirst().flatMap(note -> subjects.at(note.at())));
     }
     if (file.equals("unit.yaml")) {
@@ -167,7 +170,7 @@ sealed interface ErrorScope {
     };
   }
 
-  /** A profile that cannot be read belongs to the machine of those around it. */
+  /** A profile that cannot be read counts as one of the machine whose profiles are around it. */
   private static ErrorScope profiles(String file, Unit unit) {
     Set<ThingId> machines = new TreeSet<>();
     unit.profiles().stream()
@@ -177,7 +180,10 @@ sealed interface ErrorScope {
     return machines.isEmpty() ? new AllCards() : new CardsOf(machines);
   }
 
-  /** A row that begins with the number of a generator is about it, whatever else it says. */
+  /**
+   * A row that begins with the number of a generator is about that generator, whatever else it
+   * says.
+   */
   private static ErrorScope row(Location at, Unit unit, Sources sources) {
     String number = sources.excerpt(at).map(row -> row.replaceFirst(",.*", "")).orElse("");
     return unit.assets().stream()

@@ -4,8 +4,8 @@ import java.util.List;
 import stackside.source.Location;
 
 /**
- * A line of the content as its author wrote it, with the stretch that a message is about
- * underlined. Of a very long line only the surroundings of that stretch are shown.
+ * A line of the content as its author wrote it, with the part that a message is about underlined.
+ * Of a very long line only what is near that part is shown.
  */
 final class Excerpt {
   private static final int BEFORE = 60;

@@ -1,12 +1,12 @@
 package stackside.cli;
 
-/** What a command answers to whoever started it. */
+/** The exit code of a command. */
 enum ExitCode {
   /** Done, and no errors in the content; warnings do not count. */
   CLEAN(0),
   /** Errors in the content. */
   CONTENT(1),
-  /** The command was not one that Stackside knows, or named a folder that it may not use. */
+  /** Stackside does not know the command, or the command named a folder that it may not use. */
   USAGE(2),
   /** Stackside or the disk failed. */
   FAILED(3),

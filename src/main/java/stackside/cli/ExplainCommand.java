@@ -47,7 +47,7 @@ final class ExplainCommand implements Command {
     return ExitCode.CLEAN;
   }
 
-  /** What stands in the document for programs. */
+  /** The description of the document for programs. */
   static String json() {
     try (InputStream page = ExplainCommand.class.getResourceAsStream(RunResultJson.PAGE)) {
       if (page == null) {

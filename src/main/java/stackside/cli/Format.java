@@ -2,7 +2,7 @@ package stackside.cli;
 
 import java.util.Locale;
 
-/** For whom a command prints. */
+/** The form in which a command prints. */
 enum Format {
   /** For a person. */
   TEXT,
@@ -12,7 +12,7 @@ enum Format {
    */
   JSON;
 
-  /** Whether a line asks for JSON, right or wrong as it may be otherwise. */
+  /** Whether a line asks for JSON, even if the line is wrong in other ways. */
   static boolean isJson(String... arguments) {
     String line = String.join("\n", arguments).toLowerCase(Locale.ROOT);
     return line.matches("(?s).+\n--format[=\n]json(\n.*)?");

@@ -9,7 +9,7 @@ import org.apache.commons.cli.Option;
 import org.apache.commons.cli.help.TextHelpAppendable;
 import org.apache.commons.cli.help.TextStyle;
 
-/** What the program says of itself and of its commands to whoever asks. */
+/** What the program says about itself and its commands if somebody asks for help. */
 final class Help {
   private static final int WIDEST = 100;
   private static final int NARROWEST = 40;
@@ -55,7 +55,7 @@ final class Help {
     return help.closed();
   }
 
-  /** Each part stays whole where the line breaks. */
+  /** No line breaks within a part. */
   private static String usage(CommandSpec form) {
     Stream<String> place =
         form.place().stream().map(each -> optional(each.required(), each.label()));
@@ -92,7 +92,7 @@ final class Help {
     hanging("", words);
   }
 
-  /** Words behind a beginning, and their further lines below themselves. */
+  /** Words after a beginning, with their further lines indented below them. */
   private void hanging(String beginning, String words) {
     if (2 * beginning.length() > width) {
       hanging("", beginning.stripTrailing());

@@ -13,7 +13,7 @@ import stackside.derive.edition.Issue;
 import stackside.derive.edition.Register;
 import stackside.derive.edition.RegisterEntry;
 
-/** The lists for whoever walks round with the laminates, a card a line. */
+/** The lists for whoever walks round with the laminates, one line for each card. */
 final class IssueLists {
   private final List<Decision> decisions;
   private final Register before;
@@ -115,7 +115,7 @@ final class IssueLists {
         .map(card -> "take down: " + taken(card) + ", replaced: " + decision.reason());
   }
 
-  /** A card that hangs somewhere, in words that find it. */
+  /** A card that hangs somewhere, in words that help to find it. */
   static String taken(CardEntry card) {
     return card.title()
         + ", edition "

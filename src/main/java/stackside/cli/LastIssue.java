@@ -42,7 +42,7 @@ record LastIssue(Register register, Path site, Optional<String> other) {
     return own ? new LastIssue(register, site) : new LastIssue(Register.none(), site, name);
   }
 
-  /** What was compared, in a sentence for whoever asked for it. */
+  /** A sentence that says what was compared. */
   String words() {
     return register
         .last()
@@ -84,14 +84,14 @@ record LastIssue(Register register, Path site, Optional<String> other) {
                 : new Books(judged.approvals(), register).problems());
   }
 
-  /** Whether a problem is about a row, or notes one, of which it is known that it was changed. */
+  /** Whether a problem is about a row that is known to have been changed, or points to one. */
   private static boolean explains(Problem found, Problem other) {
     return found.fault().equals(RecordFaults.CHANGED)
         && Stream.concat(Stream.of(other.at()), other.notes().stream().map(Note::at))
             .anyMatch(found.at()::isOnLineOf);
   }
 
-  /** Whether something in its sheet cannot be read, so that it cannot be known for what it was. */
+  /** Whether something in its sheet cannot be read, so that the row cannot be recognised. */
   private static boolean isToldAlready(CheckedContent judged, Problem lost) {
     return judged
         .errors()
@@ -119,7 +119,7 @@ record LastIssue(Register register, Path site, Optional<String> other) {
         || lost.notes().stream().anyMatch(note -> generator(judged, note.at()).equals(generator));
   }
 
-  /** The number with which a row begins. */
+  /** The number at the beginning of a row. */
   private static String generator(CheckedContent judged, Location at) {
     return judged.sources().excerpt(at).map(row -> row.replaceFirst(",.*", "")).orElse("");
   }

@@ -38,7 +38,7 @@ import stackside.quantity.Watts;
 record OpenItem(
     ThingId about, Basis basis, String words, List<String> details, Optional<Alarm> alarm) {
 
-  /** By what it is judged. */
+  /** What it is judged by. */
   enum Basis {
     SIGNATURES,
     READINGS,
@@ -62,7 +62,7 @@ record OpenItem(
     return new OpenItem(about, basis, words, details, Optional.of(raised));
   }
 
-  /** Everything that is the matter on the day of the standing. */
+  /** Everything that is open on the day of the standing. */
   static List<OpenItem> of(Unit unit, Standing standing, Approvals approvals) {
     List<OpenItem> matters = new ArrayList<>();
     Decisions decisions = approvals.on(standing.on());
@@ -248,7 +248,7 @@ record OpenItem(
     return new Watts(Math.rint(power.value() * 10) / 10);
   }
 
-  /** Matters in the same words are told together. */
+  /** Items with the same words are reported together. */
   static Stream<String> told(List<OpenItem> matters) {
     return matters.stream()
         .collect(Collectors.groupingBy(OpenItem::words, LinkedHashMap::new, Collectors.toList()))

@@ -18,7 +18,7 @@ record Printable(String text, int columns) {
     return startingAt(0, written);
   }
 
-  /** The text, where it begins at this column, counted from 0. */
+  /** The text as it looks if it begins at this column, counted from 0. */
   static Printable startingAt(int column, String written) {
     StringBuilder text = new StringBuilder();
     int end = column;

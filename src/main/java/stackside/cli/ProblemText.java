@@ -7,7 +7,8 @@ import stackside.source.Problem;
 import stackside.source.Sources;
 
 /**
- * Words a problem for a person: the message, the line it is about, where else to look, what to do.
+ * Puts a problem into words for a person: the message, the line that it is about, where else to
+ * look, what to do.
  */
 final class ProblemText {
   private final Sources sources;

@@ -5,8 +5,8 @@ import java.util.Timer;
 import java.util.TimerTask;
 
 /**
- * Says what is being done and for how long already, to somebody who watches, once it has taken more
- * than two seconds: {@code painting the cards, 3 s …}.
+ * Says what is being done and since when, to somebody who watches, once it has taken more than two
+ * seconds: {@code painting the cards, 3 s …}.
  */
 final class Progress implements AutoCloseable {
   private static final long PATIENCE = 2000;
@@ -40,7 +40,7 @@ final class Progress implements AutoCloseable {
     return progress;
   }
 
-  /** The work that begins now: {@code painting the cards}. */
+  /** Names the work that begins now: {@code painting the cards}. */
   synchronized void stage(String words) {
     stage = words;
   }

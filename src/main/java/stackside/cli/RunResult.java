@@ -56,24 +56,24 @@ record RunResult(
     return problems.stream().filter(problem -> problem.severity() == severity).count();
   }
 
-  /** The same outcome, with what was written. */
+  /** The same result, with what was written. */
   RunResult with(Written written) {
     return new RunResult(
         command, on, sources, problems, matters, held, notices, Optional.of(written));
   }
 
-  /** The same outcome, with what happened on the way. */
+  /** The same result, with what happened on the way. */
   RunResult with(List<String> happened) {
     List<String> all = Stream.concat(notices.stream(), happened.stream()).toList();
     return new RunResult(command, on, sources, problems, matters, held, all, written);
   }
 
-  /** The same outcome, where it is known whether all cards went out. */
+  /** The same result, once it is known whether all cards went out. */
   RunResult holding(boolean cards) {
     return new RunResult(command, on, sources, problems, matters, cards, notices, written);
   }
 
-  /** The outcome of judging alone. */
+  /** The result of judging alone. */
   static RunResult of(String command, LocalDate on, CheckedContent judged) {
     return new RunResult(
         command,

@@ -11,11 +11,11 @@ import stackside.source.Note;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
-/** Prints an outcome for another program, in the shape that {@code explain json} describes. */
+/** Prints a result for another program, in the form that {@code explain json} describes. */
 final class RunResultJson {
   private static final int FORMAT = 1;
 
-  /** Where the document is described for whoever reads it. */
+  /** Where the document is described for its readers. */
   static final String PAGE = "/stackside/json.md";
 
   private RunResultJson() {}

@@ -3,7 +3,7 @@ package stackside.cli;
 import stackside.source.Problem;
 import stackside.source.Severity;
 
-/** Prints an outcome for a person: problems to the one stream, the sum of it to the other. */
+/** Prints a result for a person: the problems to one stream, the summary to the other. */
 final class RunResultText {
   private final Console console;
 

@@ -32,7 +32,7 @@ record Unread(Unit unit, Sources sources, List<SheetRow> records, List<Problem> 
   private static final String OUTPUTS = "output-checks.csv";
   private static final String EVENTS = "service-events.csv";
 
-  /** What a room is put together from, and so the cables that serve a profile in it. */
+  /** What a room consists of, and so which cables serve a profile in it. */
   private static final List<String> UNDER_ROOMS =
       List.of(
           UNIT,
@@ -176,7 +176,7 @@ record Unread(Unit unit, Sources sources, List<SheetRow> records, List<Problem> 
     return generators(sheet).anyMatch(asset.slug()::equals);
   }
 
-  /** Rows about a number that the list of assets does not hold may be about any of them. */
+  /** Rows about a number that is not in the list of assets may be about any of them. */
   private boolean hasRowsOfNobody(String sheet) {
     return generators(sheet)
         .anyMatch(number -> unit.assets().stream().noneMatch(a -> a.id().slug().equals(number)));
@@ -197,7 +197,7 @@ record Unread(Unit unit, Sources sources, List<SheetRow> records, List<Problem> 
     return Stream.concat(Stream.of(problem.at()), problem.notes().stream().map(Note::at));
   }
 
-  /** A row that begins with the number of another generator is about that one. */
+  /** A row that begins with the number of another generator is about that generator. */
   private boolean mayBeAbout(ThingId asset, Location at) {
     String number = sources.excerpt(at).map(row -> row.replaceFirst(",.*", "")).orElse("");
     return asset.slug().equals(number)
