@@ -33,7 +33,8 @@ public final class ContentRules {
           FailureSignRules.rules(),
           DrillRules.rules(),
           AdviceRules.rules(),
-          FigureRules.rules());
+          FigureRules.rules(),
+          HandbookRules.rules());
 
   private ContentRules() {}
 

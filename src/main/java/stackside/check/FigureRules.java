@@ -124,7 +124,7 @@ final class FigureRules {
     return switch (name) {
       case POWER_AGAINST_LOAD -> power(mode, about, analysis);
       case WAVEFORMS -> waveform(mode, about, analysis);
-      case CURRENT_DENSITY, STALK_HEATING, FRONT_PANELS -> Optional.empty();
+      default -> Optional.empty();
     };
   }
 

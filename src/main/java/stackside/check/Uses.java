@@ -32,7 +32,7 @@ final class Uses {
     unit.drills().stream()
         .flatMap(drill -> drill.checks().stream())
         .forEach(check -> uses.addAll(check.needs()));
-    unit.handbook().forEach(page -> uses.prose(page.text()));
+    unit.handbook().forEach(page -> page.texts().forEach(uses::prose));
     unit.paths().stream()
         .flatMap(path -> path.reads().stream())
         .forEach(fact -> uses.used.add(fact.value()));

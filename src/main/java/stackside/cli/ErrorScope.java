@@ -147,7 +147,7 @@ sealed interface ErrorScope {
   private static ErrorScope unread(
       Layout.Folder folder, Location at, Unit unit, Subjects subjects) {
     return switch (folder) {
-      case HANDBOOK, PATHS -> new NoCard();
+      case HANDBOOK, CHAPTERS, PATHS -> new NoCard();
       case DRILLS, CHECKLISTS -> new OneFace(Face.SET_UP);
       case PROFILES -> profiles(at.file(), unit);
       case MACHINES, ROOMS -> subjects.at(at).<ErrorScope>map(Of::new).orElseGet(AllCards::new);

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import stackside.check.RulePage;
+import stackside.content.Chapters;
 import stackside.content.NearNames;
 import stackside.source.Fault;
 
@@ -16,14 +17,17 @@ final class ExplainCommand implements Command {
       new CommandSpec.Place(
           "RULE",
           false,
-          "The word in brackets after a message, or json for what --format json prints; all rules"
-              + " are listed if none is given.");
+          "The word in brackets after a message, json for what --format json prints, or"
+              + " chapter:NAME for a chapter of the handbook as it is written; all rules are"
+              + " listed if none is given.");
   static final CommandSpec FORM =
       new CommandSpec(
           "explain",
           "Says what a message means, with a wrong and a right example.",
           Optional.of(RULE),
           List.of());
+
+  private static final String CHAPTER = "chapter:";
 
   private final CommandContext desk;
   private final Optional<String> rule;
@@ -43,8 +47,28 @@ final class ExplainCommand implements Command {
       json().lines().forEach(desk.console()::result);
       return ExitCode.CLEAN;
     }
+    if (rule.get().startsWith(CHAPTER)) {
+      chapter(rule.get().substring(CHAPTER.length())).lines().forEach(desk.console()::result);
+      return ExitCode.CLEAN;
+    }
     explain(known(rule.get()));
     return ExitCode.CLEAN;
+  }
+
+  /** A chapter in Markdown, for a unit that wants to change it. */
+  private static String chapter(String name) throws UsageException {
+    Optional<String> text = Chapters.text(name);
+    if (text.isEmpty()) {
+      throw new UsageException(
+          "there is no chapter '"
+              + name
+              + "'; "
+              + NearNames.questionOr(
+                  "the chapters are " + String.join(", ", Chapters.names()),
+                  name,
+                  Chapters.names()));
+    }
+    return text.get();
   }
 
   /** The description of the document for programs. */

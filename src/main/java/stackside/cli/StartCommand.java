@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stackside.content.Chapters;
 import stackside.publish.NewFolder;
 import stackside.render.OutputFile;
 
@@ -53,6 +54,7 @@ final class StartCommand implements Command {
     for (String path : list.lines().toList()) {
       files.add(new OutputFile(path, resource(path)));
     }
+    Chapters.names().forEach(name -> files.add(OutputFile.text("chapters/" + name + ".md", "")));
     return files;
   }
 

@@ -76,6 +76,11 @@ final class ContentFolder {
     return Optional.ofNullable(files.get(name)).flatMap(file -> file);
   }
 
+  /** Keeps the text of one of the program's files, so that messages can quote it. */
+  void alsoRead(TextFile file) {
+    sources.add(file.source());
+  }
+
   Sources sources() {
     return Sources.of(sources);
   }

@@ -73,7 +73,7 @@ final class Decoder {
   }
 
   private boolean notEmpty(TextFile file) {
-    if (!file.text().isBlank()) {
+    if (!file.text().isBlank() || Layout.mayBeEmpty(file.name())) {
       return true;
     }
     findings.add(

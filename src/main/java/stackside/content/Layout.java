@@ -55,7 +55,8 @@ public final class Layout {
     CHECKLISTS("checklists", ".yaml", Kind.CHECKLIST),
     DRILLS("drills", ".yaml", Kind.DRILL),
     PATHS("paths", ".yaml", Kind.PATH),
-    HANDBOOK("handbook", ".md", Kind.HANDBOOK);
+    HANDBOOK("handbook", ".md", Kind.HANDBOOK),
+    CHAPTERS("chapters", ".md", Kind.HANDBOOK);
 
     private final String folder;
     private final String ending;
@@ -98,6 +99,11 @@ public final class Layout {
   /** Whether a file of this path below the templates holds words, in whatever language. */
   static boolean isWords(String name) {
     return name.matches("words/[A-Za-z0-9-]+\\.txt");
+  }
+
+  /** Whether a file may be empty: a unit can take over a chapter without adding remarks. */
+  static boolean mayBeEmpty(String name) {
+    return name.startsWith(Folder.CHAPTERS.folder() + "/");
   }
 
   /** Names at the top of the folder that may be there but are not read. */

@@ -111,7 +111,7 @@ final class MarkdownReader {
       return Optional.of(new Prose.Heading(heading.getLevel(), inlines(heading)));
     }
     if (node instanceof Paragraph paragraph) {
-      return Optional.of(new Prose.Paragraph(inlines(paragraph)));
+      return Optional.of(new Prose.Paragraph(place(paragraph.getChars()), inlines(paragraph)));
     }
     if (node instanceof ListBlock list) {
       return Optional.of(items(list));
@@ -152,7 +152,7 @@ final class MarkdownReader {
         }
       }
     }
-    return new Prose.Table(header, rows);
+    return new Prose.Table(place(table.getChars()), header, rows);
   }
 
   private List<List<Prose.Inline>> cells(Node row) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import stackside.model.Fact;
 import stackside.model.Kind;
 import stackside.model.ThingId;
@@ -76,6 +77,13 @@ final class Mentions {
 
   /** Looks up everything that was mentioned so far. */
   void check(References references) {
-    met.forEach(mention -> references.check(mention.value(), mention.at()));
+    check(references, id -> false);
+  }
+
+  /** Looks up everything that was mentioned so far, except what is known from elsewhere. */
+  void check(References references, Predicate<ThingId> known) {
+    met.stream()
+        .filter(mention -> !known.test(mention.value()))
+        .forEach(mention -> references.check(mention.value(), mention.at()));
   }
 }

@@ -2,6 +2,7 @@ package stackside.content;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.IllformedLocaleException;
 import java.util.List;
@@ -53,6 +54,8 @@ final class UnitAssembly {
   private final Findings findings;
   private final SymbolTable scope = new SymbolTable();
   private final Mentions mentions;
+  private final Mentions mentionsOfPages;
+  private final BorrowedSources borrowed;
   private final ProseReader prose;
   private final ValueBinder values;
   private final List<SheetRow> records = new ArrayList<>();
@@ -86,6 +89,8 @@ final class UnitAssembly {
     this.folder = folder;
     this.findings = findings;
     this.mentions = new Mentions(findings);
+    this.mentionsOfPages = new Mentions(findings);
+    this.borrowed = new BorrowedSources(folder, findings, scope);
     this.prose = new ProseReader(findings, mentions);
     this.values = new ValueBinder(findings, scope, mentions, prose);
   }
@@ -108,6 +113,7 @@ final class UnitAssembly {
     List<OutputCheck> checks = rows(Layout.Single.OUTPUT_CHECKS, OutputCheck.class);
     rows(Layout.Single.APPROVALS, LedgerLine.class);
     mentions.check(values.references());
+    mentionsOfPages.check(values.references(), borrowed::has);
     return details.map(each -> unit(each, readings, events, checks));
   }
 
@@ -259,7 +265,7 @@ final class UnitAssembly {
   }
 
   private void handbook() {
-    HandbookReader reader = new HandbookReader(findings, scope, mentions);
+    HandbookReader reader = new HandbookReader(findings, scope, mentionsOfPages, borrowed);
     for (String name : folder.in(Layout.Folder.HANDBOOK)) {
       int mark = findings.mark();
       Optional<ThingId> id = NamedFile.id(name, Kind.HANDBOOK, findings);
@@ -269,6 +275,48 @@ final class UnitAssembly {
       } else if (id.isPresent()) {
         scope.putBroken(id.orElseThrow(), Location.startOf(name), findings.errorsSince(mark));
       }
+    }
+    List<String> order = Chapters.names();
+    folder.in(Layout.Folder.CHAPTERS).stream()
+        .sorted(Comparator.comparing(name -> order.indexOf(TextFile.of(name, "").stem())))
+        .forEach(name -> chapter(name, reader));
+  }
+
+  /** A chapter of the program that the unit takes over: the file holds the unit's remarks on it. */
+  private void chapter(String name, HandbookReader reader) {
+    int mark = findings.mark();
+    Location at = Location.startOf(name);
+    Optional<ThingId> id = NamedFile.id(name, Kind.HANDBOOK, findings);
+    if (id.isEmpty()) {
+      return;
+    }
+    Optional<Thing> earlier = scope.find(id.orElseThrow());
+    if (earlier.isPresent()) {
+      findings.add(
+          ReadingFaults.WRITTEN_TWICE
+              .at(at, "the handbook has a page of its own in place of this chapter")
+              .note(earlier.orElseThrow().at(), "the page")
+              .help("remove one of the two files"));
+      return;
+    }
+    Optional<TextFile> chapter = Chapters.file(id.orElseThrow().slug());
+    Optional<TextFile> remarks = folder.file(name);
+    if (chapter.isEmpty()) {
+      String slug = id.orElseThrow().slug();
+      findings.add(
+          ReadingFaults.UNKNOWN_REFERENCE
+              .at(at, "the program has no chapter " + Quote.of(slug))
+              .help(
+                  NearNames.questionOr(
+                      "a page of your own belongs in the folder 'handbook'",
+                      slug,
+                      Chapters.names())));
+    }
+    if (chapter.isPresent() && remarks.isPresent()) {
+      folder.alsoRead(chapter.orElseThrow());
+      reader.chapter(chapter.orElseThrow(), remarks.orElseThrow(), id.orElseThrow());
+    } else {
+      scope.putBroken(id.orElseThrow(), at, findings.errorsSince(mark));
     }
   }
 

@@ -7,6 +7,7 @@ import stackside.source.Location;
  * A publication cited as evidence by the unit.
  *
  * @param by authors, or the body that published it
+ * @param year absent where nobody has seen it
  * @param in journal, volume, page, clause or table
  */
 public record Citation(
@@ -14,14 +15,14 @@ public record Citation(
     ThingId id,
     Fact<String> by,
     @Key("title") Fact<String> work,
-    Fact<Integer> year,
+    Optional<Fact<Integer>> year,
     Optional<Fact<String>> in,
     Fact<CitationBasis> basis)
     implements Thing {
 
   @Override
   public String title() {
-    return by.value() + " " + year.value();
+    return by.value() + year.map(seen -> " " + seen.value()).orElse("");
   }
 
   /** Hashes the id only; the full record is slow. */

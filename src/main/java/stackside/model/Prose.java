@@ -22,7 +22,7 @@ public record Prose(Location at, List<Block> blocks) {
   }
 
   /** A paragraph. */
-  public record Paragraph(List<Inline> words) implements Block {
+  public record Paragraph(Location at, List<Inline> words) implements Block {
     public Paragraph {
       words = List.copyOf(words);
     }
@@ -42,7 +42,8 @@ public record Prose(Location at, List<Block> blocks) {
   }
 
   /** A table: header cells, then rows of cells. */
-  public record Table(List<List<Inline>> header, List<List<List<Inline>>> rows) implements Block {
+  public record Table(Location at, List<List<Inline>> header, List<List<List<Inline>>> rows)
+      implements Block {
     public Table {
       header = header.stream().map(List::copyOf).toList();
       rows = rows.stream().map(row -> row.stream().map(List::copyOf).toList()).toList();

@@ -17,8 +17,8 @@ import stackside.model.Unit;
 
 /**
  * A content folder several times as large as the demonstration, with the same structure. Every
- * hospital, room, generator, profile, drill and handbook page is repeated once per part under a new
- * name. Anatomy, lesions and sources stay the same. The seed varies what each room offers, how far
+ * hospital, room, generator, profile, drill and page of its own is repeated once per part under a new
+ * name. Anatomy, lesions, sources and the chapters of the program stay the same. The seed varies what each room offers, how far
  * limits are set, the number of copies and the telephone numbers.
  */
 public record GeneratedUnit(SortedMap<String, String> files) {
@@ -32,6 +32,7 @@ public record GeneratedUnit(SortedMap<String, String> files) {
       List.of("cables.yaml", "electrodes.yaml", "foot-switches.yaml", "instruments.yaml");
   private static final List<String> RECORDS =
       List.of("assets.csv", "output-checks.csv", "program-readings.csv", "service-events.csv");
+  private static final String CHAPTERS = "chapters/";
   private static final List<String> OF_PROSE = List.of("handbook/", "paths/");
 
   /** Writes a unit: {@code GeneratedUnit FOLDER TIMES SEED}. */
@@ -87,7 +88,9 @@ public record GeneratedUnit(SortedMap<String, String> files) {
             files.merge(name, renaming.in(listed(text, part)), String::concat);
           } else if (RECORDS.contains(name)) {
             files.merge(name, renaming.in(text.substring(text.indexOf('\n') + 1)), String::concat);
-          } else if (name.contains("/") && !text.contains("\nfor: all\n")) {
+          } else if (name.contains("/")
+              && !name.startsWith(CHAPTERS)
+              && !text.contains("\nfor: all\n")) {
             addFile(files, name, text, renaming, part);
           }
         });

@@ -22,6 +22,10 @@ final class GeneratedUnitTest {
     assertThat(GeneratedUnit.of(3, 5)).isNotEqualTo(GeneratedUnit.of(3, 6));
   }
 
+  private static int pages(Unit unit, boolean chapters) {
+    return (int) unit.handbook().stream().filter(page -> page.isChapter() == chapters).count();
+  }
+
   @Test
   void everythingThatAHospitalHasComesBackOnceAPart(@TempDir Path folder) throws Exception {
     Unit demonstration = Units.demonstration();
@@ -33,7 +37,8 @@ final class GeneratedUnitTest {
     assertThat(unit.assets()).hasSize(11 * demonstration.assets().size());
     assertThat(unit.machines()).hasSize(11 * demonstration.machines().size());
     assertThat(unit.profiles()).hasSize(11 * demonstration.profiles().size());
-    assertThat(unit.handbook()).hasSize(11 * demonstration.handbook().size());
+    assertThat(unit.handbook())
+        .hasSize(11 * pages(demonstration, false) + pages(demonstration, true));
     assertThat(unit.instruments()).hasSize(2 * demonstration.instruments().size());
     assertThat(unit.sites()).hasSize(demonstration.sites().size());
     assertThat(ContentRules.judge(Analysis.of(unit), LocalDate.of(2026, 11, 25)))

@@ -48,7 +48,9 @@ final class Renaming {
         Pattern.compile(
             "\\b(handbook|path):("
                 + Stream.concat(
-                        unit.handbook().stream().map(HandbookPage::id),
+                        unit.handbook().stream()
+                            .filter(page -> !page.isChapter())
+                            .map(HandbookPage::id),
                         unit.paths().stream().map(LearningPath::id))
                     .map(id -> Pattern.quote(id.local()))
                     .collect(Collectors.joining("|"))

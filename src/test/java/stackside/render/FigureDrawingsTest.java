@@ -112,13 +112,17 @@ final class FigureDrawingsTest {
             new StalkDrawing.Plan(
                 "Stalks",
                 "Heating",
+                "same current",
+                "same power",
                 List.of(
-                    new StalkDrawing.Bar(new Millimetres(10), 1, "1 ×"),
-                    new StalkDrawing.Bar(new Millimetres(5), 16, "16 ×"))),
+                    new StalkDrawing.Bar(new Millimetres(10), 1, 1, "1 ×", "1 ×"),
+                    new StalkDrawing.Bar(new Millimetres(5), 16, 4, "16 ×", "4 ×"))),
             Sheet.PAGE);
-    List<Rect> bars = all(drawing, Rect.class);
+    List<Rect> bars = all(drawing, Rect.class).subList(2, 6);
     List<Circle> stalks = all(drawing, Circle.class);
-    assertThat(bars.get(1).height() / bars.get(0).height()).isCloseTo(16, within(1e-9));
+    assertThat(bars.get(2).height() / bars.get(0).height()).isCloseTo(16, within(1e-9));
+    assertThat(bars.get(3).height() / bars.get(1).height()).isCloseTo(4, within(1e-9));
+    assertThat(drawing.description()).contains("same current, 16 ×; same power, 4 ×");
     assertThat(stalks.get(0).radius() / stalks.get(1).radius()).isCloseTo(2, within(1e-9));
   }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import stackside.ModelRecords;
 import stackside.model.Evidence;
 import stackside.model.Fact;
+import stackside.model.HandbookPage;
 import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
@@ -25,6 +26,7 @@ final class ModelSpots {
   static List<Spot> of(Unit unit) {
     ModelSpots found = new ModelSpots();
     found.inside(unit, Location.startOf("unit.yaml"));
+    found.spots.removeIf(spot -> HandbookPage.isOfTheProgram(spot.at()));
     return found.spots;
   }
 

@@ -162,7 +162,7 @@ enum Slip {
   HTML {
     @Override
     Optional<String> text(Spot spot, Lines lines, Pool pool, Random random) {
-      return spot.component().equals("HandbookPage.text")
+      return spot.component().matches("HandbookPage\\.(text|remarks)")
           ? Optional.of(lines.text(spot.at()) + "\n\n<script>alert(1)</script>")
           : Optional.empty();
     }

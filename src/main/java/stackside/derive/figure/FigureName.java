@@ -12,7 +12,26 @@ public enum FigureName implements Word {
   POWER_AGAINST_LOAD(Kind.MODE),
   WAVEFORMS(Kind.MODE),
   STALK_HEATING,
-  FRONT_PANELS(Kind.MACHINE);
+  FRONT_PANELS(Kind.MACHINE),
+  WAVES_AND_EFFECT,
+  TISSUE_TEMPERATURE,
+  LIFT,
+  PLATE_PLACEMENT,
+  STALK_AND_FAR_WALL,
+
+  // Tables of what the unit has
+  SOCKETS_HERE,
+  PLATES_HERE,
+  MODES_HERE,
+  RATINGS_HERE,
+  ARGON_HERE,
+  BIPOLAR_HERE,
+  WALLS_HERE,
+  LESIONS_HERE,
+  CHECKLISTS_HERE,
+  DRILLS_HERE,
+  OUTPUT_CHECKS_HERE,
+  FOOT_SWITCHES_HERE;
 
   @SuppressWarnings("ImmutableEnumChecker") // an Optional of an enum
   private final Optional<Kind> about;

@@ -25,7 +25,9 @@ public record PlacedFigure(Prose.Figure figure, Place place) {
   /** All figures of a unit, in the order of its texts. */
   public static List<PlacedFigure> of(Unit unit) {
     Stream<PlacedFigure> handbook =
-        unit.handbook().stream().flatMap(page -> in(page.text().blocks(), Place.HANDBOOK));
+        unit.handbook().stream()
+            .flatMap(page -> page.texts().stream())
+            .flatMap(text -> in(text.blocks(), Place.HANDBOOK));
     Stream<PlacedFigure> profiles =
         unit.profiles().stream()
             .flatMap(profile -> Stream.of(profile.technique(), profile.caution()))

@@ -13,6 +13,7 @@ import stackside.model.Drill;
 import stackside.model.Fact;
 import stackside.model.HandbookPage;
 import stackside.model.LearningPath;
+import stackside.model.Prose;
 import stackside.model.Thing;
 import stackside.model.ThingId;
 import stackside.model.Unit;
@@ -62,7 +63,7 @@ public record PathReading(ThingId id, Optional<Thing> thing, int minutes, String
 
   private static String words(Thing thing) {
     if (thing instanceof HandbookPage page) {
-      return page.text().plain();
+      return page.texts().stream().map(Prose::plain).collect(Collectors.joining(" "));
     }
     if (thing instanceof Drill drill) {
       List<String> words = new ArrayList<>(List.of(drill.title(), drill.makeSafe().value()));

@@ -12,6 +12,7 @@ import stackside.model.Instrument;
 import stackside.model.Lesion;
 import stackside.model.Term;
 import stackside.model.Thing;
+import stackside.render.Words;
 import stackside.render.site.Part.Grid;
 
 /** The terms of the trade, and every alternative name of a thing in the unit. */
@@ -54,11 +55,16 @@ final class GlossaryPage implements Pages {
         .findFirst();
   }
 
-  private static String usual(String term, PageContext here) {
+  /** The keys of all terms. */
+  static List<String> terms(Words words) {
+    return List.copyOf(words.beginning(TERM).keySet());
+  }
+
+  static String usual(String term, PageContext here) {
     return here.say("word." + term);
   }
 
-  private static String own(String term, PageContext here) {
+  static String own(String term, PageContext here) {
     return known(term).map(here::own).orElseGet(() -> usual(term, here));
   }
 

@@ -38,6 +38,23 @@ final class HandbookFigures {
       case WAVEFORMS -> WaveFigure.parts(PlacedFigure.modes(figure, here.unit()), id, here);
       case STALK_HEATING -> StalkFigure.parts(id, here);
       case FRONT_PANELS -> PanelsFigure.parts(PlacedFigure.machines(figure, here.unit()), id, here);
+      case WAVES_AND_EFFECT -> TeachingFigures.waves(id, here);
+      case TISSUE_TEMPERATURE -> TeachingFigures.temperature(id, here);
+      case LIFT -> TeachingFigures.lift(id, here);
+      case PLATE_PLACEMENT -> TeachingFigures.plate(id, here);
+      case STALK_AND_FAR_WALL -> TeachingFigures.farWall(id, here);
+      case SOCKETS_HERE,
+          PLATES_HERE,
+          MODES_HERE,
+          RATINGS_HERE,
+          ARGON_HERE,
+          BIPOLAR_HERE,
+          WALLS_HERE,
+          LESIONS_HERE,
+          CHECKLISTS_HERE,
+          DRILLS_HERE,
+          OUTPUT_CHECKS_HERE,
+          FOOT_SWITCHES_HERE -> List.of(HereTable.of(name, here));
     };
   }
 }

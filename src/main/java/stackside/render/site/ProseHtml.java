@@ -1,6 +1,8 @@
 package stackside.render.site;
 
 import java.util.List;
+import java.util.Optional;
+import stackside.model.HandbookPage;
 import stackside.model.Prose;
 import stackside.render.Numbers;
 
@@ -8,11 +10,14 @@ import stackside.render.Numbers;
 final class ProseHtml {
   private final PageContext here;
   private final int deepest;
+  private final Optional<PageLinks> links;
   private final StringBuilder out = new StringBuilder();
+  private boolean mayLink = true;
 
-  private ProseHtml(PageContext here, int deepest) {
+  private ProseHtml(PageContext here, int deepest, Optional<PageLinks> links) {
     this.here = here;
     this.deepest = deepest;
+    this.links = links;
   }
 
   /**
@@ -21,9 +26,28 @@ final class ProseHtml {
    * @param below the level of the heading above it
    */
   static Html of(Prose prose, PageContext here, int below) {
-    ProseHtml html = new ProseHtml(here, below);
+    ProseHtml html = new ProseHtml(here, below, Optional.empty());
     prose.blocks().forEach(html::block);
     return new Html(html.out.toString());
+  }
+
+  /**
+   * Prose of the handbook, with the links that its pages get by themselves.
+   */
+  static String linked(Prose prose, PageContext here, PageLinks links) {
+    ProseHtml html = new ProseHtml(here, 1, Optional.of(links));
+    prose.blocks().forEach(html::block);
+    return html.out.toString();
+  }
+
+  /** The words of a text that is a single paragraph. */
+  static String inline(Prose prose, PageContext here) {
+    ProseHtml html = new ProseHtml(here, 1, Optional.empty());
+    prose.blocks().stream()
+        .filter(Prose.Paragraph.class::isInstance)
+        .map(Prose.Paragraph.class::cast)
+        .forEach(paragraph -> html.inline(paragraph.words()));
+    return html.out.toString();
   }
 
   private void block(Prose.Block block) {
@@ -47,7 +71,9 @@ final class ProseHtml {
   /** Headings of the text come below the page's own and keep their order; the first level is 2. */
   private void heading(Prose.Heading heading) {
     int level = Math.min(6, Math.max(heading.level(), 2) - 1 + deepest);
+    mayLink = false;
     element("h" + level, heading.words());
+    mayLink = true;
   }
 
   private void items(Prose.Items items) {
@@ -106,7 +132,11 @@ final class ProseHtml {
 
   private void piece(Prose.Inline piece) {
     if (piece instanceof Prose.Words words) {
-      out.append(escaped(Numbers.bind(words.text())));
+      out.append(
+          links
+              .filter(any -> mayLink)
+              .map(each -> each.html(words.text()))
+              .orElseGet(() -> escaped(Numbers.bind(words.text()))));
     } else if (piece instanceof Prose.Literal literal) {
       out.append("<code>").append(escaped(literal.text())).append("</code>");
     } else if (piece instanceof Prose.Strong strong) {
@@ -115,7 +145,7 @@ final class ProseHtml {
       within("em", emphasis.words());
     } else if (piece instanceof Prose.ThingLink link) {
       here.href(link.target())
-          .ifPresentOrElse(href -> link(href, link.words()), () -> broken(link.words()));
+          .ifPresentOrElse(href -> link(href, link.words()), () -> missing(link));
     } else if (piece instanceof Prose.WebLink link) {
       link(link.address(), link.words());
     } else {
@@ -131,8 +161,20 @@ final class ProseHtml {
 
   private void link(String href, List<Prose.Inline> words) {
     out.append("<a href=\"").append(escaped(href)).append("\">");
+    boolean before = mayLink;
+    mayLink = false;
     inline(words);
+    mayLink = before;
     out.append("</a>");
+  }
+
+  /** A chapter of the program may name another that the unit has left out. */
+  private void missing(Prose.ThingLink link) {
+    if (HandbookPage.isOfTheProgram(link.at())) {
+      inline(link.words());
+    } else {
+      broken(link.words());
+    }
   }
 
   private void broken(List<Prose.Inline> words) {

@@ -3,6 +3,7 @@ package stackside.render.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import stackside.derive.path.PathReading;
 import stackside.model.HandbookPage;
@@ -25,16 +26,32 @@ final class ReadingPages implements Pages {
 
   private static Page handbook(Website site) {
     PageContext here = site.at("handbook.html");
-    List<RichLine> pages = site.unit().handbook().stream().map(page -> here.link(page)).toList();
+    List<Section> sections = new ArrayList<>();
+    List<RichLine> chapters = pages(HandbookPage::isChapter, here);
+    if (!chapters.isEmpty()) {
+      sections.add(
+          here.section(
+              "chapters",
+              new Part.Say(RichLine.of(here.say("handbook.chapters"))),
+              new Part.Lines(chapters)));
+    }
+    List<RichLine> own = pages(page -> !page.isChapter(), here);
+    if (chapters.isEmpty() || !own.isEmpty()) {
+      sections.add(here.section("handbook", lines(own, here)));
+    }
+    sections.add(
+        here.section(
+            "claims",
+            new Part.Lines(List.of(here.page(here.say("claims.title"), ClaimsPage.PATH)))));
+    sections.add(
+        here.section(
+            "paths", lines(site.unit().paths().stream().map(p -> here.link(p)).toList(), here)));
     return new PlainPage(
-        here.frame(here.say("menu.handbook")),
-        "plain",
-        Optional.empty(),
-        List.of(
-            here.section("handbook", lines(pages, here)),
-            here.section(
-                "paths",
-                lines(site.unit().paths().stream().map(p -> here.link(p)).toList(), here))));
+        here.frame(here.say("menu.handbook")), "plain", Optional.empty(), sections);
+  }
+
+  private static List<RichLine> pages(Predicate<HandbookPage> wanted, PageContext here) {
+    return here.unit().handbook().stream().filter(wanted).map(page -> here.link(page)).toList();
   }
 
   private static Page paths(Website site) {
@@ -76,8 +93,10 @@ final class ReadingPages implements Pages {
     return new PlainPage(
         here.frame(page.title(), here.page(here.say("menu.handbook"), "handbook.html")),
         "prose",
-        Optional.empty(),
-        List.of(new Section("", "", HandbookText.of(page.text(), here)), here.mentions(page.id())));
+        page.isChapter()
+            ? Optional.of(RichLine.of(here.say("handbook.general")))
+            : Optional.empty(),
+        List.of(new Section("", "", HandbookText.of(page, here)), here.mentions(page.id())));
   }
 
   private static Page page(LearningPath path, Website site) {

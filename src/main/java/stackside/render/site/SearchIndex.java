@@ -114,7 +114,7 @@ final class SearchIndex {
       words.add(drill.makeSafe().value());
       drill.checks().forEach(check -> words.add(check.action().value()));
     } else if (thing instanceof HandbookPage page) {
-      words.add(page.text().plain());
+      page.texts().forEach(text -> words.add(text.plain()));
     } else if (thing instanceof Profile profile) {
       profile(profile, words);
     }

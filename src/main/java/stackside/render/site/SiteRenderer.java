@@ -35,6 +35,7 @@ public final class SiteRenderer {
           new CardPages(),
           new SearchPage(),
           new ReadingPages(),
+          new ClaimsPage(),
           new SelfCheckPages(),
           new PracticePages(),
           new ExplorerPages(),

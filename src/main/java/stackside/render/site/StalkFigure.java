@@ -22,6 +22,8 @@ final class StalkFigure {
         new StalkDrawing.Plan(
             here.say("figure.stalk.title"),
             here.say("figure.stalk.caption", widest),
+            here.say("figure.stalk.current"),
+            here.say("figure.stalk.power"),
             stalks.stream().map(StalkFigure::bar).toList());
     return List.of(
         here.figure(
@@ -31,30 +33,46 @@ final class StalkFigure {
             Optional.empty()),
         new Grid(
             here.say("figure.stalk.title"),
-            List.of(here.say("figure.stalk.diameter"), here.say("figure.stalk.heating")),
+            List.of(
+                here.say("figure.stalk.diameter"),
+                here.say("figure.stalk.current"),
+                here.say("figure.stalk.power")),
             stalks.stream().map(StalkFigure::row).toList()),
-        new Part.Say(RichLine.of(here.say("figure.stalk.source", halfAsWide(stalks)))),
+        new Part.Say(RichLine.of(source(stalks, here))),
         new Part.Say(RichLine.of(here.say("figure.learning"))));
   }
 
-  private static String halfAsWide(List<StalkHeating> stalks) {
+  private static String source(List<StalkHeating> stalks, PageContext here) {
     double half = stalks.get(0).diameter().value() / 2;
     return stalks.stream()
         .filter(stalk -> stalk.diameter().value() == half)
-        .map(stalk -> Numbers.digits(stalk.heating(), 2))
+        .map(
+            stalk ->
+                here.say(
+                    "figure.stalk.source",
+                    Numbers.digits(stalk.atSameCurrent(), 2),
+                    Numbers.digits(stalk.atSamePower(), 2)))
         .findFirst()
         .orElseThrow();
   }
 
   private static Bar bar(StalkHeating stalk) {
-    return new Bar(stalk.diameter(), stalk.heating(), times(stalk));
+    return new Bar(
+        stalk.diameter(),
+        stalk.atSameCurrent(),
+        stalk.atSamePower(),
+        times(stalk.atSameCurrent()),
+        times(stalk.atSamePower()));
   }
 
   private static Grid.GridRow row(StalkHeating stalk) {
-    return Grid.GridRow.of(RichLine.of(Numbers.text(stalk.diameter())), RichLine.of(times(stalk)));
+    return Grid.GridRow.of(
+        RichLine.of(Numbers.text(stalk.diameter())),
+        RichLine.of(times(stalk.atSameCurrent())),
+        RichLine.of(times(stalk.atSamePower())));
   }
 
-  private static String times(StalkHeating stalk) {
-    return Numbers.digits(stalk.heating(), 2) + Numbers.BOUND + "×";
+  private static String times(double heating) {
+    return Numbers.digits(heating, 2) + Numbers.BOUND + "×";
   }
 }

@@ -66,9 +66,38 @@ final class FigureNumbersTest {
         .hasSizeGreaterThan(3)
         .allSatisfy(
             stalk ->
-                assertThat(stalk.heating())
+                assertThat(stalk.atSameCurrent())
                     .isCloseTo(StrictMath.pow(widest / stalk.diameter().value(), 4), within(1e-9)));
-    assertThat(stalks).extracting(StalkHeating::heating).isSorted();
+    assertThat(stalks).extracting(StalkHeating::atSameCurrent).isSorted();
+  }
+
+  /** At the same power in the same length the rate is P/(A L ρ c): half the width, four times. */
+  @Test
+  void atTheSamePowerItFallsWithTheSquareOfTheDiameter() {
+    List<StalkHeating> stalks = StalkHeating.stalks();
+    double widest = stalks.get(0).diameter().value();
+    assertThat(stalks)
+        .allSatisfy(
+            stalk ->
+                assertThat(stalk.atSamePower())
+                    .isCloseTo(StrictMath.pow(widest / stalk.diameter().value(), 2), within(1e-9)));
+  }
+
+  /** Row W14: a gated sine that is on for 6 percent has a crest factor of 5.774 (computed). */
+  @Test
+  void theWavesOfTheTextbooksHaveTheCrestFactorsOfGatedSines() {
+    assertThat(TextbookWave.all())
+        .extracting(wave -> Math.round(1000 * wave.crest().factor()) / 1000.0)
+        .containsExactly(1.414, 2.0, 2.828, 5.774);
+  }
+
+  /** Row W16: 43 °C 60 min = 44 °C 30 = 45 °C 15 = 46 °C 7.5 (Sapareto and Dewey 1984, recalled). */
+  @Test
+  void eachDegreeHalvesTheTimeOfTheSameDose() {
+    assertThat(EqualDose.all())
+        .extracting(dose -> dose.time().value() / 60)
+        .startsWith(60.0, 30.0, 15.0, 7.5)
+        .hasSize(8);
   }
 
   private static ModeWave wave(Unit unit, String mode) {

@@ -192,10 +192,10 @@ final class HandbookFiguresTest {
   @Test
   void numbersAreMarkedByTheirSource() {
     assertThat(text(page("what-current-does")))
-        .contains("1 A/cm² (read)")
-        .contains("a textbook chapter, see Sources (read)")
+        .contains("In the tissue inside the snare")
+        .contains("Current and sizes come from a textbook chapter, see Sources")
         .contains("For learning only");
-    assertThat(text(page("lesion-by-lesion"))).contains("half the width means 16 times");
+    assertThat(text(page("lesion-by-lesion"))).contains("Half the width means 16 times the heating at the same current");
     assertThat(text(page("waveforms")))
         .contains("1.6 within the burst")
         .contains("4.5 over the cycle")

@@ -127,9 +127,13 @@ final class SecondLanguageTest {
   }
 
   private static String content() throws IOException {
-    try (Stream<Path> files = Files.walk(Path.of("content"))) {
+    try (Stream<Path> files = Files.walk(Path.of("content"));
+        Stream<Path> chapters = Files.list(Path.of("src/main/resources/stackside/chapters"))) {
       StringBuilder all = new StringBuilder();
       for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+        all.append(Files.readString(file)).append('\n');
+      }
+      for (Path file : chapters.sorted().toList()) {
         all.append(Files.readString(file)).append('\n');
       }
       return " " + plain(all.toString()) + " ";
