@@ -52,12 +52,12 @@ final class HandbookRules {
     Set<Integer> numbers = new TreeSet<>();
     for (Claim claim : grounds.claims()) {
       if (!numbers.add(claim.number())) {
-        found.add(Finding.at(claim.words().at(), "claim %d stands twice".formatted(claim.number())));
+        found.add(
+            Finding.at(claim.words().at(), "claim %d stands twice".formatted(claim.number())));
       }
       if (!claim.isComplete()) {
         found.add(
-            Finding.at(
-                    claim.words().at(), "claim %d has an empty cell".formatted(claim.number()))
+            Finding.at(claim.words().at(), "claim %d has an empty cell".formatted(claim.number()))
                 .help(
                     "write what is claimed, a link to its source such as '<source:id>', and who"
                         + " says otherwise or 'nobody found'"));
@@ -65,7 +65,8 @@ final class HandbookRules {
       if (!grounds.notes().contains(claim.number())) {
         found.add(
             Finding.at(
-                    claim.words().at(), "nothing on the page rests on claim %d".formatted(claim.number()))
+                    claim.words().at(),
+                    "nothing on the page rests on claim %d".formatted(claim.number()))
                 .help("put its number behind what it supports, or remove the row"));
       }
     }
@@ -75,7 +76,9 @@ final class HandbookRules {
             .forEach(
                 note ->
                     found.add(
-                        Finding.at(page.at(), "note %d has no row in the table of claims".formatted(note))
+                        Finding.at(
+                                page.at(),
+                                "note %d has no row in the table of claims".formatted(note))
                             .help("add the row, or correct the number")));
     return found;
   }

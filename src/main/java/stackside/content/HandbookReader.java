@@ -27,8 +27,8 @@ final class HandbookReader {
   }
 
   /**
-   * Reads a chapter of the program into the scope, with what the unit remarks on it. The chapter may
-   * name others that the unit has left out, so nothing that it names is looked for.
+   * Reads a chapter of the program into the scope, with what the unit remarks on it. The chapter
+   * may name others that the unit has left out, so nothing that it names is looked for.
    */
   void chapter(TextFile chapter, TextFile remarks, ThingId id) {
     if (isTooLong(remarks, id)) {
@@ -94,8 +94,7 @@ final class HandbookReader {
     }
     Location at = file.toEndOfLine(line, 1);
     Prose text = new Prose(at, whole.blocks().subList(1, whole.blocks().size()));
-    return new HandbookPage(
-        at, id, new Fact<>(title, at), text, remarks, borrowed.citedIn(text));
+    return new HandbookPage(at, id, new Fact<>(title, at), text, remarks, borrowed.citedIn(text));
   }
 
   private void breakWith(ThingId id, Problem problem) {

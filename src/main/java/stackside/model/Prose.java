@@ -102,6 +102,11 @@ public record Prose(Location at, List<Block> blocks) {
     return ProseLinks.of(blocks).toList();
   }
 
+  /** A line without mark-up. */
+  public static String plain(List<Inline> words) {
+    return ProseText.inline(words);
+  }
+
   /** The text without mark-up, its blocks joined by spaces. */
   public String plain() {
     return ProseText.of(blocks);

@@ -37,7 +37,7 @@ final class ProseText {
     throw new IllegalStateException("a block of prose without a text: " + block);
   }
 
-  private static String inline(List<Prose.Inline> words) {
+  static String inline(List<Prose.Inline> words) {
     return words.stream().map(ProseText::piece).collect(Collectors.joining());
   }
 

@@ -49,7 +49,7 @@ public final class BodyDrawing {
   }
 
   private static final double[][] HALF = {
-    {0.022, 0.150}, {0.028, 0.170}, {0.070, 0.180}, {0.110, 0.190}, {0.128, 0.215},
+    {0.024, 0.135}, {0.028, 0.170}, {0.070, 0.180}, {0.110, 0.190}, {0.128, 0.215},
     {0.150, 0.330}, {0.172, 0.430}, {0.200, 0.520}, {0.205, 0.550}, {0.190, 0.560},
     {0.178, 0.535}, {0.150, 0.440}, {0.122, 0.350}, {0.100, 0.270}, {0.096, 0.340},
     {0.088, 0.420}, {0.098, 0.490}, {0.108, 0.550}, {0.104, 0.640}, {0.088, 0.740},
@@ -142,7 +142,10 @@ public final class BodyDrawing {
   private String description() {
     List<String> said = new ArrayList<>();
     for (Place place : Place.values()) {
-      said.add((place.ordinal() + 1) + ": " + plan.places().get(place.ordinal()).replaceFirst("\\.$", ""));
+      said.add(
+          (place.ordinal() + 1)
+              + ": "
+              + plan.places().get(place.ordinal()).replaceFirst("\\.$", ""));
     }
     return Drawing.description(plan.caption(), said.stream());
   }

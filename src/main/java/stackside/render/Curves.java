@@ -19,13 +19,11 @@ final class Curves {
    *
    * @param from where it begins, in degrees clockwise from the right
    */
-  static List<Point> arc(
-      double x, double y, double wide, double high, double from, double to) {
+  static List<Point> arc(double x, double y, double wide, double high, double from, double to) {
     List<Point> points = new ArrayList<>();
     for (int i = 0; i <= STEPS; i++) {
       double angle = StrictMath.toRadians(from + (to - from) * i / STEPS);
-      points.add(
-          new Point(x + wide * StrictMath.cos(angle), y + high * StrictMath.sin(angle)));
+      points.add(new Point(x + wide * StrictMath.cos(angle), y + high * StrictMath.sin(angle)));
     }
     return points;
   }

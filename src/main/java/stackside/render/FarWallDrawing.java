@@ -65,8 +65,22 @@ public final class FarWallDrawing {
     double lumen = 11 * em;
     double middle = left + wide / 2;
     double floor = y + wall + lumen;
-    pen.add(new Rect(left, y, wide, wall, 0, Paint.both(pen.line(Ink.INK), Ink.SHADE)));
-    pen.add(new Rect(left, floor, wide, wall, 0, Paint.both(pen.line(Ink.INK), Ink.SHADE)));
+    pen.add(
+        new Rect(
+            left + pen.thin(),
+            y,
+            wide - 2 * pen.thin(),
+            wall,
+            0,
+            Paint.both(pen.line(Ink.INK), Ink.SHADE)));
+    pen.add(
+        new Rect(
+            left + pen.thin(),
+            floor,
+            wide - 2 * pen.thin(),
+            wall,
+            0,
+            Paint.both(pen.line(Ink.INK), Ink.SHADE)));
     pen.words(left + 0.6 * em, y + 1.45 * em, plan.far(), Weight.REGULAR, Ink.INK);
     pen.words(left + 0.6 * em, floor + 1.45 * em, plan.wall(), Weight.REGULAR, Ink.INK);
     double radius = 3.2 * em;

@@ -15,8 +15,7 @@ import stackside.render.Shape.Weight;
 public final class StalkDrawing {
 
   /** The content of the drawing. */
-  public record Plan(
-      String title, String caption, String filled, String open, List<Bar> bars) {
+  public record Plan(String title, String caption, String filled, String open, List<Bar> bars) {
     public Plan {
       bars = List.copyOf(bars);
     }
@@ -62,9 +61,9 @@ public final class StalkDrawing {
       Bar bar = plan.bars().get(i);
       double x = (i + 0.5) * column;
       double wide = 0.3 * column;
-      bar(x - wide / 2, ground, wide, bar.filled(), bar.says(), Paint.fill(Ink.INK));
+      bar(x - 0.24 * column, ground, wide, bar.filled(), bar.says(), Paint.fill(Ink.INK));
       bar(
-          x + wide / 2,
+          x + 0.24 * column,
           ground,
           wide,
           bar.open(),
@@ -92,11 +91,17 @@ public final class StalkDrawing {
   /** What the two kinds of bars mean; returns where it ends. */
   private double legend(double top) {
     double side = 0.8 * pen.text();
-    pen.add(new Rect(0, top, side, side, 0, Paint.fill(Ink.INK)));
+    pen.add(new Rect(pen.thin(), top, side, side, 0, Paint.fill(Ink.INK)));
     double next =
-        pen.block(1.3 * pen.text(), top, width - 1.3 * pen.text(), plan.filled(), Weight.REGULAR, Ink.INK)
+        pen.block(
+                1.3 * pen.text(),
+                top,
+                width - 1.3 * pen.text(),
+                plan.filled(),
+                Weight.REGULAR,
+                Ink.INK)
             + 0.5 * pen.text();
-    pen.add(new Rect(0, next, side, side, 0, Paint.both(pen.line(Ink.INK), Ink.SHADE)));
+    pen.add(new Rect(pen.thin(), next, side, side, 0, Paint.both(pen.line(Ink.INK), Ink.SHADE)));
     return pen.block(
         1.3 * pen.text(), next, width - 1.3 * pen.text(), plan.open(), Weight.REGULAR, Ink.INK);
   }

@@ -8,8 +8,9 @@ import stackside.render.Shape.Polyline;
 import stackside.render.Shape.Weight;
 
 /**
- * Draws what published scales say happens to tissue at which temperature: a scale in the middle, one
- * publication on each side. Distances grow with the logarithm, so that the crowded part has room.
+ * Draws what published scales say happens to tissue at which temperature: a scale in the middle,
+ * one publication on each side. Distances grow with the logarithm, so that the crowded part has
+ * room.
  */
 public final class TemperatureDrawing {
 
@@ -70,13 +71,12 @@ public final class TemperatureDrawing {
     plan.right()
         .stages()
         .forEach(stage -> stage(stage, middle + 1.5 * em, middle, 1, end, high, room));
-    return new Drawing(plan.title(), description(), width, end + 2.5 * em, pen.shapes());
+    return new Drawing(plan.title(), description(), width, end + 4.5 * em, pen.shapes());
   }
 
   private void stage(
       Stage stage, double x, double middle, int side, double end, double high, double room) {
-    double share =
-        StrictMath.log(stage.celsius() / coldest) / StrictMath.log(hottest / coldest);
+    double share = StrictMath.log(stage.celsius() / coldest) / StrictMath.log(hottest / coldest);
     double y = end - share * high;
     pen.add(new Circle(middle, y, 0.3 * em, Paint.fill(Ink.INK)));
     pen.add(Polyline.line(middle, y, middle + side * 1.1 * em, y, pen.line(Ink.INK)));

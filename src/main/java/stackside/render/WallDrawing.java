@@ -33,7 +33,7 @@ public final class WallDrawing {
   public record Panel(String name, String says, boolean cushion) {}
 
   /** The words in each section. */
-  public record Labels(String wire, String mucosa, String fluid, String muscle, String heat) {}
+  public record Labels(String wire, String bare, String fluid, String muscle, String heat) {}
 
   private final Plan plan;
   private final Pen pen;
@@ -70,21 +70,24 @@ public final class WallDrawing {
   }
 
   private double panel(Panel panel, double left, double top, double wide) {
+    double inner = wide - pen.thick();
     double y = pen.block(left, top, wide, panel.name(), Weight.BOLD, Ink.INK) + 0.4 * em;
     double room = 8.2 * em;
-    double section = wide - room;
-    double middle = left + section / 2;
+    double section = inner - room;
+    double edge = left + pen.thin();
+    double middle = edge + section / 2;
     double cushion = panel.cushion() ? 3.2 * em : 0.6 * em;
     double surface = y + 5.2 * em;
     double base = surface + 0.9 * em;
     double muscle = base + cushion;
-    double end = muscle + 1.6 * em;
-    double right = left + section;
-    band(left, right, base, muscle, Ink.PAPER);
-    band(left, right, muscle, end, Ink.GREY);
+    double end = muscle + 2.2 * em;
+    double right = edge + section;
+    band(edge, right, base, muscle, Ink.PAPER);
+    band(edge, right, muscle, end, Ink.PAPER);
+    fibres(edge, right, muscle, end);
     double reach = 3.1 * em;
     pen.add(new Polygon(lesion(middle, surface, reach), Paint.both(pen.line(Ink.INK), Ink.SHADE)));
-    band(left, middle - reach, surface, base, Ink.SHADE);
+    band(edge, middle - reach, surface, base, Ink.SHADE);
     band(middle + reach, right, surface, base, Ink.SHADE);
     pen.add(new Rect(middle - reach, surface, 2 * reach, 0.9 * em, 0, Paint.fill(Ink.SHADE)));
     double neck = surface + 0.45 * em;
@@ -96,22 +99,30 @@ public final class WallDrawing {
     pen.add(new Shape.Circle(middle + reach, neck, 0.4 * em, Paint.fill(Ink.INK)));
     pen.add(
         Polyline.line(middle - reach, neck, middle + reach, neck, Stroke.of(Ink.INK, pen.thin())));
-    double x = right + 0.8 * em;
     Labels words = plan.labels();
-    label(x, neck - 3.1 * em, room, middle + 1.4 * em, neck - 1.2 * em, words.heat());
-    label(x, neck - 0.9 * em, room, middle + reach + 0.4 * em, neck, words.wire());
-    label(x, base + cushion / 2, room, right - 0.8 * em, base + cushion / 2, words.fluid());
-    label(x, muscle + 1.2 * em, room, right - 0.8 * em, muscle + 0.9 * em, words.muscle());
-    return pen.block(left, end + 0.9 * em, wide, panel.says(), Weight.REGULAR, Ink.INK);
+    double x = right + 0.8 * em;
+    double next = neck - 3.6 * em;
+    next = label(x, next, room, new Point(middle + 1.4 * em, neck - 1.2 * em), words.heat());
+    next = label(x, next, room, new Point(middle + reach + 0.4 * em, neck), words.wire());
+    Point loose = new Point(right - 0.8 * em, base + cushion / 2);
+    next = label(x, next, room, loose, panel.cushion() ? words.fluid() : words.bare());
+    next = label(x, next, room, new Point(right - 0.8 * em, muscle + 1.1 * em), words.muscle());
+    double below = Math.max(end, next) + 0.6 * em;
+    return pen.block(left, below, wide, panel.says(), Weight.REGULAR, Ink.INK);
   }
 
-  private void label(
-      double x, double y, double room, double toX, double toY, String words) {
-    if (words.isEmpty()) {
-      return;
+  /** Words beside the section, level with what they name or below the words before them. */
+  private double label(double x, double top, double room, Point to, String words) {
+    double y = Math.max(top, to.y() - pen.capital() / 2);
+    pen.add(Polyline.line(to.x(), to.y(), x - 0.3 * em, y + pen.capital() / 2, pen.line(Ink.INK)));
+    return pen.block(x, y, room - 0.8 * em, words, Weight.REGULAR, Ink.INK) + 0.5 * em;
+  }
+
+  /** Muscle is hatched, so that what lies over it stays in sight. */
+  private void fibres(double left, double right, double top, double bottom) {
+    for (double x = left + 0.5 * em; x < right; x += 0.6 * em) {
+      pen.add(Polyline.line(x, top, x, bottom, Stroke.of(Ink.GREY, pen.thin())));
     }
-    pen.add(Polyline.line(toX, toY, x - 0.3 * em, y, pen.line(Ink.INK)));
-    pen.block(x, y - pen.capital() / 2, room - 0.8 * em, words, Weight.REGULAR, Ink.INK);
   }
 
   private void band(double left, double right, double top, double bottom, Ink fill) {
@@ -120,7 +131,8 @@ public final class WallDrawing {
   }
 
   private List<Point> lesion(double middle, double surface, double reach) {
-    List<Point> points = new ArrayList<>(Curves.arc(middle, surface, 1.5 * reach, 3.6 * em, 180, 360));
+    List<Point> points =
+        new ArrayList<>(Curves.arc(middle, surface, 1.5 * reach, 3.6 * em, 180, 360));
     points.add(new Point(middle + reach, surface));
     points.add(new Point(middle - reach, surface));
     return points;

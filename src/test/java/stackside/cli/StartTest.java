@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import stackside.content.Chapters;
 import stackside.content.ContentReader;
 import stackside.source.Problem;
 
@@ -144,8 +145,19 @@ final class StartTest {
                   .map(file -> resources.relativize(file).toString())
                   .filter(file -> !file.equals("files.txt")))
           .containsExactlyInAnyOrderElementsOf(
-              StartCommand.files().stream().map(file -> file.path()).toList());
+              StartCommand.files().stream()
+                  .map(file -> file.path())
+                  .filter(file -> !file.startsWith("chapters/"))
+                  .toList());
     }
+  }
+
+  @Test
+  void everyChapterIsTakenOverWithoutRemarks() throws IOException {
+    assertThat(StartCommand.files())
+        .filteredOn(file -> file.path().startsWith("chapters/"))
+        .hasSize(Chapters.names().size())
+        .allSatisfy(file -> assertThat(file.bytes()).isEmpty());
   }
 
   @Test

@@ -17,9 +17,10 @@ import stackside.model.Unit;
 
 /**
  * A content folder several times as large as the demonstration, with the same structure. Every
- * hospital, room, generator, profile, drill and page of its own is repeated once per part under a new
- * name. Anatomy, lesions, sources and the chapters of the program stay the same. The seed varies what each room offers, how far
- * limits are set, the number of copies and the telephone numbers.
+ * hospital, room, generator, profile, drill and page of its own is repeated once per part under a
+ * new name. Anatomy, lesions, sources and the chapters of the program stay the same. The seed
+ * varies what each room offers, how far limits are set, the number of copies and the telephone
+ * numbers.
  */
 public record GeneratedUnit(SortedMap<String, String> files) {
   private static final Pattern LOCATIONS = Pattern.compile("(?m)^locations:\n((?: .*\n)+)");

@@ -174,8 +174,7 @@ final class HandbookClaimsTest {
       List<ChapterPart> parts =
           blocks.stream()
               .filter(Prose.Heading.class::isInstance)
-              .flatMap(
-                  head -> ChapterPart.begunBy((Prose.Heading) head, page.text()).stream())
+              .flatMap(head -> ChapterPart.begunBy((Prose.Heading) head).stream())
               .toList();
       assertThat(parts).as(name).containsExactly(ChapterPart.values());
       assertThat(heads.size()).as(name + " has something between").isGreaterThan(5);
@@ -184,7 +183,8 @@ final class HandbookClaimsTest {
       assertThat(figuresOfTheUnit(blocks)).as(name + " shows what the unit has").isPositive();
       assertThat(page.text().plain())
           .as(name)
-          .doesNotContainPattern("\\((read|recalled)|; read\\b|, read\\)|\\bfrom memory\\b|second-hand");
+          .doesNotContainPattern(
+              "\\((read|recalled)|; read\\b|, read\\)|\\bfrom memory\\b|second-hand");
       assertThat(Grounds.of(page).claims()).as(name).isNotEmpty();
     }
   }

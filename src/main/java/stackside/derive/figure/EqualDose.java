@@ -20,8 +20,7 @@ public record EqualDose(int celsius, Seconds time) {
         .mapToObj(
             celsius ->
                 new EqualDose(
-                    celsius,
-                    new Seconds(HOUR / ThermalDose.at43(celsius, new Seconds(1)).value())))
+                    celsius, new Seconds(HOUR / ThermalDose.at43(celsius, new Seconds(1)).value())))
         .toList();
   }
 }

@@ -1,7 +1,6 @@
 package stackside.derive.handbook;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import stackside.model.Prose;
 
@@ -19,8 +18,8 @@ public enum ChapterPart {
   }
 
   /** The part that a heading begins. */
-  public static Optional<ChapterPart> begunBy(Prose.Heading heading, Prose text) {
-    String words = new Prose(text.at(), List.of(heading)).plain().strip();
+  public static Optional<ChapterPart> begunBy(Prose.Heading heading) {
+    String words = Prose.plain(heading.words()).strip();
     return Arrays.stream(values()).filter(part -> part.heading.equals(words)).findFirst();
   }
 }

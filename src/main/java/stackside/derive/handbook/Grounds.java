@@ -3,6 +3,7 @@ package stackside.derive.handbook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -89,22 +90,27 @@ public record Grounds(
   private static List<Location> groundless(List<Prose.Block> body, HandbookPage page) {
     List<Location> places = new ArrayList<>();
     for (int i = 0; i < body.size(); i++) {
-      boolean covered = i + 1 < body.size() && isOnlyAMark(body.get(i + 1));
-      if (body.get(i) instanceof Prose.Paragraph paragraph && !isGrounded(paragraph)) {
-        boolean introduces =
-            i + 1 < body.size()
-                && (body.get(i + 1) instanceof Prose.Items
-                    || body.get(i + 1) instanceof Prose.Table);
-        if (!(introduces && plain(paragraph).endsWith(":"))) {
-          places.add(paragraph.at());
-        }
-      } else if (body.get(i) instanceof Prose.Items items && !covered) {
+      Optional<Prose.Block> next =
+          i + 1 < body.size() ? Optional.of(body.get(i + 1)) : Optional.empty();
+      Prose.Block block = body.get(i);
+      boolean covered = next.filter(Grounds::isOnlyAMark).isPresent();
+      if (block instanceof Prose.Paragraph paragraph
+          && !isGrounded(paragraph)
+          && !(plain(paragraph).endsWith(":") && next.filter(Grounds::isListed).isPresent())) {
+        places.add(paragraph.at());
+      }
+      if (block instanceof Prose.Items items && !covered) {
         items.items().forEach(item -> groundless(item, page.at(), places));
-      } else if (body.get(i) instanceof Prose.Table table && !covered && !isGrounded(table)) {
+      }
+      if (block instanceof Prose.Table table && !covered && !isGrounded(table)) {
         places.add(table.at());
       }
     }
     return places;
+  }
+
+  private static boolean isListed(Prose.Block block) {
+    return List.of(Prose.Items.class, Prose.Table.class).contains(block.getClass());
   }
 
   /** The last paragraph of an item speaks for all of it. */
@@ -138,10 +144,13 @@ public record Grounds(
     List<Prose.Inline> words = paragraph.words();
     return !words.isEmpty()
         && words.get(words.size() - 1) instanceof Prose.Emphasis last
-        && MARKS.contains(
-            plain(new Prose.Paragraph(paragraph.at(), last.words()))
-                .toLowerCase(Locale.ROOT)
-                .replaceFirst("\\.$", ""));
+        && isMark(last);
+  }
+
+  /** Whether emphasised words say how a paragraph is known. */
+  public static boolean isMark(Prose.Emphasis emphasis) {
+    String words = Prose.plain(emphasis.words()).strip();
+    return MARKS.contains(words.toLowerCase(Locale.ROOT).replaceFirst("\\.$", ""));
   }
 
   /** A line with nothing but a note or a mark covers the list or the table above it. */
@@ -152,6 +161,6 @@ public record Grounds(
   }
 
   private static String plain(Prose.Paragraph paragraph) {
-    return new Prose(paragraph.at(), List.of(paragraph)).plain().strip();
+    return Prose.plain(paragraph.words()).strip();
   }
 }

@@ -59,8 +59,7 @@ final class ClaimsPage implements Pages {
         RichLine.of(claim.otherwise().plain()));
   }
 
-  private static String joined(
-      Claim claim, HandbookPage page, PageContext here, boolean howKnown) {
+  private static String joined(Claim claim, HandbookPage page, PageContext here, boolean howKnown) {
     return String.join(
         "; ",
         claim.sources().stream()
@@ -72,9 +71,7 @@ final class ClaimsPage implements Pages {
   private static String said(
       ThingId id, Optional<Citation> citation, PageContext here, boolean howKnown) {
     return citation
-        .map(
-            each ->
-                howKnown ? here.say("basis." + each.basis().value().word()) : each.title())
+        .map(each -> howKnown ? here.say("basis." + each.basis().value().word()) : each.title())
         .orElse(id.slug());
   }
 }

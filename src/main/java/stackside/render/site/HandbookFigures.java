@@ -54,7 +54,8 @@ final class HandbookFigures {
           CHECKLISTS_HERE,
           DRILLS_HERE,
           OUTPUT_CHECKS_HERE,
-          FOOT_SWITCHES_HERE -> List.of(HereTable.of(name, here));
+          FOOT_SWITCHES_HERE ->
+          List.of(HereTable.of(name, here));
     };
   }
 }

@@ -35,8 +35,7 @@ final class HandbookText {
 
   static List<Part> of(HandbookPage page, PageContext here) {
     Grounds grounds = Grounds.of(page);
-    PageLinks links =
-        new PageLinks(here, grounds.claims(), claim -> isRecalled(claim, page, here));
+    PageLinks links = new PageLinks(here, grounds.claims(), claim -> isRecalled(claim, page, here));
     HandbookText text = new HandbookText(page, here, links);
     grounds.body().forEach(text::add);
     text.flush();
@@ -50,15 +49,19 @@ final class HandbookText {
       flush();
       figures++;
       parts.addAll(HandbookFigures.parts(figure, "figure-" + figures, here));
-    } else if (block instanceof Prose.Heading heading && heading.level() <= 2) {
-      flush();
-      within = ChapterPart.begunBy(heading, page.text());
-      if (within.stream().anyMatch(ChapterPart.TEST_YOURSELF::equals)) {
-        remarks();
-      }
-      prose.add(block);
-    } else {
-      prose.add(block);
+      return;
+    }
+    if (block instanceof Prose.Heading heading && heading.level() <= 2) {
+      begin(heading);
+    }
+    prose.add(block);
+  }
+
+  private void begin(Prose.Heading heading) {
+    flush();
+    within = ChapterPart.begunBy(heading);
+    if (within.stream().anyMatch(ChapterPart.TEST_YOURSELF::equals)) {
+      remarks();
     }
   }
 
@@ -106,8 +109,7 @@ final class HandbookText {
     remarked = true;
     parts.add(
         new Part.Text(
-            new Html(
-                "<h3>" + ProseHtml.escaped(here.say("handbook.remarks")) + "</h3>\n")));
+            new Html("<h3>" + ProseHtml.escaped(here.say("handbook.remarks")) + "</h3>\n")));
     Optional<ChapterPart> outside = within;
     within = Optional.empty();
     blocks.forEach(
@@ -132,7 +134,9 @@ final class HandbookText {
         .append(ProseHtml.escaped(here.say("handbook.sources")))
         .append("</h2>\n<ol class=\"claims\">\n");
     for (Claim claim : claims) {
-      out.append("<li id=\"%s\" value=\"%d\">".formatted(PageLinks.anchor(claim.number()), claim.number()))
+      out.append(
+              "<li id=\"%s\" value=\"%d\">"
+                  .formatted(PageLinks.anchor(claim.number()), claim.number()))
           .append(ProseHtml.inline(claim.words(), here))
           .append("<p class=\"quiet\">")
           .append(

@@ -24,7 +24,9 @@ import stackside.quantity.PeakVolts;
 import stackside.render.Numbers;
 import stackside.render.site.Part.Grid;
 
-/** What the unit itself has on the subject of a chapter, as a table that changes with its content. */
+/**
+ * What the unit itself has on the subject of a chapter, as a table that changes with its content.
+ */
 final class HereTable {
   private final FigureName name;
   private final PageContext here;
@@ -39,10 +41,7 @@ final class HereTable {
     List<Grid.GridRow> rows = table.rows();
     return rows.isEmpty()
         ? new Part.Say(RichLine.of(here.say("here.none")))
-        : new Grid(
-            here.say("here." + name.word()),
-            table.columns().map(here::say).toList(),
-            rows);
+        : new Grid(here.say("here." + name.word()), table.columns().map(here::say).toList(), rows);
   }
 
   private Stream<String> columns() {
@@ -50,7 +49,12 @@ final class HereTable {
       case SOCKETS_HERE -> Stream.of("kind.machine", "figure.panels.selects", "fact.monitor");
       case PLATES_HERE -> Stream.of("kind.room", "kind.machine", "fact.monitor", "here.plates");
       case MODES_HERE ->
-          Stream.of("kind.mode", "kind.machine", "column.current", "column.crest-factor", "column.peak-voltage");
+          Stream.of(
+              "kind.mode",
+              "kind.machine",
+              "column.current",
+              "column.crest-factor",
+              "column.peak-voltage");
       case RATINGS_HERE -> Stream.of("kind.instrument", "here.rated");
       case ARGON_HERE, BIPOLAR_HERE -> Stream.of("kind.mode", "kind.machine", "here.rooms");
       case WALLS_HERE -> Stream.of("here.wall", "column.sites");
@@ -125,8 +129,7 @@ final class HereTable {
   }
 
   private Stream<Grid.GridRow> plates(Room room) {
-    List<Electrode> kept =
-        room.keeps().neutralElectrodes().stream().map(Fact::value).toList();
+    List<Electrode> kept = room.keeps().neutralElectrodes().stream().map(Fact::value).toList();
     RichLine plates =
         kept.isEmpty()
             ? RichLine.of(here.say("none"))
@@ -154,10 +157,8 @@ final class HereTable {
                     here.link(mode),
                     here.link(machine),
                     RichLine.of(here.choice(mode.current().value())),
-                    RichLine.of(
-                        span(mode.crestFactor().map(HereTable::facts), CrestFactor::text)),
-                    RichLine.of(
-                        span(mode.peakVoltage().map(HereTable::facts), HereTable::volts))));
+                    RichLine.of(span(mode.crestFactor().map(HereTable::facts), CrestFactor::text)),
+                    RichLine.of(span(mode.peakVoltage().map(HereTable::facts), HereTable::volts))));
   }
 
   private static String volts(PeakVolts volts) {
@@ -188,9 +189,7 @@ final class HereTable {
         .map(
             mode ->
                 Grid.GridRow.of(
-                    here.link(mode),
-                    here.link(machine),
-                    listed(here.unit().roomsWith(machine))));
+                    here.link(mode), here.link(machine), listed(here.unit().roomsWith(machine))));
   }
 
   private Stream<Grid.GridRow> wall(Wall wall) {
@@ -198,8 +197,7 @@ final class HereTable {
         here.unit().sites().stream().filter(site -> site.wall().value() == wall).toList();
     return sites.isEmpty()
         ? Stream.empty()
-        : Stream.of(
-            Grid.GridRow.of(RichLine.of(here.say("wall." + wall.word())), listed(sites)));
+        : Stream.of(Grid.GridRow.of(RichLine.of(here.say("wall." + wall.word())), listed(sites)));
   }
 
   private List<Grid.GridRow> lesions() {

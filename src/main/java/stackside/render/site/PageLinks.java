@@ -37,8 +37,7 @@ final class PageLinks {
   PageLinks(PageContext here, List<Claim> claims, Predicate<Claim> recalled) {
     this.here = here;
     this.claims = claims.stream().map(Claim::number).collect(Collectors.toSet());
-    this.recalled =
-        claims.stream().filter(recalled).map(Claim::number).collect(Collectors.toSet());
+    this.recalled = claims.stream().filter(recalled).map(Claim::number).collect(Collectors.toSet());
     this.words =
         GlossaryPage.terms(here.words()).stream()
             .flatMap(
@@ -65,8 +64,8 @@ final class PageLinks {
     Matcher notes = Grounds.NOTE.matcher(text);
     int from = 0;
     while (notes.find()) {
-      words(text.substring(from, notes.start()), out);
-      out.append(notes(notes.group(1)));
+      words(text.substring(from, notes.start()).stripTrailing(), out);
+      out.append("<span class=\"notes\">\u00a0").append(notes(notes.group(1))).append("</span>");
       from = notes.end();
     }
     words(text.substring(from), out);
@@ -76,11 +75,7 @@ final class PageLinks {
   private String notes(String numbers) {
     return Stream.of(numbers.split(", "))
         .map(Integer::valueOf)
-        .map(
-            number ->
-                claims.contains(number)
-                    ? note(number)
-                    : "[" + number + "]")
+        .map(number -> claims.contains(number) ? note(number) : "[" + number + "]")
         .collect(Collectors.joining(" "));
   }
 
@@ -88,8 +83,7 @@ final class PageLinks {
     String spoken =
         here.say(
             recalled.contains(number) ? "handbook.note.recalled" : "handbook.note.read", number);
-    String shown =
-        recalled.contains(number) ? here.say("handbook.note.mark", number) : "" + number;
+    String shown = recalled.contains(number) ? here.say("handbook.note.mark", number) : "" + number;
     return "<a class=\"note\" href=\"#%s\" aria-label=\"%s\">%s</a>"
         .formatted(anchor(number), ProseHtml.escaped(spoken), ProseHtml.escaped(shown));
   }

@@ -2,6 +2,7 @@ package stackside.render.site;
 
 import java.util.List;
 import java.util.Optional;
+import stackside.derive.handbook.Grounds;
 import stackside.model.HandbookPage;
 import stackside.model.Prose;
 import stackside.render.Numbers;
@@ -31,9 +32,7 @@ final class ProseHtml {
     return new Html(html.out.toString());
   }
 
-  /**
-   * Prose of the handbook, with the links that its pages get by themselves.
-   */
+  /** Prose of the handbook, with the links that its pages get by themselves. */
   static String linked(Prose prose, PageContext here, PageLinks links) {
     ProseHtml html = new ProseHtml(here, 1, Optional.of(links));
     prose.blocks().forEach(html::block);
@@ -142,7 +141,7 @@ final class ProseHtml {
     } else if (piece instanceof Prose.Strong strong) {
       within("strong", strong.words());
     } else if (piece instanceof Prose.Emphasis emphasis) {
-      within("em", emphasis.words());
+      emphasis(emphasis);
     } else if (piece instanceof Prose.ThingLink link) {
       here.href(link.target())
           .ifPresentOrElse(href -> link(href, link.words()), () -> missing(link));
@@ -150,6 +149,19 @@ final class ProseHtml {
       link(link.address(), link.words());
     } else {
       throw new IllegalStateException("unknown piece of prose: " + piece);
+    }
+  }
+
+  /** How a paragraph of the handbook is known is said quietly. */
+  private void emphasis(Prose.Emphasis emphasis) {
+    if (links.isPresent() && Grounds.isMark(emphasis)) {
+      mayLink = false;
+      out.append("<span class=\"ground\">");
+      inline(emphasis.words());
+      out.append("</span>");
+      mayLink = true;
+    } else {
+      within("em", emphasis.words());
     }
   }
 

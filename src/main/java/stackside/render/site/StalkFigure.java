@@ -61,8 +61,8 @@ final class StalkFigure {
         stalk.diameter(),
         stalk.atSameCurrent(),
         stalk.atSamePower(),
-        times(stalk.atSameCurrent()),
-        times(stalk.atSamePower()));
+        Numbers.digits(stalk.atSameCurrent(), 2),
+        Numbers.digits(stalk.atSamePower(), 2));
   }
 
   private static Grid.GridRow row(StalkHeating stalk) {

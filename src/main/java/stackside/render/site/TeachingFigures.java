@@ -26,11 +26,21 @@ final class TeachingFigures {
   private TeachingFigures() {}
 
   private static List<Part> parts(
-      String id, PageContext here, Function<Sheet, Drawing> drawing, Part... below) {
+      String id, Grid table, PageContext here, Function<Sheet, Drawing> drawing, Part... below) {
     Part.Figure figure =
-        here.figure(id, drawing.apply(Sheet.PAGE), drawing.apply(Sheet.PHONE), Optional.empty());
-    return Stream.concat(Stream.of(figure), Arrays.stream(below))
-        .toList();
+        here.figure(id, drawing.apply(Sheet.PAGE), drawing.apply(Sheet.PHONE), Optional.of(table));
+    return Stream.concat(Stream.of(figure), Arrays.stream(below)).toList();
+  }
+
+  private static Grid table(String key, PageContext here, Stream<Grid.GridRow> rows) {
+    return new Grid(
+        here.say(key + ".title"),
+        List.of(here.say("figure.teaching.what"), here.say("figure.teaching.says")),
+        rows.toList());
+  }
+
+  private static Grid.GridRow row(String name, String says) {
+    return Grid.GridRow.of(RichLine.of(name), RichLine.of(says));
   }
 
   private static Part say(PageContext here, String key) {
@@ -43,8 +53,13 @@ final class TeachingFigures {
             here.say("figure.effect.title"),
             here.say("figure.waves.caption"),
             TextbookWave.all().stream().map(wave -> strip(wave, here)).toList());
+    Grid table =
+        table(
+            "figure.effect",
+            here,
+            plan.strips().stream().map(strip -> row(strip.name(), strip.says())));
     return parts(
-        id, here, sheet -> WaveDrawing.of(plan, sheet), say(here, "figure.effect.source"));
+        id, table, here, sheet -> WaveDrawing.of(plan, sheet), say(here, "figure.effect.source"));
   }
 
   private static WaveDrawing.Strip strip(TextbookWave wave, PageContext here) {
@@ -65,8 +80,16 @@ final class TeachingFigures {
             here.say("figure.temperature.caption"),
             side("first", FIRST_SCALE, here),
             side("second", SECOND_SCALE, here));
+    Grid table =
+        table(
+            "figure.temperature",
+            here,
+            Stream.of(plan.left(), plan.right())
+                .flatMap(
+                    side -> side.stages().stream().map(stage -> row(side.source(), stage.says()))));
     return parts(
         id,
+        table,
         here,
         sheet -> TemperatureDrawing.of(plan, sheet),
         say(here, "figure.temperature.source"),
@@ -77,7 +100,7 @@ final class TeachingFigures {
                 .map(
                     dose ->
                         Grid.GridRow.of(
-                            RichLine.of(dose.celsius() + Numbers.BOUND + "°C"),
+                            RichLine.of(String.valueOf(dose.celsius()) + Numbers.BOUND + "°C"),
                             RichLine.of(time(dose, here))))
                 .toList()),
         say(here, "figure.dose.source"));
@@ -90,15 +113,12 @@ final class TeachingFigures {
         : here.say("figure.dose.seconds", Numbers.digits(seconds, 2));
   }
 
-  private static TemperatureDrawing.Side side(
-      String name, List<Integer> scale, PageContext here) {
+  private static TemperatureDrawing.Side side(String name, List<Integer> scale, PageContext here) {
     String key = "figure.temperature." + name;
     return new TemperatureDrawing.Side(
         here.say(key),
         scale.stream()
-            .map(
-                celsius ->
-                    new TemperatureDrawing.Stage(celsius, here.say(key + "." + celsius)))
+            .map(celsius -> new TemperatureDrawing.Stage(celsius, here.say(key + "." + celsius)))
             .toList());
   }
 
@@ -114,11 +134,17 @@ final class TeachingFigures {
                     here.say("figure.lift.cushion"), here.say("figure.lift.cushion.says"), true)),
             new WallDrawing.Labels(
                 here.say("figure.lift.wire"),
-                here.say("figure.lift.mucosa"),
+                here.say("figure.lift.loose"),
                 here.say("figure.lift.fluid"),
                 here.say("figure.lift.muscle"),
                 here.say("figure.lift.heat")));
-    return parts(id, here, sheet -> WallDrawing.of(plan, sheet), say(here, "figure.lift.source"));
+    Grid table =
+        table(
+            "figure.lift",
+            here,
+            plan.panels().stream().map(panel -> row(panel.name(), panel.says())));
+    return parts(
+        id, table, here, sheet -> WallDrawing.of(plan, sheet), say(here, "figure.lift.source"));
   }
 
   static List<Part> plate(String id, PageContext here) {
@@ -129,7 +155,18 @@ final class TeachingFigures {
             Arrays.stream(BodyDrawing.Place.values())
                 .map(place -> here.say("figure.plate." + place.name().toLowerCase(Locale.ROOT)))
                 .toList());
-    return parts(id, here, sheet -> BodyDrawing.of(plan, sheet), say(here, "figure.plate.source"));
+    Grid table =
+        table(
+            "figure.plate",
+            here,
+            Arrays.stream(BodyDrawing.Place.values())
+                .map(
+                    place ->
+                        row(
+                            String.valueOf(place.ordinal() + 1),
+                            plan.places().get(place.ordinal()))));
+    return parts(
+        id, table, here, sheet -> BodyDrawing.of(plan, sheet), say(here, "figure.plate.source"));
   }
 
   static List<Part> farWall(String id, PageContext here) {
@@ -146,7 +183,16 @@ final class TeachingFigures {
                     here.say("figure.far-wall.touching"),
                     here.say("figure.far-wall.touching.says"),
                     true)));
+    Grid table =
+        table(
+            "figure.far-wall",
+            here,
+            plan.panels().stream().map(panel -> row(panel.name(), panel.says())));
     return parts(
-        id, here, sheet -> FarWallDrawing.of(plan, sheet), say(here, "figure.far-wall.source"));
+        id,
+        table,
+        here,
+        sheet -> FarWallDrawing.of(plan, sheet),
+        say(here, "figure.far-wall.source"));
   }
 }

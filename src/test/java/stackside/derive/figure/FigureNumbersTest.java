@@ -91,7 +91,9 @@ final class FigureNumbersTest {
         .containsExactly(1.414, 2.0, 2.828, 5.774);
   }
 
-  /** Row W16: 43 °C 60 min = 44 °C 30 = 45 °C 15 = 46 °C 7.5 (Sapareto and Dewey 1984, recalled). */
+  /**
+   * Row W16: 43 °C 60 min = 44 °C 30 = 45 °C 15 = 46 °C 7.5 (Sapareto and Dewey 1984, recalled).
+   */
   @Test
   void eachDegreeHalvesTheTimeOfTheSameDose() {
     assertThat(EqualDose.all())

@@ -165,8 +165,8 @@ final class Variations {
   private static Prose reworded(Prose prose) {
     return new Prose(
         prose.at(),
-        List.of(new Prose.Paragraph(
-                prose.at(), List.of(new Prose.Words(prose.plain() + " More.")))));
+        List.of(
+            new Prose.Paragraph(prose.at(), List.of(new Prose.Words(prose.plain() + " More.")))));
   }
 
   /** Another thing of the kind: other id and other name, or a group of other sites. */

@@ -195,7 +195,8 @@ final class HandbookFiguresTest {
         .contains("In the tissue inside the snare")
         .contains("Current and sizes come from a textbook chapter, see Sources")
         .contains("For learning only");
-    assertThat(text(page("lesion-by-lesion"))).contains("Half the width means 16 times the heating at the same current");
+    assertThat(text(page("lesion-by-lesion")))
+        .contains("Half the width means 16 times the heating at the same current");
     assertThat(text(page("waveforms")))
         .contains("1.6 within the burst")
         .contains("4.5 over the cycle")

@@ -22,7 +22,7 @@ window.stacksideIndex = [
 ["Room 1","Room","rooms/room-1.html","room 1",3],
 ["set up","Checklist","checklists/set-up.html","set up",2],
 ["No effect","Drill","drills/no-effect.html","no effect usual tone; Plate lamp green; no whitening Foot off. Hold the snare still. Trace the cable to its socket Replace the snare cable",6],
-["The current","Handbook page","handbook/current.html","current It leaves by the plate. It is hot where the area is small. See socket 1 on the Tern.",1],
+["The current","Handbook page","handbook/current.html","current It leaves by the plate. [1] It is hot where the area is small. See socket 1 on the Tern. The unit's own. Sources Note What it supports Source Who says otherwise 1 The plate is large and stays cool source:gost-2011 nobody found",1],
 ["Find an answer","","choose.html","",1],
 ["Rooms","","rooms.html","",1],
 ["Drills","","drills.html","",1],
