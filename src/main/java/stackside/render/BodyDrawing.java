@@ -2,6 +2,7 @@ package stackside.render;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import stackside.render.Shape.Circle;
 import stackside.render.Shape.Paint;
 import stackside.render.Shape.Point;
@@ -83,17 +84,13 @@ public final class BodyDrawing {
     plate(middle, top, high);
     double x = beside ? 19 * em : 0;
     double y = beside ? top + 2 * em : top + high + 1.2 * em;
-    for (Place place : Place.values()) {
-      mark(place, middle + place.right * high, top + place.down * high);
-      mark(place, x + 0.8 * em, y + 0.35 * em);
+    for (int i = 0; i < plan.places().size(); i++) {
+      Place place = Place.values()[i];
+      mark(i + 1, middle + place.right * high, top + place.down * high);
+      mark(i + 1, x + 0.8 * em, y + 0.35 * em);
+      double room = width - x - 2.2 * em;
       y =
-          pen.block(
-                  x + 2.2 * em,
-                  y,
-                  width - x - 2.2 * em,
-                  plan.places().get(place.ordinal()),
-                  Weight.REGULAR,
-                  Ink.INK)
+          pen.block(x + 2.2 * em, y, room, plan.places().get(i), Weight.REGULAR, Ink.INK)
               + 0.9 * em;
     }
     double bottom = Math.max(y, top + high) + pen.thick();
@@ -134,19 +131,15 @@ public final class BodyDrawing {
             pen.heavy(Ink.INK)));
   }
 
-  private void mark(Place place, double x, double y) {
+  private void mark(int number, double x, double y) {
     pen.add(new Circle(x, y, 0.72 * em, Paint.both(pen.line(Ink.INK), Ink.PAPER)));
-    pen.middle(x, y + pen.capital() / 2, String.valueOf(place.ordinal() + 1), Weight.BOLD, Ink.INK);
+    pen.middle(x, y + pen.capital() / 2, String.valueOf(number), Weight.BOLD, Ink.INK);
   }
 
   private String description() {
-    List<String> said = new ArrayList<>();
-    for (Place place : Place.values()) {
-      said.add(
-          (place.ordinal() + 1)
-              + ": "
-              + plan.places().get(place.ordinal()).replaceFirst("\\.$", ""));
-    }
-    return Drawing.description(plan.caption(), said.stream());
+    return Drawing.description(
+        plan.caption(),
+        IntStream.range(0, plan.places().size())
+            .mapToObj(i -> (i + 1) + ": " + plan.places().get(i).replaceFirst("\\.$", "")));
   }
 }

@@ -16,18 +16,18 @@ public enum TextbookWave implements Word {
   QUARTER_ON(0.25),
   HARDLY_ON(0.06);
 
-  private final Duty duty;
+  private final double share;
 
   TextbookWave(double share) {
-    this.duty = new Duty(share);
+    this.share = share;
   }
 
   public Duty duty() {
-    return duty;
+    return new Duty(share);
   }
 
   public Crest crest() {
-    return Crest.ofGatedSine(duty);
+    return Crest.ofGatedSine(duty());
   }
 
   /** From the lowest crest factor to the highest. */

@@ -92,21 +92,33 @@ public record Grounds(
     for (int i = 0; i < body.size(); i++) {
       Optional<Prose.Block> next =
           i + 1 < body.size() ? Optional.of(body.get(i + 1)) : Optional.empty();
-      Prose.Block block = body.get(i);
-      boolean covered = next.filter(Grounds::isOnlyAMark).isPresent();
-      if (block instanceof Prose.Paragraph paragraph
-          && !isGrounded(paragraph)
-          && !(plain(paragraph).endsWith(":") && next.filter(Grounds::isListed).isPresent())) {
-        places.add(paragraph.at());
-      }
-      if (block instanceof Prose.Items items && !covered) {
-        items.items().forEach(item -> groundless(item, page.at(), places));
-      }
-      if (block instanceof Prose.Table table && !covered && !isGrounded(table)) {
-        places.add(table.at());
+      paragraph(body.get(i), next.filter(Grounds::isListed).isPresent(), places);
+      if (next.filter(Grounds::isOnlyAMark).isEmpty()) {
+        items(body.get(i), page.at(), places);
+        table(body.get(i), places);
       }
     }
     return places;
+  }
+
+  private static void paragraph(Prose.Block block, boolean beforeAList, List<Location> places) {
+    if (block instanceof Prose.Paragraph paragraph
+        && !isGrounded(paragraph)
+        && !(beforeAList && plain(paragraph).endsWith(":"))) {
+      places.add(paragraph.at());
+    }
+  }
+
+  private static void items(Prose.Block block, Location page, List<Location> places) {
+    if (block instanceof Prose.Items items) {
+      items.items().forEach(item -> groundless(item, page, places));
+    }
+  }
+
+  private static void table(Prose.Block block, List<Location> places) {
+    if (block instanceof Prose.Table table && !isGrounded(table)) {
+      places.add(table.at());
+    }
   }
 
   private static boolean isListed(Prose.Block block) {

@@ -51,17 +51,18 @@ final class HandbookText {
       parts.addAll(HandbookFigures.parts(figure, "figure-" + figures, here));
       return;
     }
-    if (block instanceof Prose.Heading heading && heading.level() <= 2) {
-      begin(heading);
-    }
+    begin(block);
     prose.add(block);
   }
 
-  private void begin(Prose.Heading heading) {
-    flush();
-    within = ChapterPart.begunBy(heading);
-    if (within.stream().anyMatch(ChapterPart.TEST_YOURSELF::equals)) {
-      remarks();
+  /** A heading of the upper levels begins a part of the page. */
+  private void begin(Prose.Block block) {
+    if (block instanceof Prose.Heading heading && heading.level() <= 2) {
+      flush();
+      within = ChapterPart.begunBy(heading);
+      if (within.stream().anyMatch(ChapterPart.TEST_YOURSELF::equals)) {
+        remarks();
+      }
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stackside.derive.figure.EqualDose;
 import stackside.derive.figure.TextbookWave;
@@ -159,12 +160,8 @@ final class TeachingFigures {
         table(
             "figure.plate",
             here,
-            Arrays.stream(BodyDrawing.Place.values())
-                .map(
-                    place ->
-                        row(
-                            String.valueOf(place.ordinal() + 1),
-                            plan.places().get(place.ordinal()))));
+            IntStream.range(0, plan.places().size())
+                .mapToObj(i -> row(String.valueOf(i + 1), plan.places().get(i))));
     return parts(
         id, table, here, sheet -> BodyDrawing.of(plan, sheet), say(here, "figure.plate.source"));
   }
