@@ -35,7 +35,7 @@ final class HandbookReader {
       return;
     }
     Prose text = prose(chapter, new Mentions(findings));
-    Prose own = prose(remarks, mentions);
+    Prose own = new Prose(remarks.toEndOfLine(1, 1), prose(remarks, mentions).blocks());
     if (title(own).isPresent()) {
       breakWith(
           id,
