@@ -37,6 +37,7 @@ public final class Office {
   /** What belongs to the other rooms alone, to their machine or to reading at leisure. */
   private static final List<String> LEFT_OUT =
       List.of(
+          "chapters",
           "handbook",
           "paths",
           "rooms/childrens-room.yaml",

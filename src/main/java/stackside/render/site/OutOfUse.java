@@ -3,6 +3,7 @@ package stackside.render.site;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.List;
+import java.util.regex.Pattern;
 import stackside.derive.edition.CardEntry;
 import stackside.derive.edition.Issue;
 import stackside.render.Mark;
@@ -22,6 +23,8 @@ final class OutOfUse {
 
   private final Website site;
   private final Templates templates;
+  private static final Pattern TO_A_CARD = Pattern.compile("/c/[0-9a-z]+/index\\.html\"");
+
   private final List<CardEntry> down;
   private final List<CardEntry> doubted;
 
@@ -71,11 +74,16 @@ final class OutOfUse {
     return path.endsWith(".html") && path.contains("/") && !path.startsWith("c/");
   }
 
+  /**
+   * An answer names its card only if that was made with it. Otherwise any card of the room may be
+   * the one that shows it.
+   */
   private static boolean isAbout(String path, String page, CardEntry card) {
     String asset = "assets/" + card.asset() + ".html";
     return path.equals(asset)
         || page.contains("c/" + card.code() + "/index.html\"")
-        || (path.startsWith("rooms/") && page.contains(asset + "\""));
+        || (path.startsWith("rooms/") && page.contains(asset + "\""))
+        || (path.startsWith("answers/" + card.room() + "/") && !TO_A_CARD.matcher(page).find());
   }
 
   private String box(String path, String name, List<CardEntry> about) {
