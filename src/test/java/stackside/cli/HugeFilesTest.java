@@ -103,6 +103,7 @@ class HugeFilesTest {
       puff(folder.relativize(kept.sorted().findFirst().orElseThrow()).toString());
     }
     SmallOffice.Ended ended = run("check");
-    assertThat(ended.code()).as(ended.told()).isEqualTo(4);
+    assertThat(ended.code()).as(ended.told()).isEqualTo(1);
+    assertThat(ended.err()).contains("no copy of what this line names");
   }
 }

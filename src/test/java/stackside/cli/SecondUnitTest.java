@@ -30,7 +30,7 @@ final class SecondUnitTest {
     Environment surroundings =
         new Environment(
             Path.of("").toAbsolutePath(),
-            () -> LocalDate.of(2026, 3, 1),
+            () -> LocalDate.of(2026, 3, 2),
             new LocalDisk(),
             Environment.Audience.PIPE,
             new ByteArrayInputStream(new byte[0]));

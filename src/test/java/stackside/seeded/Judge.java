@@ -16,6 +16,7 @@ import stackside.content.ContentReader;
 import stackside.content.Reading;
 import stackside.derive.Analysis;
 import stackside.derive.edition.Register;
+import stackside.derive.signed.Approvals;
 import stackside.model.Unit;
 import stackside.source.Problem;
 
@@ -24,14 +25,16 @@ final class Judge implements AutoCloseable {
   private final FileSystem memory = Jimfs.newFileSystem(Configuration.unix());
   private final Path content = memory.getPath("/content");
   private final Lines clean;
+  private final Approvals approvals;
   private final Register register;
 
   /** The result of reading and checking. */
   record Verdict(Optional<Unit> unit, List<Problem> problems) {}
 
-  /** Checks against the register of the last issue. */
-  Judge(Lines clean, Register register) {
+  /** Checks against the ledger and the register of the last issue. */
+  Judge(Lines clean, Approvals approvals, Register register) {
     this.clean = clean;
+    this.approvals = approvals;
     this.register = register;
     for (Map.Entry<String, List<String>> file : clean.files().entrySet()) {
       write(file.getKey(), file.getValue());
@@ -60,7 +63,8 @@ final class Judge implements AutoCloseable {
     Optional<Analysis> analysis = reading.unit().map(Analysis::of);
     List<Problem> found =
         analysis.map(each -> ContentRules.judge(each, ActedOn.DAY)).orElse(List.of());
-    return new Verdict(reading.unit(), AfterIssue.problems(reading, analysis, found, register));
+    return new Verdict(
+        reading.unit(), AfterIssue.problems(reading, analysis, found, approvals, register));
   }
 
   private void write(String file, List<String> lines) {

@@ -21,8 +21,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stackside.Units;
+import stackside.cli.AfterIssue;
 import stackside.derive.edition.RecordFaults;
 import stackside.derive.edition.Register;
+import stackside.derive.signed.Approvals;
 import stackside.derive.signed.FactChange;
 import stackside.derive.signed.SignedFacts;
 import stackside.model.ThingId;
@@ -181,7 +183,9 @@ final class SeededFaultsTest {
   }
 
   private static List<SlipOutcome> outcomes(List<Seeded> seeded) {
-    ThreadLocal<Judge> judges = ThreadLocal.withInitial(() -> new Judge(lines, register));
+    Approvals approvals = AfterIssue.approvals();
+    ThreadLocal<Judge> judges =
+        ThreadLocal.withInitial(() -> new Judge(lines, approvals, register));
     return seeded.parallelStream().map(each -> outcome(each, judges.get())).toList();
   }
 

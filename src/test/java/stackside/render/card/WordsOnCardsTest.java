@@ -2,10 +2,14 @@ package stackside.render.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -14,6 +18,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stackside.Units;
 import stackside.derive.Analysis;
+import stackside.derive.edition.DamagedRegister;
+import stackside.derive.edition.Editions;
+import stackside.derive.edition.Register;
+import stackside.derive.signed.Approvals;
 import stackside.model.Messages;
 import stackside.render.Marking;
 import stackside.render.OutputFile;
@@ -34,8 +42,35 @@ final class WordsOnCardsTest {
                       .map(
                           marking ->
                               new Publication(
-                                  Analysis.of(unit), List.of(), List.of(), marking, DAY)))
+                                  Analysis.of(unit),
+                                  List.of(),
+                                  List.of(),
+                                  marking,
+                                  issued(),
+                                  Approvals.none(),
+                                  DAY)))
           .toList();
+
+  /** The cards of the demonstration as its last issue left them. */
+  private static Editions issued() {
+    try {
+      SortedMap<String, Editions.Edition> editions = new TreeMap<>();
+      Register.read(Files.readString(Path.of("site", Register.FILE)))
+          .cards()
+          .forEach(
+              (name, card) ->
+                  editions.put(
+                      name,
+                      new Editions.Edition(
+                          String.valueOf(card.edition()),
+                          card.since(),
+                          card.review(),
+                          card.approval())));
+      return new Editions(editions, Register.none());
+    } catch (IOException | DamagedRegister e) {
+      throw new AssertionError(e);
+    }
+  }
 
   private static Publication saying(Publication publication, Map<String, String> others) {
     String file =
