@@ -123,6 +123,10 @@ final class LiftCommand implements Command {
   }
 
   private Stop stop(Books books) throws UsageException {
+    Stop byName = books.register().stops().get(named);
+    if (byName != null) {
+      return byName;
+    }
     for (CardEntry card : books.register().cards().values()) {
       Optional<Stop> found = Named.of(named, card).map(what -> books.register().stops().get(what));
       if (found.isPresent()) {
@@ -164,7 +168,9 @@ final class LiftCommand implements Command {
         OpenItem.ofRecords(judged.standing().orElseThrow()).stream()
             .filter(
                 matter ->
-                    meant(books, stop).anyMatch(card -> card.asset().equals(matter.about().slug())))
+                    stop.isAboutAsset(matter.about().slug())
+                        || meant(books, stop)
+                            .anyMatch(card -> card.asset().equals(matter.about().slug())))
             .toList();
     if (!first.isEmpty()) {
       OpenItem.told(first)

@@ -27,7 +27,7 @@ import stackside.publish.HastyDisk;
 
 /** The life of a card through the real commands, step by step beside the model of it. */
 final class LifeThroughCommandsTest {
-  private static final int LONG = 9;
+  private static final int LONG = 7;
   private static final int STEP = 7;
   private static final String CARD = "room-1-eq-1-settings";
   private static final String ASSET = "asset:EQ-1";
@@ -36,6 +36,10 @@ final class LifeThroughCommandsTest {
   private static final int FULL_OF_STOPS = 71;
 
   private static final int FULL_OF_COPIES = 37;
+
+  /** The seed of a life in which a record stops the generator before a card ever hung. */
+  private static final int STOPPED_BEFORE_THE_FIRST_CARD = 74;
+
   private static final List<String> ACTIONS =
       List.of(
           "edit",
@@ -54,7 +58,7 @@ final class LifeThroughCommandsTest {
 
   @Test
   void aHandfulOfLives() throws Exception {
-    for (int seed : new int[] {FULL_OF_STOPS, FULL_OF_COPIES}) {
+    for (int seed : new int[] {FULL_OF_STOPS, FULL_OF_COPIES, STOPPED_BEFORE_THE_FIRST_CARD}) {
       new Life(temporary.resolve("life-" + seed)).live(seed);
     }
   }
@@ -73,7 +77,7 @@ final class LifeThroughCommandsTest {
   private static final class Life {
     private final Path folder;
     private final Path site;
-    private final LifeModel model = new LifeModel();
+    private final LifeModel model = new LifeModel(true);
     private final List<Path> copies = new ArrayList<>();
     private final Map<String, String> states = new HashMap<>();
     private LocalDate day = LocalDate.of(2026, 3, 2);

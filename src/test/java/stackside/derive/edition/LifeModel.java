@@ -12,7 +12,7 @@ public final class LifeModel {
   private record Card(char says, int edition, int review, boolean up, boolean stop, char force) {}
 
   /** The site folder after each deed; an older copy is a shorter list. */
-  private record Step(Deed deed, Card card) {}
+  private record Step(Deed deed, Card card, char shown) {}
 
   private static final Card NONE = new Card('-', 0, 0, false, false, '-');
 
@@ -26,6 +26,12 @@ public final class LifeModel {
   private boolean written;
   private int given;
   private int ids;
+  private final boolean withPages;
+
+  /** Without pages, only cards can change from issue to issue. */
+  public LifeModel(boolean withPages) {
+    this.withPages = withPages;
+  }
 
   public void edit(char to) {
     value = to;
@@ -65,7 +71,13 @@ public final class LifeModel {
         card.up() && card.says() == value && card.review() == review && card.edition() == given;
     boolean fresh = !stop && agreed && day <= review && !same;
     boolean changes = fresh || stop != card.stop() || force != card.force() || (stop && card.up());
-    if (changes || written || !beyond().isEmpty() || site.isEmpty() || last().kind() != 'I') {
+    boolean other = !site.isEmpty() && shown() != site.get(site.size() - 1).shown();
+    if (changes
+        || other
+        || written
+        || !beyond().isEmpty()
+        || site.isEmpty()
+        || last().kind() != 'I') {
       written = false;
       given += fresh ? 1 : 0;
       add(
@@ -104,6 +116,11 @@ public final class LifeModel {
     return new Card(card.says(), card.edition(), card.review(), false, stop, card.force());
   }
 
+  /** What pages say: an answer as all agreed to it, or that it waits. */
+  private char shown() {
+    return withPages && signed[0] == value && signed[1] == value ? value : '-';
+  }
+
   private Deed last() {
     return site.get(site.size() - 1).deed();
   }
@@ -111,7 +128,7 @@ public final class LifeModel {
   private void add(char kind, Card card, boolean told) {
     ids++;
     Deed deed = new Deed(ids, kind, site.isEmpty() ? 0 : last().id());
-    site.add(new Step(deed, card));
+    site.add(new Step(deed, card, shown()));
     if (told) {
       ledger.add(deed);
     }

@@ -266,7 +266,7 @@ final class LifeOfACardTest {
   private record Reached(State state, List<Integer> way) {}
 
   private static LifeModel model(List<Integer> way) {
-    LifeModel model = new LifeModel();
+    LifeModel model = new LifeModel(false);
     way.forEach(number -> ACTIONS.get(number).model().accept(model));
     return model;
   }
