@@ -9,9 +9,10 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * One page in one browser, checked in every way without reloading it: wide and narrow, light and
- * dark, and printed. All axe-core rules are checked at both widths. Another colour scheme changes
- * only contrast, so only contrast is checked there.
+ * One page in one browser, checked without reloading it. In every look: wide and narrow, light and
+ * dark, and printed; all axe-core rules at both widths. Another colour scheme changes only
+ * contrast, so only contrast is checked there. As a phone shows it: narrow and light, with all
+ * rules.
  */
 final class PageVisit {
   private static final String PREPARE = axe() + script("look.js");
@@ -34,12 +35,23 @@ final class PageVisit {
         .executeCdpCommand("Page.addScriptToEvaluateOnNewDocument", Map.of("source", PREPARE));
   }
 
-  /** Everything that is wrong with a page, one line each. */
-  static List<String> findings(Browser browser, Path site, String page) {
+  /** Everything that is wrong with a page in any look, one line each. */
+  static List<String> inEveryLook(Browser browser, Path site, String page) {
     PageVisit visit = new PageVisit(browser, page);
     browser.look(1280, "screen", "light");
     browser.show(site, page);
     visit.looks();
+    return visit.found;
+  }
+
+  /** Everything that is wrong with a page as a phone shows it, one line each. */
+  static List<String> onAPhone(Browser browser, Path site, String page) {
+    PageVisit visit = new PageVisit(browser, page);
+    browser.look(390, "screen", "light");
+    browser.show(site, page);
+    visit.all("light narrow");
+    visit.ask("requests from outside", "return stacksideLook.outside()");
+    visit.ask("narrow", WIDER);
     return visit.found;
   }
 

@@ -163,7 +163,8 @@ final class TemplateTricksTest {
     assertThatThrownBy(() -> filled(unit))
         .isInstanceOf(BrokenTemplate.class)
         .hasMessageStartingWith("templates/page.ftlh")
-        .hasMessageContaining("more memory");
+        // Which limit is met first depends on how fast the machine is.
+        .hasMessageMatching("(?s).*(more memory|does not come to an end).*");
   }
 
   /** Java cannot be stopped there; it is left behind. */
