@@ -21,6 +21,7 @@ import stackside.model.Unit;
 import stackside.quantity.Band;
 import stackside.quantity.Kilograms;
 import stackside.quantity.Millimetres;
+import stackside.quantity.UnreadableQuantity;
 
 /** Sizes, weights and sites: each is covered once, and none is left out. */
 final class LesionRules {
@@ -184,8 +185,12 @@ final class LesionRules {
     if (!band.find()) {
       return false;
     }
-    Band<Millimetres> named = Band.parse(band.group(), Millimetres.MEASURE);
-    return !(named.covers(size) && size.covers(named));
+    try {
+      Band<Millimetres> named = Band.parse(band.group(), Millimetres.MEASURE);
+      return !(named.covers(size) && size.covers(named));
+    } catch (UnreadableQuantity e) {
+      return true; // a range that runs backwards is no lesion's size
+    }
   }
 
   private static List<Finding> siteInNoGroup(CheckedUnit checked) {

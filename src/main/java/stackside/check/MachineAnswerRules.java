@@ -213,7 +213,7 @@ final class MachineAnswerRules {
             lamp ->
                 Finding.at(
                         lamp.getValue().at(),
-                        "with the mains off no lamp is lit, but '%s' is given as %s"
+                        "with the mains off no lamp is lit, but '%s' is given as '%s'"
                             .formatted(lamp.getKey(), lamp.getValue().value()))
                     .help("write 'off', or leave the lamp out"));
   }

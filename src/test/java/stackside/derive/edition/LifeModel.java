@@ -5,13 +5,10 @@ import java.util.List;
 
 /** The life of one card as a careful person would tell it; shares no code with the program. */
 public final class LifeModel {
-  /** Something done with the card, and the one that was last in the site before it. */
   private record Deed(int id, char kind, int before) {}
 
-  /** The card as it hangs, whether its generator is stopped, and what is in force. */
   private record Card(char says, int edition, int review, boolean up, boolean stop, char force) {}
 
-  /** The site folder after each deed; an older copy is a shorter list. */
   private record Step(Deed deed, Card card, char shown) {}
 
   private static final Card NONE = new Card('-', 0, 0, false, false, '-');
@@ -28,7 +25,6 @@ public final class LifeModel {
   private int ids;
   private final boolean withPages;
 
-  /** Without pages, only cards can change from issue to issue. */
   public LifeModel(boolean withPages) {
     this.withPages = withPages;
   }
@@ -71,22 +67,13 @@ public final class LifeModel {
         card.up() && card.says() == value && card.review() == review && card.edition() == given;
     boolean fresh = !stop && agreed && day <= review && !same;
     boolean changes = fresh || stop != card.stop() || force != card.force() || (stop && card.up());
-    boolean other = !site.isEmpty() && shown() != site.get(site.size() - 1).shown();
-    if (changes
-        || other
-        || written
-        || !beyond().isEmpty()
-        || site.isEmpty()
-        || last().kind() != 'I') {
+    boolean again = !site.isEmpty() && last().kind() == 'I' && beyond().isEmpty();
+    if (changes || written || !again || shown() != site.get(site.size() - 1).shown()) {
       written = false;
       given += fresh ? 1 : 0;
-      add(
-          'I',
-          fresh
-              ? new Card(value, given, review, true, false, force)
-              : new Card(
-                  card.says(), card.edition(), card.review(), card.up() && !stop, stop, force),
-          true);
+      boolean up = card.up() && !stop;
+      Card rest = new Card(card.says(), card.edition(), card.review(), up, stop, force);
+      add('I', fresh ? new Card(value, given, review, true, false, force) : rest, true);
     }
   }
 
@@ -116,7 +103,6 @@ public final class LifeModel {
     return new Card(card.says(), card.edition(), card.review(), false, stop, card.force());
   }
 
-  /** What pages say: an answer as all agreed to it, or that it waits. */
   private char shown() {
     return withPages && signed[0] == value && signed[1] == value ? value : '-';
   }
@@ -126,15 +112,13 @@ public final class LifeModel {
   }
 
   private void add(char kind, Card card, boolean told) {
-    ids++;
-    Deed deed = new Deed(ids, kind, site.isEmpty() ? 0 : last().id());
+    Deed deed = new Deed(++ids, kind, site.isEmpty() ? 0 : last().id());
     site.add(new Step(deed, card, shown()));
     if (told) {
       ledger.add(deed);
     }
   }
 
-  /** Whether ledger and site can go on together: at most issues were lost, or withdrawals alone. */
   public boolean together() {
     int common =
         site.stream().map(Step::deed).filter(ledger::contains).mapToInt(Deed::id).max().orElse(0);
@@ -154,7 +138,6 @@ public final class LifeModel {
     site.stream().map(Step::deed).filter(deed -> !ledger.contains(deed)).forEach(ledger::add);
   }
 
-  /** What can be seen of it from outside. */
   public String seen() {
     Card card = card();
     String words = card.says() + " " + card.edition() + (card.up() ? " up" : " down");
