@@ -115,11 +115,7 @@ final class LiftCommand implements Command {
 
   private static java.util.stream.Stream<CardEntry> meant(Books books, Stop stop) {
     return books.register().cards().values().stream()
-        .filter(card -> !card.current())
-        .filter(
-            card ->
-                stop.what().equals(Stop.asset(card.asset()))
-                    || stop.what().equals(Stop.card(card.name())));
+        .filter(card -> !card.current() && stop.isAbout(card));
   }
 
   private Stop stop(Books books) throws UsageException {

@@ -118,7 +118,7 @@ final class EveryCommandFailureTest {
       treeIsWhole(command, here, code, told, before, after);
     }
     if (command == Writing.ISSUE || command == Writing.WITHDRAW) {
-      oneCommandHeals(here, told);
+      oneCommandHeals(command, here, told);
     }
   }
 
@@ -137,10 +137,14 @@ final class EveryCommandFailureTest {
   }
 
   /** Wherever it was cut off, the next issue goes on, and gives no number a second time. */
-  private void oneCommandHeals(Path here, String told) throws IOException {
+  private void oneCommandHeals(Writing command, Path here, String told) throws IOException {
+    // Nobody has signed what changed before a withdrawal, so cards are held back all the time.
+    int held = command == Writing.ISSUE ? 0 : ExitCode.HELD_BACK.number();
     if (!isWhole(books(here))) {
       healed++;
-      assertThat(run(here, new LocalDisk(), List.of("issue"))).as(told + out + err).isIn(0, 1, 4);
+      assertThat(run(here, new LocalDisk(), List.of("issue")))
+          .as(told + out + err)
+          .isIn(0, 1, held);
     }
     Books books = books(here);
     assertThat(isWhole(books)).as(told).isTrue();
@@ -148,7 +152,7 @@ final class EveryCommandFailureTest {
         .as(told)
         .extracting(act -> act.deed() + " " + act.number())
         .doesNotHaveDuplicates();
-    assertThat(run(here, new LocalDisk(), List.of("check"))).as(told + err).isIn(0, 4);
+    assertThat(run(here, new LocalDisk(), List.of("check"))).as(told + err).isEqualTo(held);
   }
 
   /** Every signature stands with a copy of what was signed; the ledger is the old or the new. */

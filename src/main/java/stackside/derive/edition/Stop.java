@@ -34,7 +34,8 @@ public record Stop(String what, String why, Optional<String> role, LocalDate sin
     return what.equals(card(name));
   }
 
-  boolean isAbout(CardEntry card) {
+  /** Whether it is about this card, by its name or by its generator. */
+  public boolean isAbout(CardEntry card) {
     return isAboutCard(card.name()) || isAboutAsset(card.asset());
   }
 

@@ -5,13 +5,17 @@ import java.util.List;
 
 /** The life of one card as a careful person would tell it; shares no code with the program. */
 public final class LifeModel {
+  /** Something done with the card, and the one that was last in the site before it. */
   private record Deed(int id, char kind, int before) {}
 
+  /** The card as it hangs, whether its generator is stopped, and what is in force. */
   private record Card(char says, int edition, int review, boolean up, boolean stop, char force) {}
 
+  /** The site folder after each deed, with what pages show; an older copy is a shorter list. */
   private record Step(Deed deed, Card card, char shown) {}
 
-  private static final Card NONE = new Card('-', 0, 0, false, false, '-');
+  private static final Step START =
+      new Step(new Deed(0, '-', 0), new Card('-', 0, 0, false, false, '-'), '-');
 
   private final List<Deed> ledger = new ArrayList<>();
   private final List<Step> site = new ArrayList<>();
@@ -58,7 +62,7 @@ public final class LifeModel {
       return;
     }
     adopt();
-    Card card = card();
+    Card card = top().card();
     boolean stop = card.stop() || bad;
     boolean agreed = signed[0] == value && signed[1] == value;
     int review = Math.min(signedOn[0], signedOn[1]) + 365;
@@ -67,8 +71,8 @@ public final class LifeModel {
         card.up() && card.says() == value && card.review() == review && card.edition() == given;
     boolean fresh = !stop && agreed && day <= review && !same;
     boolean changes = fresh || stop != card.stop() || force != card.force() || (stop && card.up());
-    boolean again = !site.isEmpty() && last().kind() == 'I' && beyond().isEmpty();
-    if (changes || written || !again || shown() != site.get(site.size() - 1).shown()) {
+    boolean again = top().deed().kind() == 'I' && beyond().isEmpty();
+    if (changes || written || !again || shown() != top().shown()) {
       written = false;
       given += fresh ? 1 : 0;
       boolean up = card.up() && !stop;
@@ -78,7 +82,7 @@ public final class LifeModel {
   }
 
   public void withdraw() {
-    if (card().up()) {
+    if (top().card().up()) {
       boolean told = together();
       if (told) {
         adopt();
@@ -88,18 +92,18 @@ public final class LifeModel {
   }
 
   public void lift() {
-    if (together() && card().stop() && !bad) {
+    if (together() && top().card().stop() && !bad) {
       adopt();
       add('L', stopped(false), true);
     }
   }
 
-  private Card card() {
-    return site.isEmpty() ? NONE : site.get(site.size() - 1).card();
+  private Step top() {
+    return site.isEmpty() ? START : site.get(site.size() - 1);
   }
 
   private Card stopped(boolean stop) {
-    Card card = card();
+    Card card = top().card();
     return new Card(card.says(), card.edition(), card.review(), false, stop, card.force());
   }
 
@@ -107,18 +111,15 @@ public final class LifeModel {
     return withPages && signed[0] == value && signed[1] == value ? value : '-';
   }
 
-  private Deed last() {
-    return site.get(site.size() - 1).deed();
-  }
-
   private void add(char kind, Card card, boolean told) {
-    Deed deed = new Deed(++ids, kind, site.isEmpty() ? 0 : last().id());
+    Deed deed = new Deed(++ids, kind, top().deed().id());
     site.add(new Step(deed, card, shown()));
     if (told) {
       ledger.add(deed);
     }
   }
 
+  /** Whether ledger and site can go on together: at most issues were lost, or withdrawals alone. */
   public boolean together() {
     int common =
         site.stream().map(Step::deed).filter(ledger::contains).mapToInt(Deed::id).max().orElse(0);
@@ -126,11 +127,7 @@ public final class LifeModel {
   }
 
   private List<Deed> beyond() {
-    List<Deed> known = site.stream().map(Step::deed).toList();
-    int from = 0;
-    for (int i = 0; i < ledger.size(); i++) {
-      from = known.contains(ledger.get(i)) ? i + 1 : from;
-    }
+    int from = site.stream().map(Step::deed).mapToInt(ledger::indexOf).max().orElse(-1) + 1;
     return ledger.subList(from, ledger.size());
   }
 
@@ -139,7 +136,7 @@ public final class LifeModel {
   }
 
   public String seen() {
-    Card card = card();
+    Card card = top().card();
     String words = card.says() + " " + card.edition() + (card.up() ? " up" : " down");
     long issues = ledger.stream().filter(deed -> deed.kind() == 'I').count();
     return (card.edition() == 0 ? "none" : words)
